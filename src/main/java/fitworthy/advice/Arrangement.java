@@ -105,8 +105,52 @@ public final class Arrangement {
 
     private Arrangement(Advice advice) {
         this.advice = advice;
-        this.findings = groups(advice.findings().stream());
+        this.findings = worstFirst(finding -> true);
         this.shares = GuessShares.in(advice);
+    }
+
+    private List<Group<Finding>> worstFirst(Predicate<Finding> wanted) {
+        return groups(advice.findings().stream().filter(wanted)).stream()
+                .sorted(Comparator.comparing((Group<Finding> group) -> group.severity())
+                        .thenComparing(group -> group.card().follows())
+                        .thenComparing(this::sureness)
+                        .thenComparing(Comparator.comparingDouble(Arrangement::tooHeavyBy)
+                                .thenComparingDouble(Arrangement::passedBy)
+                                .reversed()))
+                .toList();
+    }
+
+    /** How sure a finding is. */
+    private enum Sureness {
+        STATED,
+        GUESSED,
+        TOO_CLOSE
+    }
+
+    private Sureness sureness(Group<Finding> group) {
+        return group.worst().comparison().filter(Comparison::uncertain).isPresent()
+                ? Sureness.TOO_CLOSE
+                : guesses(group).isEmpty() ? Sureness.STATED : Sureness.GUESSED;
+    }
+
+    /** By how many kg a limit of mass is passed; 0 for any other. */
+    private static double tooHeavyBy(Group<Finding> group) {
+        boolean mass = group.worst().judged().measure().kind().unit().equals("kg");
+        return mass
+                ? group.worst()
+                        .comparison()
+                        .map(Comparison::margin)
+                        .map(Math::abs)
+                        .orElse(0.0)
+                : 0;
+    }
+
+    /** By which share of its limit what was found passes it; 0 where nothing is compared, 1 where none is allowed. */
+    private static double passedBy(Group<Finding> group) {
+        return group.worst()
+                .comparison()
+                .map(compared -> compared.limit() == 0 ? 1 : Math.abs(compared.margin() / compared.limit()))
+                .orElse(0.0);
     }
 
     /** Arranges all advice on a sheet. */
@@ -119,7 +163,10 @@ public final class Arrangement {
         return advice;
     }
 
-    /** The checks that found something, waived or not, worst first. */
+    /**
+     * The checks that found something, waived or not, worst first: by severity and what comes of it, then what is sure
+     * before what rests on guesses and what is too close to call, then by how much it is too heavy or passes its limit.
+     */
     public List<Group<Finding>> findings() {
         return findings;
     }
@@ -191,14 +238,12 @@ public final class Arrangement {
 
     /** The checks that found something nobody waived, with the loadings in which that is so. */
     public List<Group<Finding>> standing() {
-        return groups(
-                advice.findings().stream().filter(finding -> finding.waiver().isEmpty()));
+        return worstFirst(finding -> finding.waiver().isEmpty());
     }
 
     /** The checks that found something that is waived, with the loadings in which that is so. */
     public List<Group<Finding>> waived() {
-        return groups(
-                advice.findings().stream().filter(finding -> finding.waiver().isPresent()));
+        return worstFirst(finding -> finding.waiver().isPresent());
     }
 
     /** The checks that were met. */

@@ -7,7 +7,6 @@ import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Ranked;
 import fitworthy.advice.Ratings;
 import fitworthy.advice.TrailerRoom;
-import fitworthy.book.Party;
 import fitworthy.book.Severity;
 import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Facts;
@@ -17,6 +16,7 @@ import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Table;
 import fitworthy.figures.room.RoomMeasures;
 import fitworthy.printout.picture.Pictures;
+import fitworthy.printout.words.FieldWords;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
@@ -93,6 +93,10 @@ final class AnswerPage {
         if (!trailer.isEmpty()) {
             answers.add(new Particular("Heaviest trailer?", Words.capital(trailer) + "."));
         }
+        String trip = TripAnswers.of(arrangement.advice());
+        if (!trip.isEmpty()) {
+            answers.add(new Particular("The trip?", trip));
+        }
         answers.add(new Particular("What first?", first(heads)));
         BuyTable.now(arrangement).ifPresent(now -> answers.add(new Particular("Order today?", now)));
         return answers;
@@ -124,7 +128,7 @@ final class AnswerPage {
         Map<String, List<String>> byPlace = new LinkedHashMap<>();
         missing.stream().limit(MOST_UNKNOWN).forEach(figure -> byPlace.computeIfAbsent(
                         figure.find(), none -> new ArrayList<>())
-                .add(figure.meaning().split(";")[0]));
+                .add(FieldWords.of(figure)));
         int others = missing.size() - MOST_UNKNOWN;
         return byPlace.entrySet().stream()
                         .map(place -> String.join(", ", place.getValue()) + " (from " + place.getKey() + ")")
@@ -139,7 +143,8 @@ final class AnswerPage {
     private String found(List<Ranked> heads) {
         return heads.isEmpty()
                 ? "Nothing was found that has to be done."
-                : Wording.order(heads.get(0).group().worst()) + " " + acts(heads.get(0)) + ".";
+                : Wording.order(heads.get(0).group().worst()).replaceFirst("\\.$", "")
+                        + FindingBrief.loading(heads.get(0).group()) + ". " + acts(heads.get(0)) + ".";
     }
 
     private Table worst(List<Ranked> worst, boolean brief) {
@@ -176,6 +181,10 @@ final class AnswerPage {
     private String acts(Ranked one) {
         Addressee whom =
                 addressees.asked(one.group().card().ask().get(0), one.group().worst());
-        return whom.party() == Party.BUILDER ? "The builder does it" : "Ask " + whom.words();
+        return switch (whom.party()) {
+            case BUILDER -> "The builder does it";
+            case CUSTOMER -> "The customer decides";
+            default -> "Ask " + whom.words();
+        };
     }
 }

@@ -65,7 +65,9 @@ final class BuyJson {
                     part.price() == null ? null : part.price().toString(),
                     part.leadTime().known() ? part.leadTime().value() / Dimension.size("days") : null,
                     part.lastDay().map(Object::toString).orElse(null),
-                    part.reasons().stream().map(WrittenReason::of).toList());
+                    part.reasons().stream()
+                            .map(reason -> WrittenReason.of(reason, part))
+                            .toList());
         }
     }
 
@@ -78,7 +80,7 @@ final class BuyJson {
             List<String> fields,
             String choice,
             List<String> after) {
-        static WrittenReason of(Reason reason) {
+        static WrittenReason of(Reason reason, Part part) {
             Judged judged =
                     reason instanceof Found found ? found.finding().worst().judged() : null;
             List<Missing> fields = reason instanceof Found found
@@ -86,7 +88,7 @@ final class BuyJson {
                     : reason instanceof Unknown unknown ? unknown.figures() : List.of();
             return new WrittenReason(
                     Words.hyphenated(reason.asksFor().name()),
-                    BuyWords.words(reason),
+                    BuyWords.words(reason, part),
                     judged == null ? null : judged.id(),
                     judged == null ? null : judged.subject(),
                     fields.isEmpty() ? null : fields.stream().map(Missing::path).toList(),

@@ -18,15 +18,14 @@ import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Subheading;
 import fitworthy.document.Report.Table;
 import fitworthy.printout.words.BuyWords;
+import fitworthy.printout.words.FieldWords;
 import fitworthy.printout.words.Wording;
-import fitworthy.quantity.Missing;
 import fitworthy.source.Words;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -101,7 +100,7 @@ public final class BuyTable {
         if (!list.unknown().isEmpty()) {
             lines.add("Not known for certain: "
                     + BuyWords.figures(
-                            list.unknown().stream().map(Missing::path).toList()));
+                            list.unknown().stream().map(FieldWords::of).toList()));
         }
         return lines;
     }
@@ -139,14 +138,7 @@ public final class BuyTable {
                         byReason.entrySet().stream()
                                         .limit(MOST_REASONS)
                                         .map(reason -> few(reason.getValue())
-                                                + (reason.getKey().isEmpty()
-                                                        ? ""
-                                                        : ": "
-                                                                + reason.getKey()
-                                                                        .substring(0, 1)
-                                                                        .toLowerCase(Locale.ROOT)
-                                                                + reason.getKey()
-                                                                        .substring(1)))
+                                                + (reason.getKey().isEmpty() ? "" : ": " + reason.getKey()))
                                         .collect(Collectors.joining(". "))
                                 + "."
                                 + (byReason.size() > MOST_REASONS

@@ -5,6 +5,7 @@ import static fitworthy.document.Report.Column.text;
 
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
+import fitworthy.advice.Ratings;
 import fitworthy.book.Severity;
 import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Column;
@@ -19,6 +20,7 @@ import fitworthy.search.Change;
 import fitworthy.search.Mender.Mending;
 import fitworthy.search.Mender.Offer;
 import fitworthy.search.Mender.Way;
+import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -91,15 +93,18 @@ final class Changes {
 
     /** The first of the offers, and the open choices, in a few lines. */
     static List<Block> inShort(
-            Arrangement planned, Mending mending, Optional<Alternatives<ComparedPlan>> alternatives) {
+            Arrangement planned, Mending mending, Optional<Alternatives<ComparedPlan>> alternatives, Readers readers) {
         List<Block> blocks = new ArrayList<>();
+        boolean overloaded = !Ratings.of(planned.advice()).passed().isEmpty();
         mending.offers().stream()
                 .findFirst()
-                .ifPresent(offer -> blocks.add(new Paragraph("One way to clear the stops: "
-                        + offer.changes().stream().map(Change::words).collect(Collectors.joining("; ")) + "."
-                        + (mending.offers().size() > 1
-                                ? " The annex has " + (mending.offers().size() - 1) + " more."
-                                : ""))));
+                .ifPresent(offer -> blocks.add(new Paragraph(
+                        (overloaded ? "With the ratings as they are, one" : "One") + " way to clear the stops: "
+                                + offer.changes().stream().map(Change::words).collect(Collectors.joining("; ")) + "."
+                                + (mending.offers().size() > 1
+                                        ? " " + Words.capital(readers.whole()) + " has "
+                                                + (mending.offers().size() - 1) + " more."
+                                        : ""))));
         alternatives.ifPresent(plans -> blocks.add(choices(plans)));
         return blocks;
     }

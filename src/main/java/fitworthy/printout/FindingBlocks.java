@@ -61,11 +61,14 @@ final class FindingBlocks {
         return "finding-" + finding.number();
     }
 
-    /** By how much, or a dash where nothing is compared. */
+    /** By how much, or a dash where nothing is compared; of a bare number or a share it and its limit tell more. */
     static String margin(Ranked finding) {
         Finding worst = finding.group().worst();
+        String unit = worst.judged().measure().kind().unit();
         return worst.comparison()
-                .map(comparison -> Wording.margin(worst.judged(), comparison))
+                .map(comparison -> unit.isEmpty() || unit.equals("%")
+                        ? Wording.figureAndLimit(worst.judged(), comparison)
+                        : Wording.margin(worst.judged(), comparison))
                 .orElse("-");
     }
 

@@ -99,12 +99,16 @@ public record FindingBrief(
         return Words.capital(figures.orElse("") + Wording.order(worst));
     }
 
-    private static String loading(Group<Finding> group) {
-        String loading = group.worst().judged().loadCase();
-        List<String> others = group.outcomes().stream()
-                .map(outcome -> outcome.judged().loadCase())
-                .filter(other -> !other.equals(loading))
-                .toList();
-        return loading.isEmpty() ? "" : " (" + Wording.loadings(loading, others) + ")";
+    /** In brackets, the loading in which it is worst, and what it comes to in others; empty where none matters. */
+    static String loading(Group<Finding> group) {
+        return group.worst().judged().loadCase().isEmpty()
+                ? ""
+                : " (" + Wording.loadings(group.worst(), group.outcomes(), FindingBrief::passed) + ")";
+    }
+
+    private static String passed(Finding finding) {
+        return finding.comparison()
+                .map(comparison -> Wording.margin(finding.judged(), comparison))
+                .orElse("");
     }
 }

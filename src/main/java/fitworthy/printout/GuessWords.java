@@ -7,6 +7,7 @@ import fitworthy.advice.MissingFigure;
 import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Held;
+import fitworthy.printout.words.FieldWords;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Mark;
 import fitworthy.quantity.Missing;
@@ -44,11 +45,12 @@ public final class GuessWords {
             return Optional.empty();
         }
         Map<Missing, Double> shares = arrangement.shares().of(finding.worst());
-        List<String> named = weightiest(guesses, shares).stream()
-                .limit(BRIEFLY)
-                .map(Missing::path)
+        List<String> fields = weightiest(guesses, shares).stream()
+                .map(FieldWords::of)
+                .distinct()
                 .toList();
-        return Optional.of("Rests on guesses: " + String.join(", ", named) + others(guesses.size() - named.size()));
+        List<String> named = fields.subList(0, Math.min(BRIEFLY, fields.size()));
+        return Optional.of("Rests on guesses: " + String.join("; ", named) + others(fields.size() - named.size()));
     }
 
     /** Which they are, and what they bring of its spread; empty where it rests on what is stated. */
@@ -84,7 +86,7 @@ public final class GuessWords {
             if (shares.getOrDefault(guess, 0.0) >= WORTH_NAMING) {
                 beside.add(percent(shares.get(guess)) + (named.isEmpty() ? " of the " + spread : ""));
             }
-            named.add(guess.path() + (beside.isEmpty() ? "" : " (" + String.join(", ", beside) + ")"));
+            named.add(FieldWords.of(guess) + (beside.isEmpty() ? "" : " (" + String.join(", ", beside) + ")"));
         }
         return String.join(", ", named) + others(sorted.size() - named.size());
     }
@@ -113,17 +115,8 @@ public final class GuessWords {
         }
         int others = guesses.size() - NAMED;
         return "The advice rests on " + guesses.size() + (guesses.size() == 1 ? " guess: " : " guesses: ")
-                + guesses.stream().limit(NAMED).map(GuessWords::plain).collect(Collectors.joining(", "))
+                + guesses.stream().limit(NAMED).map(FieldWords::of).collect(Collectors.joining(", "))
                 + (others > 0 ? ", and " + others + (others == 1 ? " other." : " others.") : ".");
-    }
-
-    /** What a figure is and of what, without the name of its field. */
-    static String plain(Missing guess) {
-        String path = guess.path();
-        String meaning = guess.meaning().split(";", 2)[0];
-        int from = path.indexOf('.');
-        int to = path.lastIndexOf('.');
-        return from < to && !path.startsWith("vehicle.") ? path.substring(from + 1, to) + ": " + meaning : meaning;
     }
 
     private static String percent(double share) {

@@ -4,8 +4,8 @@ import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Margin;
 import fitworthy.document.Page;
+import fitworthy.printout.words.FieldWords;
 import fitworthy.printout.words.Wording;
-import fitworthy.quantity.Missing;
 import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,7 +50,7 @@ public final class MarginTable {
     /** What has to be known before all of the limits are in the table; empty where they are. */
     public static String waiting(Advice advice) {
         List<String> fields =
-                Margin.waitsFor(advice).stream().map(Missing::path).distinct().toList();
+                Margin.waitsFor(advice).stream().map(FieldWords::of).distinct().toList();
         int others = fields.size() - FIELDS;
         return fields.isEmpty()
                 ? ""

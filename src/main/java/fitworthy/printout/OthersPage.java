@@ -13,6 +13,7 @@ import fitworthy.document.Report.Paragraph;
 import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Signatures;
 import fitworthy.document.Report.Table;
+import fitworthy.printout.words.FieldWords;
 import fitworthy.printout.words.SeverityWords;
 import fitworthy.search.Alternatives;
 import fitworthy.search.Mender.Mending;
@@ -31,6 +32,8 @@ final class OthersPage {
 
     /** How many of the figures to bring are named. */
     private static final int MOST_FIGURES = 3;
+    /** How many subjects of one rule are named. */
+    private static final int MOST_ALIKE = 3;
 
     private final Arrangement arrangement;
     private final Readers readers;
@@ -59,7 +62,7 @@ final class OthersPage {
         List<Block> after = new ArrayList<>();
         after.add(new Paragraph(open()));
         after.addAll(BuyTable.inShort(arrangement, readers));
-        after.addAll(Changes.inShort(arrangement, mending, alternatives));
+        after.addAll(Changes.inShort(arrangement, mending, alternatives, readers));
         double left = room
                 - signatures().stream().mapToDouble(Depth::of).sum()
                 - after.stream().mapToDouble(Depth::of).sum();
@@ -138,16 +141,23 @@ final class OthersPage {
                 false);
     }
 
-    /** How many findings are told under one, in brackets. */
+    /** What is told under one: by its subject where it is the same rule's, else how many. */
     static String under(Ranked one) {
-        return one.under() == 0 ? "" : " (and " + one.under() + " more)";
+        List<String> alike = one.told().stream()
+                .skip(1)
+                .filter(part -> part.id().equals(one.group().id()))
+                .map(part -> part.worst().judged().subject())
+                .toList();
+        int others = one.under() - alike.size();
+        return (alike.isEmpty() ? "" : "; also " + Words.few(alike, MOST_ALIKE))
+                + (others == 0 ? "" : " (and " + others + " more)");
     }
 
     /** What to bring before the rest can be checked, and how much is in order. */
     private String open() {
         List<String> parts = new ArrayList<>();
         List<String> figures = arrangement.figuresToBring().stream()
-                .map(figure -> GuessWords.plain(figure.missing()))
+                .map(figure -> FieldWords.of(figure.missing()))
                 .toList();
         if (!figures.isEmpty()) {
             int others = figures.size() - MOST_FIGURES;

@@ -17,6 +17,7 @@ import fitworthy.figures.room.Limit;
 import fitworthy.figures.room.Most;
 import fitworthy.figures.room.RoomMeasures;
 import fitworthy.figures.room.Step;
+import fitworthy.printout.words.FieldWords;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
@@ -46,7 +47,7 @@ final class RoomTable {
     private final Optional<Trailer> trailer;
     private final List<Line> lines = new ArrayList<>();
 
-    /** An answer. @param loadings those that it holds in */
+    /** An answer. @param loadings those that it holds in; none where it names them itself */
     private record Line(String question, List<String> loadings, String answer) {}
 
     private RoomTable(Advice advice) {
@@ -55,7 +56,7 @@ final class RoomTable {
         add(TRAILER, loading -> loading.trailer().map(this::heaviest).orElse(""));
         add("People and cargo", RoomTable::aboard);
         add("Tanks", RoomTable::tanks);
-        add("Range", RoomTable::range);
+        addTogether("Range as planned", RoomTable::range);
     }
 
     /** That of an advice. */
@@ -95,7 +96,7 @@ final class RoomTable {
     }
 
     private String where(Line line) {
-        return room.loadings().size() == 1 ? "" : loadings(line) + ": ";
+        return room.loadings().size() == 1 || line.loadings.isEmpty() ? "" : loadings(line) + ": ";
     }
 
     private String loadings(Line line) {
@@ -119,12 +120,33 @@ final class RoomTable {
 
     /** A question; a loading that has no answer is left out. */
     private void add(String question, Function<InLoading, String> answer) {
+        byAnswer(answer)
+                .forEach((text, names) -> lines.add(new Line(
+                        lines.stream().anyMatch(line -> line.question.equals(question)) ? "" : question, names, text)));
+    }
+
+    /** A question of which the answers are short: all of them in a line, each with its loadings. */
+    private void addTogether(String question, Function<InLoading, String> answer) {
+        Map<String, List<String>> loadings = byAnswer(answer);
+        if (loadings.size() <= 1) {
+            add(question, answer);
+            return;
+        }
+        lines.add(new Line(
+                question,
+                List.of(),
+                loadings.entrySet().stream()
+                        .map(entry -> entry.getKey() + " (" + String.join(", ", entry.getValue()) + ")")
+                        .collect(Collectors.joining("; "))));
+    }
+
+    /** The loadings that have the same answer; those that have none are left out. */
+    private Map<String, List<String>> byAnswer(Function<InLoading, String> answer) {
         Map<String, List<String>> loadings = new LinkedHashMap<>();
         room.loadings().forEach(loading -> loadings.computeIfAbsent(answer.apply(loading), none -> new ArrayList<>())
                 .add(loading.loading()));
         loadings.remove("");
-        loadings.forEach((text, names) -> lines.add(new Line(
-                lines.stream().anyMatch(line -> line.question.equals(question)) ? "" : question, names, text)));
+        return loadings;
     }
 
     private String heaviest(Answer answer) {
@@ -229,7 +251,7 @@ final class RoomTable {
     private static String range(InLoading loading) {
         return loading.range()
                 .map(range -> range.measure().isKnown()
-                        ? about(range) + Wording.within(range.measure()) + " on the fuel as planned"
+                        ? about(range) + Wording.within(range.measure())
                         : "not known: " + fields(range.measure().missing()))
                 .orElse("");
     }
@@ -261,7 +283,7 @@ final class RoomTable {
     }
 
     private static String fields(List<Missing> missing) {
-        return missing.stream().map(Missing::path).distinct().collect(Collectors.joining("; "));
+        return missing.stream().map(FieldWords::of).distinct().collect(Collectors.joining("; "));
     }
 
     static String about(Figured figured) {

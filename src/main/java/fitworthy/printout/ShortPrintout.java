@@ -9,8 +9,8 @@ import fitworthy.advice.Questions;
 import fitworthy.book.Severity;
 import fitworthy.document.Page;
 import fitworthy.printout.TextPrintout.Painter;
+import fitworthy.printout.words.FieldWords;
 import fitworthy.printout.words.SeverityWords;
-import fitworthy.quantity.Missing;
 import fitworthy.source.Words;
 import java.io.PrintWriter;
 import java.util.ArrayList;
@@ -19,9 +19,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** The answer first, then each finding in few lines: advice as plain text of a page or two, at most 80 columns wide. */
@@ -32,10 +30,6 @@ public final class ShortPrintout {
     private static final int INDENT = 2;
     /** How many questions are printed. */
     private static final int QUESTIONS = 5;
-    /** Lists of a sheet, whose entries are known by their names alone. */
-    private static final Set<String> LISTS = Set.of("cargo", "circuits", "fitments", "jobs", "occupants", "tanks");
-    /** Where the words for a field begin to say more than what it is. */
-    private static final Pattern ASIDE = Pattern.compile("[;:] ");
     /** Characters of the parts that lack the same answer. */
     private static final int MOST_NAMED = 100;
 
@@ -160,21 +154,15 @@ public final class ShortPrintout {
 
     private static String question(Question question) {
         MissingFigure figure = question.figure();
-        String of = figure.fields().stream().map(ShortPrintout::place).collect(Collectors.joining(", "));
-        String meaning = ASIDE.split(figure.missing().meaning(), 2)[0];
+        String of = Words.shortened(
+                figure.fields().stream()
+                        .map(field -> FieldWords.owner(field.path()))
+                        .collect(Collectors.joining(", ")),
+                MOST_NAMED);
+        String what = FieldWords.what(figure.missing());
         String worth = SeverityWords.list(question.turns()::count);
-        return Words.capital(Words.shortened(of, MOST_NAMED)) + ": " + meaning + ". Ask "
+        return Words.capital(of.isEmpty() ? what : of + ": " + what) + ". Ask "
                 + question.ask().words() + (worth.isEmpty() ? "" : " (" + worth + ")") + ".";
-    }
-
-    /** In words, what a field belongs to: the part where it is one of a list, else the way to it. */
-    private static String place(Missing field) {
-        String path = field.path();
-        String owner = path.contains(".") ? path.substring(0, path.lastIndexOf('.')) : path;
-        int list = owner.indexOf('.');
-        return list > 0 && LISTS.contains(owner.substring(0, list))
-                ? owner.substring(list + 1)
-                : owner.replace('.', ' ');
     }
 
     /** How many answers each party has, and how many the rule book does not have. */

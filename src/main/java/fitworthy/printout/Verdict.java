@@ -167,15 +167,7 @@ public final class Verdict {
         }
         return amounts.size() == loadings && amounts.stream().distinct().count() == 1
                 ? " (every loading)"
-                : " ("
-                        + Wording.loadings(
-                                rating.judged().loadCase(),
-                                findings.stream()
-                                        .map(finding -> finding.judged().loadCase())
-                                        .filter(other ->
-                                                !other.equals(rating.judged().loadCase()))
-                                        .toList())
-                        + ")";
+                : " (" + Wording.loadings(rating, findings, finding -> amount(advice, finding)) + ")";
     }
 
     private static String in(Assessed rating) {

@@ -149,6 +149,31 @@ class ArrangementTest {
         assertEquals(List.of("INJURY", "FORMAL"), changes.stream().distinct().toList());
     }
 
+    /** Of stops as grave, what is sure comes before what is guessed and what is too close, then what is heaviest. */
+    @Test
+    void ofWhatIsAsGraveTheSureAndTheHeaviestComeFirst() throws FaultsException {
+        String over = "vehicle: {ratings: {gvm: %s, front-axle: 1320 kg, rear-axle: 1180 kg, gcm: 4000 kg}}\n";
+        assertEquals(
+                List.of("vehicle 20", "rear axle 11", "front axle 9"),
+                overloads(arranged(over.formatted("2500 kg"))),
+                "the heaviest first");
+        assertEquals(
+                List.of("rear axle 11", "front axle 9", "vehicle 20"),
+                overloads(arranged(over.formatted("about 2500 kg +/- 10 kg"))),
+                "what rests on a guess after what is stated");
+        assertEquals(
+                List.of("rear axle 11", "front axle 9", "vehicle 20"),
+                overloads(arranged(over.formatted("2500 kg +/- 60 kg"))),
+                "what is too close to call last");
+    }
+
+    private static List<String> overloads(Arrangement arrangement) {
+        return arrangement.findings().stream()
+                .filter(group -> group.id().startsWith("mass.") && group.severity() == Severity.STOP)
+                .map(group -> group.worst().judged().subject() + " " + -margin(group.worst()))
+                .toList();
+    }
+
     @Test
     void whatBelongsToOneMistakeIsToldOnceWithItsParts() throws FaultsException {
         Arrangement arrangement = arranged(PLATES);

@@ -164,6 +164,8 @@ class FrontPagesTest {
                 "Heaviest trailer? Canopy on, towing: 2600 kg",
                 "What first? " + first("touring"),
                 "Order today? Front recovery point",
+                "The trip? Fuel: enough (890 km, range 1047 km). Water: enough (7.2 L a person and day, at least 6.0 L). Power:"
+                        + " enough (0.0 % of the battery, at most 90.0 %).",
                 "Margin to each limit",
                 "Price: 63610.00 AUD");
         says(
@@ -171,7 +173,8 @@ class FrontPagesTest {
                 "Within its ratings? Loaded as planned it is over its ratings: GCM by 305 kg, GVM by 190 kg, rear axle limit",
                 "Heaviest trailer?",
                 "What first? Touring van cannot be towed by this build even empty: 2450 kg at its lightest, 1451 kg allowed (GVM)."
-                        + " Another trailer, or less on the vehicle. " + first("overloaded"),
+                        + " Another trailer, or less on the vehicle. Make the trailer or the vehicle at least 305 kg lighter when"
+                        + " both are loaded (towing the van). The customer decides.",
                 "Order today? Nothing yet");
         says(
                 firstPage("weekender"),
@@ -197,7 +200,7 @@ class FrontPagesTest {
                                 .report(),
                         Paper.A4)
                 .get(0);
-        says(page, "What first? Take at least 1 kg off the front axle.");
+        says(page, "What first? Take at least 1 kg off the front axle (everything aboard). The builder does it.");
     }
 
     private static String first(String scenario) throws FaultsException {

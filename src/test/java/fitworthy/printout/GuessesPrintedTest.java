@@ -60,8 +60,8 @@ class GuessesPrintedTest {
         assertSays(
                 printed(out -> new TextPrintout(out, TextPrintout.Painter.NONE, false).print(advice, Severity.NOTE)),
                 "On guesses: Loaded mass is above the GVM",
-                "Guessed, find out first: vehicle.ratings.gvm (85 % of the +/- 65 kg), cargo.Tent.mass (the book's usual"
-                        + " figure), cargo.Luggage.mass.");
+                "Guessed, find out first: gross vehicle mass (85 % of the +/- 65 kg), Tent: its mass (the book's usual"
+                        + " figure), Luggage: its mass.");
     }
 
     @Test
@@ -88,7 +88,7 @@ class GuessesPrintedTest {
         assertSays(
                 explained(OVER, "mass.gvm-over"),
                 "vehicle, everything aboard: found, on guesses",
-                "Guessed, find out first: vehicle.ratings.gvm (85 % of the +/- 65 kg), cargo.Tent.mass (the",
+                "Guessed, find out first: gross vehicle mass (85 % of the +/- 65 kg), Tent: its mass (the",
                 "GVM about 2550 kg",
                 "Luggage (about, at usual) 40.0 9.0",
                 "Tent (usual) 60.0 12.0",
@@ -96,7 +96,7 @@ class GuessesPrintedTest {
         assertSays(
                 explained("vehicle: {ratings: {gvm: usual 2900 kg}}", "mass.gvm-over"),
                 "in order if the guesses hold",
-                "Guessed, find out first: vehicle.ratings.gvm (the book's usual figure, 100 % of the",
+                "Guessed, find out first: gross vehicle mass (the book's usual figure, 100 % of the",
                 "GVM usual 2900 kg");
         assertSays(
                 explained("vehicle: {stability-control: about no, ratings: {gvm: 2900 kg}}", "mass.gvm-over"),

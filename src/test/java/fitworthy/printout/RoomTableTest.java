@@ -54,8 +54,8 @@ class RoomTableTest {
         String printed = printed(VAN + "vehicle: {ratings: {rear-axle: 1500 kg}}\n");
         says(
                 printed,
-                "not known without vehicle.tow-bar.plate.trailer; vehicle.tow-bar.plate.ball, at most 2206 kg (rear axle)");
-        says(printed("vehicle: {ratings: {gvm: unknown}}"), "not known without vehicle.ratings.gvm");
+                "not known without Tow bar plate: heaviest trailer on its plate; Tow bar plate: greatest load on the ball on its plate, or by its maker, at most 2206 kg (rear axle)");
+        says(printed("vehicle: {ratings: {gvm: unknown}}"), "not known without gross vehicle mass");
     }
 
     @Test
@@ -81,7 +81,7 @@ class RoomTableTest {
     @Test
     void noFigureIsToldWithoutAnyRatingOfTheVehicle() throws FaultsException {
         String none = printed("vehicle: {ratings: {gvm: unknown, front-axle: unknown, rear-axle: unknown}}");
-        says(none, "not known without vehicle.ratings.gvm; vehicle.ratings.front-axle");
+        says(none, "not known without gross vehicle mass; limit of the front axle");
         assertFalse(none.contains("at most"), none);
         says(
                 printed("vehicle: {ratings: {gvm: unknown, front-axle: unknown}}"),
@@ -98,6 +98,6 @@ class RoomTableTest {
     void aTankThatMayNotBeFullIsToldWithTheRangeThen() throws FaultsException {
         says(
                 printed("vehicle: {ratings: {gvm: 2500 kg}}"),
-                "Main tank 56 L (GVM), 70 % full, range then 468 km Range 666 km on the fuel as planned");
+                "Main tank 56 L (GVM), 70 % full, range then 468 km Range as planned 666 km");
     }
 }

@@ -150,7 +150,7 @@ class ShortPrintoutTest {
                         "over its ratings: GVM by about 20 kg",
                         "On guesses: Loaded mass is above the GVM",
                         "20 kg over (everything aboard); too close to call.",
-                        "Rests on guesses: vehicle.ratings.gvm",
+                        "Rests on guesses: gross vehicle mass",
                         "in order only if the guesses hold.")
                 .forEach(words -> assertTrue(text.contains(words), () -> words + " in " + text));
     }

@@ -12,6 +12,7 @@ import fitworthy.advice.Arrangement;
 import fitworthy.advice.BuyList;
 import fitworthy.advice.BuyList.Decision;
 import fitworthy.advice.Margin;
+import fitworthy.book.Severity;
 import fitworthy.source.FaultsException;
 import java.util.List;
 import java.util.Map;
@@ -64,6 +65,30 @@ class VerdictTest {
         assertTrue(verdict.startsWith("This plan cannot be judged yet"), verdict);
         assertEquals(Map.of("Box", Decision.ORDER_NOW, "Sticker", Decision.ORDER_NOW), decisions(BOX));
         assertEquals(Map.of("Box", Decision.WAIT, "Sticker", Decision.ORDER_NOW), decisions(BOX + unknown));
+    }
+
+    /** The wagon weighs 2520 kg with everything, 2480 kg with 40 kg less; the other loading is told with its own figure. */
+    @Test
+    void eachLoadingIsToldWithItsOwnFigure() throws FaultsException {
+        String cargo = "cargo: [{name: Luggage, mass: %d kg +/- 0 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}}]\n"
+                + "vehicle: {ratings: {gvm: 2400 kg}}\n";
+        String two = cargo + "cases: [{name: packed}, {name: empty, carrying: []}]\n";
+        String three = cargo + "cases: [{name: packed}, {name: empty, carrying: []}, {name: bare, carrying: []}]\n";
+        assertSays(Verdict.loaded(advice(two.formatted(40))), "GVM by 100 kg (packed; 60 kg empty)");
+        assertSays(Verdict.loaded(advice(three.formatted(40))), "GVM by 100 kg (packed; less in 2)");
+        assertSays(brief(two.formatted(40)), "2500 kg, 100 kg over (packed; 60 kg over empty).");
+        assertSays(brief(two.formatted(0)), "2460 kg, 60 kg over (packed; also empty).");
+        assertSays(brief(three.formatted(0)), "2460 kg, 60 kg over (packed and 2 more).");
+    }
+
+    private static String brief(String changes) throws FaultsException {
+        return FindingBrief.all(Arrangement.of(advice(changes)), Severity.STOP)
+                .get(0)
+                .whatToDo();
+    }
+
+    private static void assertSays(String text, String words) {
+        assertTrue(text.contains(words), () -> "'" + words + "' in " + text);
     }
 
     /** 2520 kg on the maker's 2400 kg, until the kit's 3000 kg hold. */

@@ -30,8 +30,7 @@ import java.util.Optional;
 public final class FuelMeasures implements Topic {
 
     private static final MeasureKind MATCH = yesNo("fuel.match", "whether it holds what the engine burns");
-    private static final MeasureKind LEG = rated(
-                    "fuel.leg", "km", 0, "longest way between two fuel stops", "range in this loading")
+    private static final MeasureKind LEG = rated("fuel.leg", "km", 0, "longest way between two fuel stops", "range")
             .byLoading();
     private static final MeasureKind NEEDED = number(
                     "fuel.needed", "L", 0, "fuel for the longest way between two stops")

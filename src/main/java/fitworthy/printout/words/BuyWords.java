@@ -37,8 +37,8 @@ public final class BuyWords {
     }
 
     /**
-     * The first reason of those that decide, and how many others there are; where that is a limit of the vehicle, every
-     * such limit.
+     * The first reason of those that decide, and whether there are others; where that is a limit of the vehicle, every such
+     * limit.
      */
     public static String brief(Part part) {
         List<Reason> deciding = part.reasons().stream()
@@ -47,52 +47,55 @@ public final class BuyWords {
         List<Reason> told = isLoad(deciding.get(0))
                 ? deciding.stream().filter(BuyWords::isLoad).toList()
                 : deciding.subList(0, 1);
-        int others = deciding.size() - told.size();
-        return Words.capital(told.stream().map(BuyWords::words).collect(Collectors.joining(", ")))
-                + (others > 0 ? "; and " + others + " more" : "");
+        return told.stream().map(reason -> words(reason, part)).collect(Collectors.joining(", "))
+                + (told.size() < deciding.size() ? "; and other reasons" : "");
     }
 
     private static boolean isLoad(Reason reason) {
-        return reason instanceof Found found
-                && found.guesses().isEmpty()
-                && found.finding().card().settledBy() == Settled.LESS_LOAD;
+        return reason instanceof Found found && found.finding().card().settledBy() == Settled.LESS_LOAD;
     }
 
     /** All reasons, those that decide first. */
     public static String full(Part part) {
         return part.reasons().stream()
                 .sorted((one, other) -> other.asksFor().compareTo(one.asksFor()))
-                .map(BuyWords::words)
+                .map(reason -> words(reason, part))
                 .distinct()
                 .map(words -> Words.capital(words).replaceFirst("\\.$", ""))
                 .collect(Collectors.joining(". "));
     }
 
-    /** What one reason asks for. */
-    public static String words(Reason reason) {
+    /** What one reason asks for of a part. */
+    public static String words(Reason reason, Part part) {
         if (reason instanceof Found found) {
-            return found(found);
+            return found(found, part);
         }
         if (reason instanceof Unknown unknown) {
-            return meanings(unknown.figures());
+            return fields(unknown.figures(), part);
         }
         return reason instanceof Open open
                 ? "the choice of " + open.option().name()
                 : "once these can be ordered: " + figures(((After) reason).parts());
     }
 
-    private static String found(Found found) {
+    private static String found(Found found, Part part) {
         Finding worst = found.finding().worst();
         if (!found.guesses().isEmpty()) {
-            return "a figure in place of a guess: " + meanings(found.guesses());
+            return isLoad(found)
+                    ? loadOrTitle(found.finding()) + " on guesses"
+                    : "a figure in place of a guess: " + fields(found.guesses(), part);
         }
         Buying buying = found.finding().card().buying();
         return switch (found.finding().card().settledBy()) {
             case ANOTHER_CHOICE -> filled(buying.instead(), worst, firstSentence(Wording.remedy(worst)));
             case ANSWER, CORRECTION -> filled(buying.waitFor(), worst, title(found.finding()));
-            case LESS_LOAD -> worst.comparison().isPresent() ? load(worst) : title(found.finding());
+            case LESS_LOAD -> loadOrTitle(found.finding());
             case WORK -> title(found.finding());
         };
+    }
+
+    private static String loadOrTitle(Group<Finding> finding) {
+        return finding.worst().comparison().isPresent() ? load(finding.worst()) : title(finding);
     }
 
     private static String filled(String words, Finding finding, String otherwise) {
@@ -126,10 +129,10 @@ public final class BuyWords {
                 + (rating ? limit : "limit of the " + judged.subject());
     }
 
-    /** What figures are, without what is said there of who is asked for them. */
-    private static String meanings(List<Missing> figures) {
+    /** What figures are, and whose where that is not the part itself. */
+    private static String fields(List<Missing> figures, Part part) {
         return figures(
-                figures.stream().map(figure -> figure.meaning().split(";")[0]).toList());
+                figures.stream().map(field -> FieldWords.of(field, part.name())).toList());
     }
 
     /** The first few names, and how many others there are. */

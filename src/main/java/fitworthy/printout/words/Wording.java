@@ -15,6 +15,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -115,6 +116,17 @@ public final class Wording {
                         : margin(judged, comparison) + (comparison.house() ? HOUSE : ""));
     }
 
+    /** The same without what lies between: the value and what it is held against. */
+    public static String figureAndLimit(Judged judged, Comparison comparison) {
+        return figureAndLimit(judged, comparison, "");
+    }
+
+    /** The same. @param per what stands behind the value, as in " a day" */
+    public static String figureAndLimit(Judged judged, Comparison comparison, String per) {
+        return quantity(asPrinted(judged, comparison).value(), kind(judged, comparison)) + per + ", "
+                + bareLimit(judged, comparison);
+    }
+
     /** The value that was compared, with its tolerance. */
     public static String value(Judged judged, Comparison comparison) {
         return atLeast(judged.measure())
@@ -124,16 +136,22 @@ public final class Wording {
 
     /** What it was held against, with the tolerance that it has where it is worked out too. */
     public static String limit(Judged judged, Comparison comparison) {
-        String limit = noneAllowed(judged, comparison)
+        return bareLimit(judged, comparison)
+                + (noneAllowed(judged, comparison)
+                        ? ""
+                        : eitherWay(
+                                comparison.limitTolerance(), judged.measure().kind()))
+                + (comparison.house() ? HOUSE : "");
+    }
+
+    private static String bareLimit(Judged judged, Comparison comparison) {
+        return noneAllowed(judged, comparison)
                 ? "none allowed"
                 : (judged.card().againstLimit()
                                 ? judged.measure().kind().limitMeaning()
                                 : judged.card().atLeast() ? "at least" : "at most")
                         + " "
-                        + quantity(asPrinted(judged, comparison).limit(), kind(judged, comparison))
-                        + eitherWay(
-                                comparison.limitTolerance(), judged.measure().kind());
-        return limit + (comparison.house() ? HOUSE : "");
+                        + quantity(asPrinted(judged, comparison).limit(), kind(judged, comparison));
     }
 
     private static boolean noneAllowed(Judged judged, Comparison comparison) {
@@ -162,13 +180,27 @@ public final class Wording {
         return eitherWay(comparison.tolerance(), judged.measure().kind()).strip();
     }
 
-    /** The loading in which it is worst, and the others: by name where it is one and there is room, else how many. */
-    public static String loadings(String worst, List<String> others) {
-        return others.isEmpty()
-                ? worst
-                : others.size() == 1 && worst.length() + others.get(0).length() <= TWO_NAMES
-                        ? worst + "; also " + others.get(0)
-                        : worst + " and " + others.size() + " more";
+    /**
+     * The loading in which it is worst, and the others with what it comes to there: one by name where there is room, else
+     * how many.
+     *
+     * @param all what one check came to, the worst among it
+     * @param amount what it comes to in a loading, empty where nothing is compared
+     */
+    public static <O extends Assessed> String loadings(
+            O worst, List<? extends O> all, Function<? super O, String> amount) {
+        String loading = worst.judged().loadCase();
+        List<? extends O> others = all.stream()
+                .filter(other -> !other.judged().loadCase().equals(loading))
+                .toList();
+        boolean alike = others.stream().map(amount).allMatch(amount.apply(worst)::equals);
+        if (others.isEmpty()) {
+            return loading;
+        }
+        String name = others.get(0).judged().loadCase();
+        return others.size() == 1 && loading.length() + name.length() <= TWO_NAMES
+                ? loading + "; " + (alike ? "also" : amount.apply(others.get(0))) + " " + name
+                : loading + (alike ? " and " + others.size() + " more" : "; less in " + others.size());
     }
 
     /** How much is spare, or by how much the limit is passed; of shares in percentage points. */

@@ -1,0 +1,80 @@
+package fitworthy.printout;
+
+import fitworthy.advice.Advice;
+import fitworthy.advice.Outcome;
+import fitworthy.advice.Outcome.Assessed;
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.Outcome.Held;
+import fitworthy.advice.Outcome.NotAssessed;
+import fitworthy.printout.words.FieldWords;
+import fitworthy.printout.words.Wording;
+import fitworthy.source.Words;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Whether fuel, water and power last as the trip asks, each from the loading that leaves least. */
+final class TripAnswers {
+
+    /** What is taken along. @param per of what its figure is @param rules those that hold it against the trip */
+    private record Supply(String name, String per, Set<String> rules) {}
+
+    private static final List<Supply> SUPPLIES = List.of(
+            new Supply("Fuel", "", Set.of("fuel.range-short")),
+            new Supply("Water", " a person and day", Set.of("water.short")),
+            new Supply("Power", " of the battery", Set.of("electrical.lithium-too-deep", "electrical.lead-too-deep")));
+
+    /** How many figures are named that an answer lacks. */
+    private static final int NAMED = 2;
+
+    private TripAnswers() {}
+
+    /** Empty where the sheet has no trip that asks for any of it. */
+    static String of(Advice advice) {
+        return SUPPLIES.stream()
+                .flatMap(supply -> advice
+                        .outcomes()
+                        .filter(outcome ->
+                                supply.rules().contains(outcome.judged().id()) && isAnswer(outcome))
+                        .min(Comparator.comparingInt(TripAnswers::worstFirst).thenComparingDouble(TripAnswers::left))
+                        .map(outcome -> supply.name() + ": " + words(advice, supply, outcome) + ".")
+                        .stream())
+                .collect(Collectors.joining(" "));
+    }
+
+    private static boolean isAnswer(Outcome outcome) {
+        return outcome instanceof NotAssessed
+                || outcome instanceof Assessed assessed && assessed.comparison().isPresent();
+    }
+
+    private static int worstFirst(Outcome outcome) {
+        return outcome instanceof Finding ? 0 : outcome instanceof NotAssessed ? 1 : 2;
+    }
+
+    private static double left(Outcome outcome) {
+        return outcome instanceof Assessed assessed
+                ? assessed.comparison().orElseThrow().margin()
+                : 0;
+    }
+
+    private static String words(Advice advice, Supply supply, Outcome outcome) {
+        if (outcome instanceof NotAssessed open) {
+            return "not known; missing: "
+                    + Words.few(
+                            open.waitsFor().stream()
+                                    .map(FieldWords::of)
+                                    .distinct()
+                                    .toList(),
+                            NAMED);
+        }
+        Assessed assessed = (Assessed) outcome;
+        boolean guessed = assessed instanceof Held || !advice.restsOn(assessed).isEmpty();
+        return (assessed instanceof Finding ? "not enough" : "enough")
+                + (guessed ? " if the guesses hold" : "")
+                + " ("
+                + Wording.figureAndLimit(
+                        assessed.judged(), assessed.comparison().orElseThrow(), supply.per())
+                + ")";
+    }
+}

@@ -1,0 +1,57 @@
+package fitworthy.printout.words;
+
+import fitworthy.quantity.Missing;
+import fitworthy.source.Words;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** A field of a sheet in words, for readers who never see the sheet: of what it is, and what it is. */
+public final class FieldWords {
+
+    /** Lists of a sheet, whose entries are known by their names alone. */
+    private static final Set<String> LISTS =
+            Set.of("cargo", "cases", "circuits", "fitments", "jobs", "occupants", "options", "tanks");
+    /** Where the words for a field begin to say more than what it is. */
+    private static final Pattern ASIDE = Pattern.compile("[;:] ");
+    /** One of the three lengths that say where a thing sits. */
+    private static final Pattern PLACE = Pattern.compile("(.*)\\.at\\.[xyz]");
+
+    /** What the vehicle has of its own, named by its field alone. */
+    private static final Pattern OWN = Pattern.compile("vehicle(\\.(size|mass|ratings|engine|intake(\\..*)?))?");
+
+    private FieldWords() {}
+
+    /** Such as "Roof rack: its mass". */
+    public static String of(Missing field) {
+        return of(field, "");
+    }
+
+    /** The same, without the name where it is a field of a part that is named already. */
+    public static String of(Missing field, String part) {
+        Matcher place = PLACE.matcher(field.path());
+        String owner = place.matches() ? owner(place.group(1) + ".at") : owner(field.path());
+        String what = place.matches() ? "where it sits" : what(field);
+        return owner.isEmpty() || owner.equals(part) ? what : Words.capital(owner) + ": " + what;
+    }
+
+    /** What a field is, without what its words say besides. */
+    public static String what(Missing field) {
+        return ASIDE.split(field.meaning(), 2)[0];
+    }
+
+    /**
+     * What a field belongs to: the part where it is one of a list, else the way to it. Empty for what is the sheet's or the
+     * vehicle's own, which nobody would take for anything else's.
+     */
+    public static String owner(String path) {
+        String owner = path.substring(0, Math.max(0, path.lastIndexOf('.')));
+        int first = owner.indexOf('.');
+        if (first > 0 && LISTS.contains(owner.substring(0, first))) {
+            return owner.substring(first + 1);
+        }
+        return (OWN.matcher(owner).matches() ? "" : owner.replaceFirst("^vehicle\\.", ""))
+                .replace('.', ' ')
+                .replace('-', ' ');
+    }
+}
