@@ -65,6 +65,11 @@ public record Advice(
         return byKey;
     }
 
+    /** Whether an outcome rests on guesses; takes no time, where to name them does. */
+    public boolean isGuessed(Outcome outcome) {
+        return outcome instanceof Outcome.Held || guesses.containsKey(outcome.key());
+    }
+
     /** The guesses on which an outcome rests; none where it rests on what is stated. */
     public List<Missing> restsOn(Outcome outcome) {
         return outcome instanceof Outcome.Held held ? held.guesses() : guesses.getOrDefault(outcome.key(), List.of());

@@ -130,7 +130,7 @@ public final class Arrangement {
     private Sureness sureness(Group<Finding> group) {
         return group.worst().comparison().filter(Comparison::uncertain).isPresent()
                 ? Sureness.TOO_CLOSE
-                : guesses(group).isEmpty() ? Sureness.STATED : Sureness.GUESSED;
+                : isGuessed(group) ? Sureness.GUESSED : Sureness.STATED;
     }
 
     /** By how many kg a limit of mass is passed; 0 for any other. */
@@ -254,6 +254,11 @@ public final class Arrangement {
     /** The checks that are in order if guesses of the sheet hold. */
     public List<Group<Held>> held() {
         return groups(advice.held().stream());
+    }
+
+    /** Whether a finding rests on guesses in any loading. */
+    public boolean isGuessed(Group<Finding> finding) {
+        return finding.outcomes().stream().anyMatch(advice::isGuessed);
     }
 
     /** The guesses on which a finding rests, in whatever loading; none where it rests on what is stated. */

@@ -201,9 +201,7 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
 
         /** The guesses that a finding rests on, where in no loading it stands without them. */
         private List<Missing> guesses(Group<Finding> finding) {
-            return finding.outcomes().stream()
-                            .allMatch(outcome ->
-                                    !arrangement.advice().restsOn(outcome).isEmpty())
+            return finding.outcomes().stream().allMatch(arrangement.advice()::isGuessed)
                     ? arrangement.guesses(finding)
                     : List.of();
         }

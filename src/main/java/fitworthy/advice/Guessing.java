@@ -40,9 +40,9 @@ final class Guessing {
         this.sure = without.apply(guess -> true).byKey();
     }
 
-    /** The advice with what rests on guesses told apart, and on which. */
+    /** The advice with what rests on guesses told apart, and on which, which is found out when somebody asks. */
     Advice told() {
-        return apart(this::restsOn);
+        return apart(outcome -> new LateList<>(() -> restsOn(outcome)));
     }
 
     /** The same without saying on which, for which the sheet would be looked at many times. */
@@ -118,7 +118,7 @@ final class Guessing {
      * none of either, a few that change together what becomes of it. The figures are asked first, since no rule is run for
      * them.
      */
-    private List<Missing> restsOn(Outcome outcome) {
+    private synchronized List<Missing> restsOn(Outcome outcome) {
         List<Missing> lacking = sure.get(outcome.key()) instanceof NotAssessed open ? among(open.missing()) : List.of();
         List<Missing> named = guesses.stream()
                 .filter(guess -> lacking.contains(guess) || changesFigures(guess, outcome))

@@ -2,7 +2,6 @@ package fitworthy.advice;
 
 import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Check;
-import fitworthy.advice.Outcome.Held;
 import fitworthy.book.Book;
 import fitworthy.figures.mass.LoadMeasures;
 import fitworthy.figures.measure.MeasureKind;
@@ -56,8 +55,7 @@ public record Margin(
                     Margin margin = margins.computeIfAbsent(
                             limit,
                             none -> new Margin(limit, kind, new LinkedHashMap<>(), new HashSet<>(), new HashSet<>()));
-                    boolean guessed =
-                            outcome instanceof Held || advice.guesses().containsKey(outcome.key());
+                    boolean guessed = advice.isGuessed(outcome);
                     loadings(outcome, advice).forEach(loadCase -> {
                         margin.left.putIfAbsent(
                                 loadCase, outcome.comparison().orElseThrow().margin());

@@ -248,7 +248,7 @@ public final class ExplanationPrintout {
                         && outcome.judged().subject().equals(each.judged().getSubject())
                         && List.of("", each.loadCase())
                                 .contains(outcome.judged().loadCase())
-                        && !advice.restsOn(outcome).isEmpty())
+                        && advice.isGuessed(outcome))
                 .findFirst();
     }
 

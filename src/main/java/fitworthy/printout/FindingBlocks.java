@@ -205,7 +205,7 @@ final class FindingBlocks {
         if (!HouseWords.waivers(group).isEmpty()) {
             details.add(new Detail("Waived", HouseWords.waivers(group)));
         }
-        if (!arrangement.guesses(group).isEmpty()) {
+        if (arrangement.isGuessed(group)) {
             details.add(new Detail("Guessed", GuessWords.of(arrangement, group)));
         }
         HouseWords.severity(advice, judged.id()).ifPresent(set -> details.add(Detail.of("Severity", set)));

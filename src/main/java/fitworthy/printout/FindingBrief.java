@@ -35,17 +35,21 @@ public record FindingBrief(
     /** What is listed under a finding. @param beside who stands for it */
     public record Part(Said said, List<String> beside) {}
 
-    /** Those of some advice that are no milder than {@code mildest}, worst first. */
-    public static List<FindingBrief> all(Arrangement arrangement, Severity mildest) {
+    /**
+     * Those of some advice that are no milder than {@code mildest}, worst first.
+     *
+     * @param naming whether to name the guesses that each rests on, which takes longer than all else
+     */
+    public static List<FindingBrief> all(Arrangement arrangement, Severity mildest, boolean naming) {
         Advice advice = arrangement.advice();
         Addressees addressees =
                 new Addressees(advice.sheet().planned(), advice.book().tables().shopWords());
         return arrangement.told(mildest).stream()
-                .map(told -> of(arrangement, addressees, told))
+                .map(told -> of(arrangement, addressees, told, naming))
                 .toList();
     }
 
-    private static FindingBrief of(Arrangement arrangement, Addressees addressees, Told told) {
+    private static FindingBrief of(Arrangement arrangement, Addressees addressees, Told told, boolean naming) {
         Group<Finding> head = told.head();
         Map<String, List<Group<Finding>>> byRule =
                 told.all().collect(Collectors.groupingBy(Group::id, LinkedHashMap::new, Collectors.toList()));
@@ -55,7 +59,7 @@ public record FindingBrief(
                 head.severity(),
                 head.severity() == Severity.NOTE ? "" : whatToDo(head),
                 Stream.of(
-                                GuessWords.brief(arrangement, head).stream(),
+                                naming ? GuessWords.brief(arrangement, head).stream() : Stream.<String>empty(),
                                 waivers(alike),
                                 HouseWords.severity(arrangement.advice(), head.id()).stream()
                                         .map(set -> "Severity: " + set))

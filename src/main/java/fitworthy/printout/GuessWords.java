@@ -35,7 +35,7 @@ public final class GuessWords {
 
     /** Before the title of a finding. */
     static String before(Arrangement arrangement, Group<Finding> finding) {
-        return arrangement.guesses(finding).isEmpty() ? "" : "On guesses: ";
+        return arrangement.isGuessed(finding) ? "On guesses: " : "";
     }
 
     /** In a line, the guesses that matter most; nothing where it rests on what is stated. */

@@ -57,7 +57,7 @@ public final class ShortPrintout {
         RoomBrief.print(page, advice);
         BuyBrief.print(page, arrangement);
         section(HouseWords.looserHeading(advice), HouseWords.looser(advice));
-        Map<Severity, List<FindingBrief>> bySeverity = FindingBrief.all(arrangement, mildest).stream()
+        Map<Severity, List<FindingBrief>> bySeverity = FindingBrief.all(arrangement, mildest, true).stream()
                 .collect(Collectors.groupingBy(FindingBrief::severity, TreeMap::new, Collectors.toList()));
         bySeverity.forEach(this::findings);
         if (!bySeverity.isEmpty()) {

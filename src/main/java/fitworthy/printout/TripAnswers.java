@@ -4,7 +4,6 @@ import fitworthy.advice.Advice;
 import fitworthy.advice.Outcome;
 import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Finding;
-import fitworthy.advice.Outcome.Held;
 import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.printout.words.FieldWords;
 import fitworthy.printout.words.Wording;
@@ -69,9 +68,8 @@ final class TripAnswers {
                             NAMED);
         }
         Assessed assessed = (Assessed) outcome;
-        boolean guessed = assessed instanceof Held || !advice.restsOn(assessed).isEmpty();
         return (assessed instanceof Finding ? "not enough" : "enough")
-                + (guessed ? " if the guesses hold" : "")
+                + (advice.isGuessed(assessed) ? " if the guesses hold" : "")
                 + " ("
                 + Wording.figureAndLimit(
                         assessed.judged(), assessed.comparison().orElseThrow(), supply.per())

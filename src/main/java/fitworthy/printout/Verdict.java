@@ -6,7 +6,6 @@ import fitworthy.advice.Arrangement.Headings;
 import fitworthy.advice.Counts;
 import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Finding;
-import fitworthy.advice.Outcome.Held;
 import fitworthy.advice.Ratings;
 import fitworthy.advice.TrailerRoom;
 import fitworthy.advice.UntilApproved;
@@ -109,7 +108,7 @@ public final class Verdict {
             return "Not known whether it is within its ratings loaded as planned: " + ratings.open() + " of "
                     + (ratings.open() + ratings.assessed().size()) + " not checked, information missing.";
         }
-        boolean guessed = ratings.assessed().stream().anyMatch(rating -> isGuessed(advice, rating));
+        boolean guessed = ratings.assessed().stream().anyMatch(rating -> advice.isGuessed(rating));
         return "Loaded as planned it is within its ratings in every loading" + raised(advice)
                 + (guessed ? ", if the guesses hold" : "")
                 + ratings.least()
@@ -177,19 +176,15 @@ public final class Verdict {
 
     private static String amount(Advice advice, Assessed rating) {
         return Wording.atLeast(rating.judged().measure())
-                + (isGuessed(advice, rating) ? "about " : "")
+                + (advice.isGuessed(rating) ? "about " : "")
                 + Wording.amount(rating.judged(), rating.comparison().orElseThrow());
     }
 
     private static String spare(Advice advice, Assessed rating) {
-        return (isGuessed(advice, rating) ? "about " : "")
+        return (advice.isGuessed(rating) ? "about " : "")
                 + Wording.margin(
                         rating.comparison().orElseThrow().margin(),
                         rating.judged().measure().kind());
-    }
-
-    private static boolean isGuessed(Advice advice, Assessed rating) {
-        return rating instanceof Held || advice.guesses().containsKey(rating.key());
     }
 
     /** What a rating is called in a sentence. */

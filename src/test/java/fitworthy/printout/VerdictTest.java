@@ -82,7 +82,7 @@ class VerdictTest {
     }
 
     private static String brief(String changes) throws FaultsException {
-        return FindingBrief.all(Arrangement.of(advice(changes)), Severity.STOP)
+        return FindingBrief.all(Arrangement.of(advice(changes)), Severity.STOP, false)
                 .get(0)
                 .whatToDo();
     }

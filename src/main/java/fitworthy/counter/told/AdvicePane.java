@@ -107,7 +107,7 @@ public final class AdvicePane implements Pane {
     }
 
     private static List<Group> groups(Arrangement now) {
-        Map<Severity, List<FindingBrief>> bySeverity = FindingBrief.all(now, Severity.NOTE).stream()
+        Map<Severity, List<FindingBrief>> bySeverity = FindingBrief.all(now, Severity.NOTE, false).stream()
                 .collect(Collectors.groupingBy(FindingBrief::severity, TreeMap::new, Collectors.toList()));
         return bySeverity.entrySet().stream()
                 .map(entry -> new Group(
