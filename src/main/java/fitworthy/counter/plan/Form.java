@@ -24,8 +24,16 @@ final class Form {
     private static final int FEW = 2;
 
     /** What a customer's letter commonly says of the trip. */
-    private static final Set<String> OF_LETTERS =
-            Set.of("trip.longest-leg", "trip.days", "trip.terrain", "trip.dust", "trip.top-speed", "trip.people");
+    private static final Set<String> OF_LETTERS = Set.of(
+            "trip.longest-leg",
+            "trip.days",
+            "trip.parked",
+            "trip.terrain",
+            "trip.dust",
+            "trip.top-speed",
+            "trip.people");
+    /** The part that another thing sits in, which its place goes by. */
+    private static final String CARRIER = "in";
 
     /** Which fields of a group are shown. */
     private enum Part {
@@ -225,6 +233,7 @@ final class Form {
         return isSaid(field, above)
                 || field.description().needed()
                 || isPlace(field)
+                || field.name().equals(CARRIER)
                 || OF_LETTERS.contains(above.to(field.name()).toString())
                 || sheet.isAsked(above.to(field.name()));
     }

@@ -1,6 +1,7 @@
 package fitworthy.counter.plan;
 
 import fitworthy.quantity.Dimension;
+import fitworthy.quantity.Mark;
 import fitworthy.schema.FieldSchema;
 import fitworthy.schema.FieldSchema.Content;
 import java.util.regex.Pattern;
@@ -41,9 +42,16 @@ final class Unit {
                 : written;
     }
 
-    /** A figure as typed with the unit beside the box, where it was typed without any. */
+    /** A figure as typed with the unit beside the box, where it was typed without any; a mark before it stays. */
     static String with(String unit, String typed) {
-        String text = typed.strip();
+        Mark.Marked read = Mark.read(typed.strip());
+        String text = read.text();
+        return read.mark().isGuess() && !text.isEmpty()
+                ? read.mark().before(bare(unit, text))
+                : bare(unit, typed.strip());
+    }
+
+    private static String bare(String unit, String text) {
         if (unit.isEmpty() || !text.matches(BARE)) {
             return text;
         }
