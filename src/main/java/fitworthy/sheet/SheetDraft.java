@@ -33,6 +33,8 @@ public final class SheetDraft {
     /** What YAML or a sheet would take for something else than a name. */
     private static final Set<String> TAKEN = Set.of("yes", "no", "true", "false", "on", "off", "null", "y", "n");
 
+    /** What may take the place of a tub. */
+    private static final Set<Kind> BODIES = Set.of(Kind.TRAY, Kind.CANOPY);
     /** What nobody travels without, whether a letter says so or not. */
     private static final List<String> ALONG = List.of("Luggage", "Food");
 
@@ -174,7 +176,7 @@ public final class SheetDraft {
         if (whole.shelf()) {
             return List.of("vehicle: " + quoted(whole.vehicle()));
         }
-        return List.of(
+        List<String> lines = new ArrayList<>(List.of(
                 "vehicle:",
                 "  name: " + quoted(whole.vehicle()),
                 "  size: {wheelbase: ask}  # the handbook",
@@ -183,7 +185,12 @@ public final class SheetDraft {
                 "  # the plate; the handbook for gcm, towing, ball and roof",
                 "  ratings: {gvm: ask, front-axle: ask, rear-axle: ask, gcm: ask, towing: ask, ball: ask, roof: ask}",
                 "  tyres: {size: , load-index: ask, speed-symbol: }  # the sidewall, such as 265/65R17 112S",
-                "  engine: {fuel: " + fuel() + "}");
+                "  engine: {fuel: " + fuel() + "}"));
+        if (whole.parts().stream()
+                .anyMatch(part -> part.meaning().kinds().stream().anyMatch(BODIES::contains))) {
+            lines.add("  tub: ask  # whether it comes with one; what comes off for a tray goes under its 'removes'");
+        }
+        return lines;
     }
 
     private static List<String> trailer(Towed towed) {

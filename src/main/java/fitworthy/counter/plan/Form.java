@@ -35,6 +35,11 @@ final class Form {
     /** The part that another thing sits in, which its place goes by. */
     private static final String CARRIER = "in";
 
+    /** What comes off for a tray or canopy. */
+    private static final String REPLACED = "removes";
+
+    private static final Set<String> BODIES = Set.of("tray", "canopy");
+
     /** Which fields of a group are shown. */
     private enum Part {
         SAID,
@@ -234,6 +239,8 @@ final class Form {
                 || field.description().needed()
                 || isPlace(field)
                 || field.name().equals(CARRIER)
+                || field.name().equals(REPLACED)
+                        && BODIES.contains(sheet.text(above.to("kind")).orElse(""))
                 || OF_LETTERS.contains(above.to(field.name()).toString())
                 || sheet.isAsked(above.to(field.name()));
     }

@@ -147,11 +147,18 @@ class PlanFormsTest {
     }
 
     @Test
-    void inWhatAPartSitsIsShownBesideItsPlace() throws Exception {
-        made("first", "battery");
+    void inWhatAPartSitsAndWhatComesOffForATrayIsShown() throws Exception {
+        made("first", "battery", "tray");
+        String vehicle =
+                served.get("/sheets/first.yaml/plan/fields?path=vehicle").body();
+        assertTrue(vehicle.contains("id=\"f-vehicle_tub\""), vehicle);
+        String tray =
+                served.get("/sheets/first.yaml/plan/fields?path=fitments.2").body();
+        assertTrue(tray.contains("id=\"f-fitments_2_removes-adding\""), tray);
         String part =
                 served.get("/sheets/first.yaml/plan/fields?path=fitments.1").body();
         assertTrue(part.contains("id=\"f-fitments_1_in\""), part);
+        assertFalse(part.contains("f-fitments_1_removes"), part);
     }
 
     @Test
