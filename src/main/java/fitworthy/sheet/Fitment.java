@@ -15,7 +15,7 @@ import java.util.Set;
 
 /** A planned part. Beside the fields here each kind has its own, see {@link Details}. */
 public record Fitment(
-        @Field(value = "a name that the load cases use", needed = true, example = "Alloy tray") String name,
+        @Field(value = "what it is called", needed = true, example = "Alloy tray") String name,
         @Field(value = "what kind of part it is", needed = true, example = "tray") Kind kind,
         @Field(
                         value = "its mass, everything bolted on included",
@@ -33,7 +33,7 @@ public record Fitment(
         @Field(value = "the part of the vehicle that it replaces", idle = "name") Optional<Removed> removes,
         @Field(
                         value =
-                                "whether it comes off for some load cases; no where left out, but asked of a tray or canopy with hold-downs or legs",
+                                "whether it comes off for some loadings; no where left out, but asked of a tray or canopy with hold-downs or legs",
                         find = "the plan")
                 Choice<YesNo> removable,
         @Field(

@@ -11,7 +11,7 @@ import java.util.Optional;
 
 /** A tank, its shell and what is in it. */
 public record Tank(
-        @Field(value = "a name that the load cases use", needed = true, example = "Long-range tank") String name,
+        @Field(value = "what it is called", needed = true, example = "Long-range tank") String name,
         @Field(value = "what it holds", needed = true, find = "the plan") Choice<Liquid> liquid,
         @Field(
                         value = "usable volume",
@@ -22,7 +22,7 @@ public record Tank(
                         example = "95 L")
                 Figure capacity,
         @Field(
-                        value = "how full it is unless a load case says otherwise",
+                        value = "how full it is unless a loading says otherwise",
                         in = Dimension.SHARE,
                         within = Plausible.FULLNESS,
                         needed = true,
@@ -40,7 +40,7 @@ public record Tank(
                         needed = true,
                         find = "the vehicle")
                 Choice<YesNo> stock,
-        @Field(value = "whether it comes off for some load cases; no where left out", find = "the plan")
+        @Field(value = "whether it comes off for some loadings; no where left out", find = "the plan")
                 Choice<YesNo> removable,
         @Field(
                         value = "the part that it stands in or on, and comes off with; none where left out",

@@ -15,7 +15,7 @@ public record Waiver(
                 String subject,
         @Field(
                         value =
-                                "the load case; all of them where left out, but needed for a stop that depends on the loading",
+                                "the loading; all of them where left out, but needed for a stop that depends on the loading",
                         example = "towing")
                 String in,
         @Field(

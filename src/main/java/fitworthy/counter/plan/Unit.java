@@ -4,12 +4,16 @@ import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Mark;
 import fitworthy.schema.FieldSchema;
 import fitworthy.schema.FieldSchema.Content;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.regex.Pattern;
 
 /** The unit that stands beside a box. */
 final class Unit {
     private static final String NUMBER = "[-+]?[0-9]+([.,][0-9]+)?";
     private static final String BARE = NUMBER + "(\\s*(\\+/-|±)\\s*[0-9]+([.,][0-9]+)?(\\s*%)?)?";
+
+    private static final Pattern FINE = Pattern.compile("[0-9]+\\.[0-9]{3,}");
 
     private Unit() {}
 
@@ -58,5 +62,13 @@ final class Unit {
         String[] parts = text.split("\\s*(\\+/-|±)\\s*");
         String value = parts[0] + " " + unit;
         return parts.length < 2 ? value : value + " +/- " + parts[1] + (parts[1].endsWith("%") ? "" : " " + unit);
+    }
+
+    /** What was worked out, as a person would say it: no more than four digits that count. */
+    static String rounded(String figures) {
+        return FINE.matcher(figures).replaceAll(fine -> new BigDecimal(fine.group())
+                .round(new MathContext(4))
+                .stripTrailingZeros()
+                .toPlainString());
     }
 }
