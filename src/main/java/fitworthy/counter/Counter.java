@@ -50,6 +50,7 @@ public final class Counter implements AutoCloseable {
     }
 
     public Counter(Desk desk, Serving serving) throws NotOpened {
+        desk.folder().clearUnfinished();
         names = new Names(serving);
         door = new Door(serving.password());
         OffersPane offers = new OffersPane(desk);

@@ -15,7 +15,7 @@ import java.util.Set;
 
 /** A planned part. Beside the fields here each kind has its own, see {@link Details}. */
 public record Fitment(
-        @Field(value = "a name that the loadings use", needed = true, example = "Alloy tray") String name,
+        @Field(value = "what it is called", needed = true, example = "Alloy tray") String name,
         @Field(value = "what kind of part it is", needed = true, example = "tray") Kind kind,
         @Field(
                         value = "its mass; everything bolted on included",

@@ -161,7 +161,7 @@ public record Sheet(
 
     /** A person. */
     public record Person(
-            @Field(value = "a name that the loadings use", needed = true, example = "Driver") String name,
+            @Field(value = "what it is called", needed = true, example = "Driver") String name,
             @Field(
                             value = "the mass",
                             in = Dimension.MASS,
@@ -179,7 +179,7 @@ public record Sheet(
 
     /** A piece of cargo. */
     public record Load(
-            @Field(value = "a name that the loadings use", needed = true, example = "Luggage") String name,
+            @Field(value = "what it is called", needed = true, example = "Luggage") String name,
             @Field(
                             value = "its mass",
                             in = Dimension.MASS,

@@ -33,6 +33,11 @@ public final class SheetDraft {
     /** What YAML or a sheet would take for something else than a name. */
     private static final Set<String> TAKEN = Set.of("yes", "no", "true", "false", "on", "off", "null", "y", "n");
 
+    /** What may take the place of a tub. */
+    private static final Set<Kind> BODIES = Set.of(Kind.TRAY, Kind.CANOPY);
+    /** What nobody travels without, whether a letter says so or not. */
+    private static final List<String> ALONG = List.of("Luggage", "Food");
+
     private static final String MAIN_TANK = "Main tank";
     private static final String MASS = "mass";
     private static final String PLACE_ASKED = ", at: {x: ask}";
@@ -131,6 +136,12 @@ public final class SheetDraft {
     private String text() {
         names.add(MAIN_TANK);
         tanks.add("{name: " + MAIN_TANK + ", liquid: " + fuel() + ", capacity: usual, stock: yes}");
+        for (String common : ALONG) {
+            if (whole.parts().stream().noneMatch(part -> part.name().equalsIgnoreCase(common))) {
+                names.add(common);
+                cargo.add("{name: " + common + "}");
+            }
+        }
         whole.parts().forEach(this::add);
         List<String> lines = new ArrayList<>();
         whole.heading().notes().forEach(note -> lines.add(("# " + Words.seen(note)).strip()));
@@ -146,11 +157,7 @@ public final class SheetDraft {
         list("fitments:  # mass: its maker or a scale; at: where it sits, such as 'on the roof'", fitments, lines);
         list("circuits:", circuits, lines);
         list("tanks:", tanks, lines);
-        if (cargo.isEmpty()) {
-            lines.add(
-                    "cargo: [{name: Luggage}, {name: Food}]  # and what else comes along: tools, a dog, water cans ...");
-        }
-        list("cargo:  # and luggage, food, tools ...", cargo, lines);
+        list("cargo:  # and what else comes along: tools, a dog, water cans ...", cargo, lines);
         whole.trailer().ifPresent(towed -> {
             lines.addAll(trailer(towed));
             lines.add("cases: [{name: without the trailer}, {name: towing, towing: yes}]");
@@ -169,7 +176,7 @@ public final class SheetDraft {
         if (whole.shelf()) {
             return List.of("vehicle: " + quoted(whole.vehicle()));
         }
-        return List.of(
+        List<String> lines = new ArrayList<>(List.of(
                 "vehicle:",
                 "  name: " + quoted(whole.vehicle()),
                 "  size: {wheelbase: ask}  # the handbook",
@@ -178,7 +185,12 @@ public final class SheetDraft {
                 "  # the plate; the handbook for gcm, towing, ball and roof",
                 "  ratings: {gvm: ask, front-axle: ask, rear-axle: ask, gcm: ask, towing: ask, ball: ask, roof: ask}",
                 "  tyres: {size: , load-index: ask, speed-symbol: }  # the sidewall, such as 265/65R17 112S",
-                "  engine: {fuel: " + fuel() + "}");
+                "  engine: {fuel: " + fuel() + "}"));
+        if (whole.parts().stream()
+                .anyMatch(part -> part.meaning().kinds().stream().anyMatch(BODIES::contains))) {
+            lines.add("  tub: ask  # whether it comes with one; what comes off for a tray goes under its 'removes'");
+        }
+        return lines;
     }
 
     private static List<String> trailer(Towed towed) {

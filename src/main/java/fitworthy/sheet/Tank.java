@@ -11,7 +11,7 @@ import java.util.Optional;
 
 /** A tank, its shell and what is in it. */
 public record Tank(
-        @Field(value = "a name that the loadings use", needed = true, example = "Long-range tank") String name,
+        @Field(value = "what it is called", needed = true, example = "Long-range tank") String name,
         @Field(value = "what it holds", needed = true, find = "the plan") Choice<Liquid> liquid,
         @Field(
                         value = "usable volume",

@@ -20,14 +20,15 @@ public record Trailer(
                         example = "2200 kg")
                 Figure mass,
         @Field(
-                        value = "the most it may weigh, uncoupled: ATM, MTPLM, MAM or GVWR",
+                        value =
+                                "the most it may weigh, uncoupled; aggregate trailer mass (ATM), or what its plate calls MTPLM, MAM or GVWR",
                         in = Dimension.MASS,
                         within = Plausible.TRAILER_MASS,
                         find = "its plate",
                         example = "2400 kg")
                 Figure rated,
         @Field(
-                        value = "the most its axles may carry when coupled, GTM",
+                        value = "the most its axles may carry when coupled; gross trailer mass (GTM)",
                         in = Dimension.MASS,
                         within = Plausible.TRAILER_MASS,
                         find = "its plate",

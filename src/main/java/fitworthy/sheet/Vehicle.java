@@ -31,6 +31,11 @@ public record Vehicle(
                                 "whether it has a trailer brake controller that works; beside a planned one no where left out",
                         find = "a look")
                 Choice<YesNo> brakeController,
+        @Field(
+                        value =
+                                "whether it comes with a tub or tray; asked where a tray or canopy takes its place or stands on it",
+                        find = "a look")
+                Choice<YesNo> tub,
         @Field("its dimensions") Size size,
         @Field("its unladen masses") Masses mass,
         @Field("what its maker allows") Ratings ratings,

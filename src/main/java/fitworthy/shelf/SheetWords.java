@@ -7,12 +7,14 @@ import fitworthy.schema.ChoiceWords;
 import fitworthy.schema.FieldSchema;
 import fitworthy.schema.Plausible;
 import fitworthy.schema.RecordSchema;
+import fitworthy.sheet.Fitment;
 import fitworthy.sheet.SheetDraft.Towed;
 import fitworthy.sheet.SheetDraft.Wanted;
 import fitworthy.sheet.ShopWords;
 import fitworthy.sheet.ShopWords.Meaning;
 import fitworthy.sheet.ShopWords.Thing;
 import fitworthy.sheet.Tank.Liquid;
+import fitworthy.sheet.TyreSize;
 import fitworthy.source.Fault;
 import fitworthy.source.Node;
 import fitworthy.source.Place;
@@ -42,17 +44,29 @@ public record SheetWords(ShopWords words, Shelf shelf, Collection<String> region
     private static final List<Kind> KEPT = List.of(Kind.FITMENTS, Kind.TANKS, Kind.CARGO);
     /** What customers say of a part beside its mass. */
     private static final Set<String> MEASURES = Set.of("length", "lift", "capacity", "power");
+
+    private static final String MASS = "mass";
     /** What the engine may burn. */
     private static final List<String> FUELS = List.of("diesel", "petrol");
 
     /** Whether a vehicle of this name lies on the shelf. */
     public boolean isOnShelf(String vehicle) {
-        return vehicle != null && shelf.of(Kind.VEHICLES).containsKey(vehicle.strip());
+        return vehicle != null && kept(Kind.VEHICLES, vehicle).isPresent();
     }
 
-    /** @param typed null where nothing was */
+    /** Its name, as the shelf writes it where it lies there. @param typed null where nothing was */
     public String vehicle(String typed) {
-        return name("vehicle", typed, right("vehicle", "Tarrenby 3.0 wagon"));
+        String name = name("vehicle", typed, right("vehicle", "Tarrenby 3.0 wagon"));
+        return kept(Kind.VEHICLES, name).orElse(name);
+    }
+
+    /** The name of what lies on the shelf, in large or small letters. */
+    private Optional<String> kept(Kind kind, String typed) {
+        String name = typed.strip();
+        Set<String> names = shelf.of(kind).keySet();
+        return names.contains(name)
+                ? Optional.of(name)
+                : names.stream().filter(name::equalsIgnoreCase).findFirst();
     }
 
     /** The fuel; null where it is none. */
@@ -102,7 +116,8 @@ public record SheetWords(ShopWords words, Shelf shelf, Collection<String> region
         String right = right("trailer", "Camper=1400 kg");
         figure("trailer", mass, Dimension.MASS, Plausible.TRAILER_MASS, right);
         String name = name("trailer", before(typed), right);
-        return Optional.of(new Towed(name, mass, shelf.of(Kind.TRAILERS).containsKey(name)));
+        Optional<String> kept = kept(Kind.TRAILERS, name);
+        return Optional.of(new Towed(kept.orElse(name), mass, kept.isPresent()));
     }
 
     /**
@@ -119,9 +134,11 @@ public record SheetWords(ShopWords words, Shelf shelf, Collection<String> region
         boolean figure = FIGURE.matcher(said).matches();
         String word = said.isEmpty() || figure ? name : said;
         Optional<Kind> kept = KEPT.stream()
-                .filter(kind -> word.equals(name) && shelf.of(kind).containsKey(name))
+                .filter(kind -> word.equals(name)
+                        && kept(kind, name).filter(lies -> isMeant(lies, name)).isPresent())
                 .findFirst();
-        Optional<Meaning> meaning = kept.map(kind -> meaning(kind, name)).or(() -> words.of(word));
+        String own = kept.flatMap(kind -> kept(kind, name)).orElse(name);
+        Optional<Meaning> meaning = kept.map(kind -> meaning(kind, own)).or(() -> words.of(word));
         if (meaning.isEmpty()) {
             if (!name.isEmpty()) {
                 tell(
@@ -133,6 +150,15 @@ public record SheetWords(ShopWords words, Shelf shelf, Collection<String> region
             }
             return null;
         }
+        if (meaning.get().kinds().equals(List.of(Fitment.Kind.TYRES))
+                && TyreSize.read(said).isPresent()) {
+            return new Wanted(
+                    own, meaning.get(), "size", said, kept.map(Kind::inSheet).orElse(""));
+        }
+        // No field has the size of what no check knows, so that its name keeps it.
+        if (figure && kept.isEmpty() && meaning.get().kinds().contains(Fitment.Kind.OTHER) && isSize(said)) {
+            return new Wanted(name + " " + Mark.read(said).text(), meaning.get(), MASS, "", "");
+        }
         Optional<FieldSchema> measure = measure(meaning.get(), figure ? said : "");
         measure.ifPresentOrElse(
                 field -> figure(
@@ -143,11 +169,16 @@ public record SheetWords(ShopWords words, Shelf shelf, Collection<String> region
                         right("part", name + "=" + field.example())),
                 () -> massOrCapacity(name, meaning.get(), figure ? said : ""));
         return new Wanted(
-                name,
+                own,
                 meaning.get(),
-                measure.map(FieldSchema::name).orElse(meaning.get().isTank() ? "capacity" : "mass"),
+                measure.map(FieldSchema::name).orElse(meaning.get().isTank() ? "capacity" : MASS),
                 figure ? said : "",
                 kept.map(Kind::inSheet).orElse(""));
+    }
+
+    /** What the trade calls a part is any such part, where the shelf has one that is called so but for its capitals. */
+    private boolean isMeant(String onShelf, String typed) {
+        return onShelf.equals(typed) || !words.all().contains(ShopWords.plain(typed));
     }
 
     private void massOrCapacity(String name, Meaning meaning, String typed) {
@@ -173,6 +204,10 @@ public record SheetWords(ShopWords words, Shelf shelf, Collection<String> region
                 .filter(field -> MEASURES.contains(field.name())
                         && isIn(field.description().in(), typed))
                 .findFirst();
+    }
+
+    private static boolean isSize(String typed) {
+        return isIn(Dimension.VOLUME, typed) || isIn(Dimension.LENGTH, typed);
     }
 
     private static boolean isIn(Dimension dimension, String typed) {

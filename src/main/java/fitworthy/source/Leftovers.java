@@ -35,6 +35,11 @@ public final class Leftovers {
      * @param of what the files were to be called
      */
     public static void clear(Path folder, Pattern of) {
+        clear(folder, of, ABANDONED);
+    }
+
+    /** The same of those that got no byte for longer than this. */
+    public static void clear(Path folder, Pattern of, Duration abandoned) {
         Pattern unfinished = Pattern.compile("\\.(" + of + ")\\.[0-9a-f]{1,8}" + Pattern.quote(UNFINISHED));
         try (DirectoryStream<Path> left = Files.newDirectoryStream(
                 folder,
@@ -42,7 +47,7 @@ public final class Leftovers {
             for (Path each : left) {
                 Duration age = Duration.between(Files.getLastModifiedTime(each).toInstant(), Instant.now())
                         .abs();
-                if (age.compareTo(ABANDONED) > 0) {
+                if (age.compareTo(abandoned) > 0) {
                     Files.deleteIfExists(each);
                 }
             }

@@ -4,6 +4,7 @@ import fitworthy.book.Book;
 import fitworthy.book.UsualPlace;
 import fitworthy.book.UsualPlace.Spot;
 import fitworthy.book.UsualPlace.Start;
+import fitworthy.quantity.Choice;
 import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.GuessSpread;
@@ -120,13 +121,16 @@ public final class PlacesInWords {
                 : filled;
     }
 
-    /** What is said to be on the roof is carried there, unless its sheet says otherwise. */
+    /** What is said to be on the roof, or elsewhere, goes before what is usual, and not before what its sheet says. */
     private Node.Mapping roof(Node.Mapping item, Node.Scalar words) {
-        return item.get(ROOF) == null
-                        && known(words)
-                                .filter(place -> place.roof().is(YesNo.YES))
-                                .isPresent()
-                ? item.with(ROOF, new Node.Scalar(words.place(), "yes", false))
+        Node said = item.get(ROOF);
+        boolean usual =
+                said instanceof Node.Scalar word && Mark.read(word.text()).mark() == Mark.USUAL;
+        YesNo told = said == null || usual
+                ? known(words).map(UsualPlace::roof).map(Choice::value).orElse(null)
+                : null;
+        return told == YesNo.YES || told == YesNo.NO && usual
+                ? item.with(ROOF, new Node.Scalar(words.place(), Words.hyphenated(told.name()), false))
                 : item;
     }
 

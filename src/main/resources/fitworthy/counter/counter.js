@@ -25,3 +25,41 @@ document.addEventListener("htmx:afterSettle", () => {
   }
   typing = null;
 });
+
+/* The bar of a sheet stays in sight; whatever is gone to comes to stand below it. */
+const bar = document.getElementById("state");
+if (bar) {
+  new ResizeObserver(() => document.documentElement.style.setProperty("--bar", `${bar.offsetHeight}px`)).observe(bar);
+}
+
+/* Nothing moves away below the pointer, or else from the field one is in, when an answer makes what stands above it grow. */
+const AIMED = 2000;
+let pointer = null;
+let kept = [];
+document.addEventListener("pointermove", (event) => {
+  pointer = { x: event.clientX, y: event.clientY, at: Date.now() };
+}, { passive: true });
+
+function inHand() {
+  const aimed = pointer && Date.now() - pointer.at < AIMED;
+  const below = aimed ? document.elementFromPoint(pointer.x, pointer.y) : null;
+  return [below, document.activeElement].find((one) => one?.closest(".work") && !one.closest("#state"));
+}
+
+document.addEventListener("htmx:beforeSwap", () => {
+  kept = [];
+  for (let one = inHand(); one && !one.matches(".work"); one = one.parentElement) {
+    kept.push({ one, id: one.id, top: one.getBoundingClientRect().top });
+  }
+});
+
+function moveBack() {
+  for (const { one, id, top } of kept) {
+    const now = one.isConnected ? one : id && document.getElementById(id);
+    if (now && now.getClientRects().length > 0) {
+      window.scrollBy({ top: now.getBoundingClientRect().top - top, behavior: "instant" });
+      return;
+    }
+  }
+}
+["htmx:oobAfterSwap", "htmx:afterSwap"].forEach((swapped) => document.addEventListener(swapped, moveBack));

@@ -41,10 +41,15 @@ function nextPart(input) {
   return row.nextElementSibling.querySelector("input");
 }
 
+/* Enter moves on to the next field, as it does on paper: the sheet is made by its button alone. */
 document.addEventListener("keydown", function (event) {
-  if (event.key === "Enter" && event.target.matches(".part-rows input")) {
+  const field = event.target;
+  if (event.key === "Enter" && field.matches(".new-sheet input")) {
     event.preventDefault();
-    nextPart(event.target).focus();
+    const fields = [...field.form.querySelectorAll("input, select, textarea, button.first")].filter(function (other) {
+      return other.type !== "radio" || other === field || other.checked || !field.form.elements[other.name].value;
+    });
+    (field.matches(".part-rows input") ? nextPart(field) : fields[fields.indexOf(field) + 1]).focus();
   }
 });
 

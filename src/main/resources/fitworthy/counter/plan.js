@@ -15,6 +15,46 @@ document.addEventListener("pointerdown", () => {
   document.querySelectorAll("#plan .held").forEach((field) => field.classList.remove("held"));
 }), true));
 
+// What was not taken is told on the line of its thing too, and stays typed where the plan is shown anew.
+let refused = [];
+const faults = () => [...document.querySelectorAll("#plan .field > .fault")].filter((fault) => fault.textContent.trim());
+const thing = (field) => field.closest("details[data-key]")?.dataset.key;
+const boxOf = (fault) => fault.parentElement.querySelector("input, select");
+
+function tellOnLines() {
+  document.querySelectorAll("#plan summary[data-refused]").forEach((line) => delete line.dataset.refused);
+  for (const fault of faults()) {
+    for (let fold = fault.closest(".fold"); fold; fold = fold.parentElement.closest(".fold")) {
+      fold.querySelector(":scope > summary").dataset.refused = fault.textContent.trim().split(" (")[0];
+    }
+  }
+}
+
+document.addEventListener("htmx:oobBeforeSwap", (event) => {
+  if (event.detail.target.id === "plan") {
+    refused = faults().map((fault) => ({ id: fault.id, of: thing(fault), said: fault.textContent, typed: boxOf(fault).value }));
+  }
+  const note = event.detail.target.matches("#plan .note") && event.detail.target.offsetHeight > 0
+    && event.detail.fragment.querySelector(".note:empty");
+  if (note) {
+    // On both, since the new one is shown with the classes of the old until it has settled.
+    [note, event.detail.target].forEach((one) => one.classList.add("answered"));
+  }
+});
+document.addEventListener("htmx:oobAfterSwap", (event) => {
+  if (event.detail.target.id === "plan") {
+    for (const { id, of, said, typed } of refused) {
+      const fault = document.getElementById(id);
+      if (fault && thing(fault) === of && !fault.textContent.trim()) {
+        fault.textContent = said;
+        boxOf(fault).value = typed;
+      }
+    }
+    refused = [];
+  }
+});
+["htmx:oobAfterSwap", "htmx:afterSettle"].forEach((swapped) => document.addEventListener(swapped, tellOnLines));
+
 // The list that was found stays where it was scrolled to. What was added in words leaves its box free for the next.
 let scrolled = 0;
 document.addEventListener("htmx:beforeSwap", (event) => {

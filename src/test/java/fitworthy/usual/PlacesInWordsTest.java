@@ -68,6 +68,7 @@ class PlacesInWordsTest {
         "in the tray, 2992.5, 427.5, 3000, 450, 3292.5",
         "under the tray, 2992.5, 570, 3000, 630, 3292.5",
         "in the canopy, 2992.5, 427.5, 2992.5, 427.5, 3292.5",
+        "on the canopy roof, 2992.5, 427.5, 2992.5, 427.5, 3292.5",
         "in the load area, 2992.5, 342, 3000, 450, 3292.5",
         "rear bar, 3800, 150, 3800, 150, 4300",
         "On  the Tow Bar, 3990, 250, 3990, 250, 4290",
@@ -168,6 +169,24 @@ class PlacesInWordsTest {
         assertEquals(3.99, sheet.tanks().get(1).at().x().value(), 1e-9);
         assertEquals(3.8, sheet.tanks().get(1).removes().orElseThrow().at().x().value(), 1e-9);
         assertEquals(2.337, sheet.occupants().get(2).at().x().value(), 1e-9);
+    }
+
+    /** Usual of a panel is the roof, where its limit counts; of one on the canopy that is not so, and the canopy moves it. */
+    @Test
+    void aPanelOnTheCanopyIsNotOnTheRoofAndFollowsTheCanopy() throws FaultsException {
+        String panel = "assume-usual: yes\nfitments: [{name: Box body, kind: canopy, mass: 90 kg, at: in the canopy,"
+                + " front: 2200 mm, length: 1000 mm, floor: 1000 mm},"
+                + " {name: Panel, kind: solar-panel, mass: 12 kg, at: WORDS}]\n";
+        Sheet sheet = Sheets.plainWith(panel.replace("WORDS", "on the canopy roof"));
+        Point at = sheet.fitments().get(1).at().orElseThrow();
+        is(2.7, 0.25, at.x());
+        is(1.95, 0.25, at.z());
+        assertTrue(sheet.fitments().get(1).roof().is(YesNo.NO));
+        assertTrue(at.x().guess().isPresent());
+        Sheet above = Sheets.plainWith(panel.replace("WORDS", "on the roof"));
+        assertTrue(above.fitments().get(1).roof().is(YesNo.YES));
+        Sheet said = Sheets.plainWith(panel.replace("WORDS", "on top of the canopy, roof: yes"));
+        assertTrue(said.fitments().get(1).roof().is(YesNo.YES), "what the sheet says itself stands");
     }
 
     @Test

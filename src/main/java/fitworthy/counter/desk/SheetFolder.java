@@ -1,5 +1,6 @@
 package fitworthy.counter.desk;
 
+import fitworthy.source.Leftovers;
 import fitworthy.source.WholeFile;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -7,6 +8,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -18,6 +20,9 @@ public final class SheetFolder {
     /** What a sheet's file may be called: no way to another folder, nothing hidden. */
     private static final Pattern NAME = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N} ,()+_.-]{0,99}\\.(yaml|yml|json)");
 
+    /** No sheet takes so long to write. */
+    private static final Duration WRITTEN = Duration.ofSeconds(10);
+
     private final Path folder;
 
     public SheetFolder(Path folder) {
@@ -26,6 +31,11 @@ public final class SheetFolder {
 
     public Path path() {
         return folder;
+    }
+
+    /** Takes away what a killed run had begun to write. */
+    public void clearUnfinished() {
+        Leftovers.clear(folder, NAME, WRITTEN);
     }
 
     /** The names of their files, in order. */

@@ -144,12 +144,12 @@ final class Entries {
         String usual = (read.isOpen() || sheet.at(path) == null ? sheet.filledText(path) : Optional.<String>empty())
                 .map(Mark::read)
                 .filter(filled -> !filled.isOpen())
-                .map(filled -> "usual: " + filled.text())
+                .map(filled -> "usual: " + Unit.rounded(filled.text()))
                 .orElse("");
         return Stream.of(
                         sheet.isFromShelf(path) ? "from the shelf" : "",
                         usual,
-                        sheet.asked(path) > 0 ? "asked for" : "")
+                        sheet.asked(path) > 0 ? "answer missing" : "")
                 .filter(words -> !words.isEmpty())
                 .collect(Collectors.joining(", "));
     }

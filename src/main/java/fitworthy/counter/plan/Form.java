@@ -24,8 +24,21 @@ final class Form {
     private static final int FEW = 2;
 
     /** What a customer's letter commonly says of the trip. */
-    private static final Set<String> OF_LETTERS =
-            Set.of("trip.longest-leg", "trip.days", "trip.terrain", "trip.dust", "trip.top-speed", "trip.people");
+    private static final Set<String> OF_LETTERS = Set.of(
+            "trip.longest-leg",
+            "trip.days",
+            "trip.parked",
+            "trip.terrain",
+            "trip.dust",
+            "trip.top-speed",
+            "trip.people");
+    /** The part that another thing sits in, which its place goes by. */
+    private static final String CARRIER = "in";
+
+    /** What comes off for a tray or canopy. */
+    private static final String REPLACED = "removes";
+
+    private static final Set<String> BODIES = Set.of("tray", "canopy");
 
     /** Which fields of a group are shown. */
     private enum Part {
@@ -225,6 +238,9 @@ final class Form {
         return isSaid(field, above)
                 || field.description().needed()
                 || isPlace(field)
+                || field.name().equals(CARRIER)
+                || field.name().equals(REPLACED)
+                        && BODIES.contains(sheet.text(above.to("kind")).orElse(""))
                 || OF_LETTERS.contains(above.to(field.name()).toString())
                 || sheet.isAsked(above.to(field.name()));
     }

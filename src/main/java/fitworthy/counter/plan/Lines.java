@@ -38,7 +38,7 @@ final class Lines {
         }
         long asked = sheet.asked(path);
         if (asked > 0) {
-            marks.add(asked + " asked for");
+            marks.add(asked == 1 ? "1 answer missing" : asked + " answers missing");
         }
         long guesses = sheet.guesses(path);
         if (guesses > 0) {
@@ -53,6 +53,8 @@ final class Lines {
             return sheet.text(path.to("where"))
                     .or(() -> sheet.text(path.to("x")).map(x -> "x " + x));
         }
-        return sheet.text(path).or(() -> sheet.filledText(path)).map(text -> text.replaceAll("\\s*(\\+/-|±).*", ""));
+        return sheet.text(path)
+                .or(() -> sheet.filledText(path))
+                .map(text -> Unit.rounded(text.replaceAll("\\s*(\\+/-|±).*", "")));
     }
 }

@@ -15,6 +15,7 @@ import fitworthy.source.NodePath;
 import fitworthy.source.Place;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -151,29 +152,46 @@ public final class PlanChanges {
         return new Edit("taken off", "", sheet -> new TakeOff(sheet.key(path)));
     }
 
+    /** What is typed of a new item; what is not is asked for, as far as nothing is usual of it. */
     private static Change add(NodePath list, Map<String, String> typed) {
         return new Edit("added", "", sheet -> {
-            Node.Mapping item = new Node.Mapping(TYPED, Map.of());
             FieldSchema field = sheet.field(list)
                     .filter(found -> found.type() != null)
                     .orElseThrow(() -> new IllegalArgumentException("no list"));
             Entries entries = new Entries(sheet);
             NodePath path = entries.beginning(field, list);
+            Node.Mapping item = new Node.Mapping(TYPED, Map.of());
+            List<Entry> open = new ArrayList<>();
             for (Entry entry : entries.needed(field, list)) {
-                String name = entry.path().substring(entry.path().lastIndexOf('.') + 1);
-                String value = Unit.with(entry.unit(), typed.getOrDefault(name, ""));
-                boolean group = sheet.field(path.to(name)).filter(Form::isGroup).isPresent();
+                String value = Unit.with(entry.unit(), typed.getOrDefault(name(entry), ""));
                 if (!value.isEmpty()) {
-                    item = item.with(name, word(value));
-                } else if (group) {
-                    item = item.with(name, new Node.Mapping(TYPED, Map.of()).with("x", word("ask")));
+                    item = item.with(name(entry), word(value));
                 } else if (!entry.marks().isEmpty()) {
-                    item = item.with(name, word("ask"));
+                    open.add(entry);
                 }
             }
-            return path.equals(list)
-                    ? new PutWhole(Names.title(field) + " added", sheet.key(list), list, item)
-                    : new AddItem(sheet.key(list), item);
+            PlanSheet filled = new PlanSheet(
+                    sheet.answer().to(begun(sheet, field, list, item).in(sheet.answer())));
+            for (Entry entry : open) {
+                boolean group =
+                        sheet.field(path.to(name(entry))).filter(Form::isGroup).isPresent();
+                if (!filled.isFilled(path.to(name(entry)))) {
+                    item = item.with(
+                            name(entry),
+                            group ? new Node.Mapping(TYPED, Map.of()).with("x", word("ask")) : word("ask"));
+                }
+            }
+            return begun(sheet, field, list, item);
         });
+    }
+
+    private static String name(Entry entry) {
+        return entry.path().substring(entry.path().lastIndexOf('.') + 1);
+    }
+
+    private static Change begun(PlanSheet sheet, FieldSchema field, NodePath list, Node.Mapping item) {
+        return field.content() == Content.GROUPS
+                ? new AddItem(sheet.key(list), item)
+                : new PutWhole(Names.title(field) + " added", sheet.key(list), list, item);
     }
 }

@@ -1,14 +1,19 @@
 package fitworthy.counter.plan;
 
 import fitworthy.quantity.Dimension;
+import fitworthy.quantity.Mark;
 import fitworthy.schema.FieldSchema;
 import fitworthy.schema.FieldSchema.Content;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.regex.Pattern;
 
 /** The unit that stands beside a box. */
 final class Unit {
     private static final String NUMBER = "[-+]?[0-9]+([.,][0-9]+)?";
     private static final String BARE = NUMBER + "(\\s*(\\+/-|±)\\s*[0-9]+([.,][0-9]+)?(\\s*%)?)?";
+
+    private static final Pattern FINE = Pattern.compile("[0-9]+\\.[0-9]{3,}");
 
     private Unit() {}
 
@@ -41,14 +46,29 @@ final class Unit {
                 : written;
     }
 
-    /** A figure as typed with the unit beside the box, where it was typed without any. */
+    /** A figure as typed with the unit beside the box, where it was typed without any; a mark before it stays. */
     static String with(String unit, String typed) {
-        String text = typed.strip();
+        Mark.Marked read = Mark.read(typed.strip());
+        String text = read.text();
+        return read.mark().isGuess() && !text.isEmpty()
+                ? read.mark().before(bare(unit, text))
+                : bare(unit, typed.strip());
+    }
+
+    private static String bare(String unit, String text) {
         if (unit.isEmpty() || !text.matches(BARE)) {
             return text;
         }
         String[] parts = text.split("\\s*(\\+/-|±)\\s*");
         String value = parts[0] + " " + unit;
         return parts.length < 2 ? value : value + " +/- " + parts[1] + (parts[1].endsWith("%") ? "" : " " + unit);
+    }
+
+    /** What was worked out, as a person would say it: no more than four digits that count. */
+    static String rounded(String figures) {
+        return FINE.matcher(figures).replaceAll(fine -> new BigDecimal(fine.group())
+                .round(new MathContext(4))
+                .stripTrailingZeros()
+                .toPlainString());
     }
 }

@@ -86,7 +86,7 @@ public record Understood(Map<String, Said> said, List<String> missing, List<Stri
             if (kept) {
                 said.put("vehicle", new Said(false, "from the shelf"));
             }
-            String burns = kept ? burns(typed.vehicle()).orElse(typed.fuel()) : typed.fuel();
+            String burns = kept ? burns(vehicle).orElse(typed.fuel()) : typed.fuel();
             Tank.Liquid fuel = needed("fuel", burns, words -> words.fuel(burns));
             Integer people = needed("people", typed.people(), words -> words.people(typed.people()));
             String region = at("region", words -> words.region(typed.region()));
@@ -118,8 +118,7 @@ public record Understood(Map<String, Said> said, List<String> missing, List<Stri
         /** What the shelf says that a vehicle burns; told at the field, which then need not be filled in. */
         private Optional<String> burns(String vehicle) {
             Optional<String> fuel =
-                    NodePath.of("engine", "fuel").in(shelf.of(Kind.VEHICLES).get(vehicle.strip()))
-                                    instanceof Node.Scalar word
+                    NodePath.of("engine", "fuel").in(shelf.of(Kind.VEHICLES).get(vehicle)) instanceof Node.Scalar word
                             ? Optional.of(Mark.read(word.text()).text()).filter(text -> !text.isEmpty())
                             : Optional.empty();
             fuel.ifPresent(word -> said.put("fuel", new Said(false, word + ", as the shelf says")));
@@ -150,6 +149,7 @@ public record Understood(Map<String, Said> said, List<String> missing, List<Stri
                                 false,
                                 (part.shelf().isEmpty() ? part.meaning().onSheet() : "from the shelf")
                                         + (part.figure().isEmpty() ? "" : ", " + part.figure())
+                                        + (typed.startsWith(part.name()) ? "" : ", named " + part.name())
                                         + again(part, others)));
             }
             return Optional.ofNullable(part);

@@ -19,20 +19,23 @@ import fitworthy.sheet.Sheet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Whether the sheet counts the mass of trays and canopies, and takes out what is in a canopy when it is off. */
+/** Whether the sheet counts the mass of trays and canopies and of what comes off for them, and takes out what is in a canopy when it is off. */
 final class BodyWeightMeasures implements Topic {
     private static final MeasureKind WEIGHED = yesNo("body.weighed", "whether the sheet has a mass for it");
+    private static final MeasureKind REPLACED =
+            yesNo("body.replaced", "whether the sheet says what of the vehicle's own body comes off for it");
     private static final MeasureKind LEFT_ABOARD = yesNo(
                     "body.left-aboard", "whether something stays where the canopy stands while it is off")
             .byLoading();
 
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(WEIGHED, LEFT_ABOARD);
+        return List.of(WEIGHED, REPLACED, LEFT_ABOARD);
     }
 
     @Override
@@ -42,6 +45,21 @@ final class BodyWeightMeasures implements Topic {
                 // What was weighed with the vehicle is counted, unless it comes off.
                 .filter(body -> !body.isDone() || body.removable().is(YesNo.YES))
                 .forEach(body -> measures.add(Measure.of(WEIGHED, body.name(), Weighed.alone(body))));
+        List<Fitment> trays = plan.fitments(Kind.TRAY);
+        (trays.isEmpty() ? plan.fitments(Kind.CANOPY) : trays)
+                .stream().filter(body -> !body.isDone()).forEach(body -> replaced(
+                                body, plan.vehicle().tub())
+                        .ifPresent(told -> measures.add(Measure.of(REPLACED, body.name(), told))));
+    }
+
+    /** Nothing where the vehicle comes without a body of its own there, and none is said to come off. */
+    private static Optional<Choice<YesNo>> replaced(Fitment body, Choice<YesNo> tub) {
+        if (body.removes().isPresent()) {
+            return Optional.of(Choice.of(YesNo.YES));
+        }
+        return tub.is(YesNo.NO)
+                ? Optional.empty()
+                : Optional.of(tub.known() ? Choice.of(YesNo.NO) : Choice.missing(tub.missing()));
     }
 
     @Override

@@ -1,6 +1,7 @@
 package fitworthy.counter.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.counter.Chrome;
 import fitworthy.counter.Served;
@@ -134,6 +135,151 @@ class PlanByMouseTest {
         keys("winch");
         await(() -> !window.findElement(By.id("part-14-said")).getText().isEmpty());
         assertEquals(top, last.getRect().getY());
+    }
+
+    @Test
+    void whatIsChosenStaysChosen() throws Exception {
+        served.post("/new", "vehicle", "Tui 2.0", "fuel", "diesel", "people", "1", "do", "make", "file", "tui");
+        show("tui.yaml");
+        press("#f-trip-fold-line");
+        await(() -> !window.findElements(By.id("f-trip_dust")).isEmpty());
+        press("#f-trip_dust");
+        keys("h", Keys.ENTER);
+        await(() -> sheet("tui.yaml").contains("dust: heavy"));
+        await(() -> "stated".equals(value("f-trip_dust-mark")));
+        assertEquals("heavy", value("f-trip_dust"));
+        assertEquals(
+                4, window.findElements(By.cssSelector("#f-trip_dust option")).size());
+        press("#finder-line");
+        await(() -> !window.findElements(By.id("finder-box")).isEmpty());
+        press("#finder-box");
+        keys("wnch", Keys.ENTER);
+        await(() -> window.findElement(By.id("finder-box-fault")).getText().contains("did you mean 'winch'?"));
+        assertEquals("wnch", value("finder-box"), "words that are refused can be put right");
+    }
+
+    @Test
+    void aFoldedThingTellsWhatWasNotTaken() throws Exception {
+        served.post(
+                "/new",
+                "vehicle",
+                "Huia 2.0",
+                "fuel",
+                "diesel",
+                "people",
+                "1",
+                "part",
+                "winch",
+                "do",
+                "make",
+                "file",
+                "huia");
+        show("huia.yaml");
+        press("#f-fitments_1-fold-line");
+        await(() -> !window.findElements(By.id("f-fitments_1_at")).isEmpty());
+        press("#f-fitments_1_at");
+        keys("on the moon");
+        await(() -> fault("f-fitments_1_at").contains("'on the moon' is no place in words"));
+        press("#f-fitments_1-fold-line");
+        assertEquals("\"Not taken: 'on the moon' is no place in words\"", told("f-fitments_1-fold-line"));
+        press("#finder-line");
+        await(() -> !window.findElements(By.id("finder-box")).isEmpty());
+        press("#f-fitments_1-fold-line");
+        press("#finder-box");
+        keys("snorkel", Keys.ENTER);
+        await(() -> !window.findElements(By.id("f-fitments_2-fold-line")).isEmpty());
+        await(() -> fault("f-fitments_1_at").contains("'on the moon'"));
+        assertEquals("on the moon", value("f-fitments_1_at"), "though the plan is shown anew");
+        press("#f-fitments_1_at");
+        keys(Keys.END, Keys.BACK_SPACE, Keys.BACK_SPACE, Keys.BACK_SPACE, Keys.BACK_SPACE, "roof");
+        await(() -> sheet("huia.yaml").contains("at: on the roof"));
+        await(() -> fault("f-fitments_1_at").isEmpty());
+        press("#f-fitments_1-fold-line");
+        assertEquals("none", told("f-fitments_1-fold-line"));
+    }
+
+    private static String fault(String field) {
+        return window.findElement(By.id(field + "-fault")).getText();
+    }
+
+    /** What stands behind the words of a folded line, as CSS has it. */
+    private static String told(String line) {
+        return (String) window.executeScript(
+                "return getComputedStyle(document.getElementById(arguments[0]), '::after').content", line);
+    }
+
+    /** On a narrow page another verdict takes another number of lines than there is room for. */
+    @Test
+    void nothingMovesUnderThePointerWhenTheVerdictIsAnother() throws Exception {
+        Chrome.screen(window, 320, 740);
+        try {
+            show("touring.yaml");
+            press("#f-fitments_6-fold-line");
+            await(() -> !window.findElements(By.id("f-fitments_6_mass")).isEmpty());
+            press("#f-fitments_6_mass");
+            long bar = bar();
+            keys(Keys.HOME, "9");
+            WebElement next = window.findElement(By.id("f-fitments_6_at"));
+            window.executeScript("arguments[0].scrollIntoView({block: 'center'})", next);
+            long top = top(next);
+            new Actions(window).moveToElement(next).clickAndHold().perform();
+            await(() -> bar() != bar);
+            assertEquals(top, top(next), 1, "px, with the button held");
+            new Actions(window).release().perform();
+            assertEquals("f-fitments_6_at", focused().getDomAttribute("id"));
+        } finally {
+            Chrome.screen(window, 1280, 900);
+            served.post("/sheets/touring.yaml/undo", "version", version());
+        }
+    }
+
+    private static String version() {
+        return value("version");
+    }
+
+    private static long bar() {
+        return window.findElement(By.id("state")).getRect().getHeight();
+    }
+
+    private static long top(WebElement element) {
+        return ((Number) window.executeScript("return arguments[0].getBoundingClientRect().top", element)).longValue();
+    }
+
+    @Test
+    void whatIsGoneToStandsBelowTheBar() {
+        for (int width : new int[] {1280, 360}) {
+            Chrome.screen(window, width, 740);
+            show("touring.yaml");
+            press(".parts-of a[href='#f-occupants-title']");
+            WebElement people = window.findElement(By.id("f-occupants-title"));
+            await(() -> top(people) < 300);
+            long end = ((Number) window.executeScript(
+                            "return document.getElementById('state').getBoundingClientRect().bottom"))
+                    .longValue();
+            assertTrue(top(people) >= end, top(people) + " px, below the bar's " + end + " at " + width);
+        }
+        Chrome.screen(window, 1280, 900);
+    }
+
+    /** However long its name, what can be undone takes one line. */
+    @Test
+    void theButtonsOfTheBarStayInOneRow() throws Exception {
+        served.post("/new", "vehicle", "Moa 2.0", "fuel", "diesel", "people", "1", "do", "make", "file", "moa");
+        show("moa.yaml");
+        long bar = bar();
+        press("#finder-line");
+        await(() -> !window.findElements(By.id("finder-box")).isEmpty());
+        press("#finder-box");
+        keys(
+                "A box of many things that have a name as long as a line of this page is wide or longer=cargo",
+                Keys.ENTER);
+        await(() -> sheet("moa.yaml").contains("A box of many things"));
+        await(() -> window.findElement(By.cssSelector("#state .step")).getText().contains("A box"));
+        assertEquals(bar, bar());
+    }
+
+    private static String value(String id) {
+        return window.findElement(By.id(id)).getDomProperty("value");
     }
 
     private static void show(String sheet) {

@@ -135,6 +135,78 @@ class PlanFormsTest {
         };
     }
 
+    private String made(String file, String... parts) throws Exception {
+        List<String> fields = new ArrayList<>(
+                List.of("vehicle", "Weka 2.0", "fuel", "diesel", "people", "2", "do", "make", "file", file));
+        List.of(parts).forEach(part -> fields.addAll(List.of("part", part)));
+        return served.post("/new", fields.toArray(String[]::new)).body();
+    }
+
+    private static String version(String page) {
+        return page.replaceAll("(?s).*id=\"version\" name=\"version\" value=\"([^\"]*)\".*", "$1");
+    }
+
+    @Test
+    void inWhatAPartSitsAndWhatComesOffForATrayIsShown() throws Exception {
+        made("first", "battery", "tray");
+        String vehicle =
+                served.get("/sheets/first.yaml/plan/fields?path=vehicle").body();
+        assertTrue(vehicle.contains("id=\"f-vehicle_tub\""), vehicle);
+        String tray =
+                served.get("/sheets/first.yaml/plan/fields?path=fitments.2").body();
+        assertTrue(tray.contains("id=\"f-fitments_2_removes-adding\""), tray);
+        String part =
+                served.get("/sheets/first.yaml/plan/fields?path=fitments.1").body();
+        assertTrue(part.contains("id=\"f-fitments_1_in\""), part);
+        assertFalse(part.contains("f-fitments_1_removes"), part);
+    }
+
+    @Test
+    void whatIsUsualOfANewLoadIsNotAskedFor() throws Exception {
+        String version = version(made("added"));
+        served.post("/sheets/added.yaml/add", "version", version, "path", "cargo", "new-name", "Tools");
+        String text = Files.readString(folder.resolve("added.yaml"));
+        assertTrue(text.contains("{name: Tools}"), text);
+        version = version(served.get("/sheets/added.yaml").body());
+        served.post("/sheets/added.yaml/add", "version", version, "path", "cargo", "new-name", "Parrot");
+        text = Files.readString(folder.resolve("added.yaml"));
+        assertTrue(text.contains("{name: Parrot, mass: ask"), "nothing is usual of it\n" + text);
+    }
+
+    @Test
+    void aGuessMayBeTypedWithoutItsUnit() throws Exception {
+        String version = version(made("guessed"));
+        served.post(
+                "/sheets/guessed.yaml/set",
+                "version",
+                version,
+                "path",
+                "vehicle.mass.kerb",
+                "field",
+                "f",
+                "unit",
+                "kg",
+                "value",
+                "about 1800");
+        String text = Files.readString(folder.resolve("guessed.yaml"));
+        assertTrue(text.contains("kerb: about 1800 kg"), text);
+        String refused = served.post(
+                        "/sheets/guessed.yaml/set",
+                        "version",
+                        version(served.get("/sheets/guessed.yaml").body()),
+                        "path",
+                        "vehicle.mass.kerb",
+                        "field",
+                        "f",
+                        "unit",
+                        "kg",
+                        "value",
+                        "about heavy")
+                .body();
+        assertTrue(refused.contains("heavy"), refused);
+        assertEquals(text, Files.readString(folder.resolve("guessed.yaml")));
+    }
+
     @Test
     void thePageOfALongPlanIsLight() throws Exception {
         String html = served.get("/sheets/touring.yaml").body();
@@ -275,10 +347,10 @@ class PlanFormsTest {
     void whatALetterSaysOfTheTripIsInReach() throws Exception {
         served.post("/new", "vehicle", "Kea 2.0", "fuel", "diesel", "people", "2", "do", "make", "file", "short");
         String trip = served.get("/sheets/short.yaml/plan/fields?path=trip").body();
-        for (String field : List.of("longest-leg", "days", "terrain", "dust", "top-speed", "people")) {
+        for (String field : List.of("longest-leg", "days", "parked", "terrain", "dust", "top-speed", "people")) {
             assertTrue(trip.contains("id=\"f-trip_" + field + "\""), field);
         }
-        assertFalse(trip.contains("id=\"f-trip_parked\""), "what nobody says nor asks for stays closed");
+        assertFalse(trip.contains("id=\"f-trip_driving\""), "what nobody says nor asks for stays closed");
     }
 
     @Test

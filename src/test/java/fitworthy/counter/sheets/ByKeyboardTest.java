@@ -1,6 +1,7 @@
 package fitworthy.counter.sheets;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.counter.Chrome;
@@ -38,9 +39,11 @@ class ByKeyboardTest {
                 type(Keys.ENTER);
                 until("#customer");
                 assertEquals("customer", focused().getAttribute("id"));
-                type("Ines Varga", Keys.TAB, "KT-0600", Keys.TAB, "Tarrenby 3.0 wagon", Keys.TAB, Keys.SPACE);
+                type("Ines Varga", Keys.TAB, "KT-0600", Keys.ENTER, "Tarrenby 3.0 wagon", Keys.ENTER, Keys.SPACE);
                 assertEquals("diesel", focused().getAttribute("value"));
-                type(Keys.TAB, "2", Keys.TAB, "Queensland");
+                type(Keys.ENTER, "2", Keys.ENTER, "Queensland");
+                assertEquals(served.at("/new"), window.getCurrentUrl(), "Enter moves on, and makes nothing");
+                assertFalse(Files.exists(folder.resolve("ines-varga.yaml")));
                 tabTo(By.id("part-1"));
                 // Nine parts: one more than there are fields at first.
                 for (String part : new String[] {

@@ -178,8 +178,8 @@ class NewPageTest {
                 "{name: Tray, kind: tray, mass: 86 kg}")) {
             assertTrue(text.contains(line), line + "\n" + text);
         }
-        String refused =
-                made(List.of("canopy=1.8 L", "canopy=99 m", "winch=2 m", "dog")).body();
+        String refused = made(List.of("canopy=1.8 L", "canopy=99 m", "winch=2 m", "parrot"))
+                .body();
         assertTrue(said(refused, "part-1").endsWith("Right: canopy=120 kg"), said(refused, "part-1"));
         assertTrue(said(refused, "part-2").contains("is not between"), said(refused, "part-2"));
         assertTrue(said(refused, "part-3").endsWith("Right: winch=38 kg"), said(refused, "part-3"));
@@ -187,6 +187,56 @@ class NewPageTest {
         assertEquals(
                 "a load, listed under cargo",
                 said(sent("/new/look", List.of("dog=cargo")).body(), "part-1"));
+    }
+
+    @Test
+    void whatNoFieldHoldsStaysInTheName() throws Exception {
+        List<String> wishes = List.of(
+                "fridge=60 L", "tyres=265/70R17", "dog", "two swags", "Parrot=load", "tyres=265/17", "winch=60 L");
+        String look = sent("/new/look", wishes).body();
+        assertTrue(said(look, "part-1").endsWith(", named fridge 60 L"), said(look, "part-1"));
+        assertEquals("kind: tyres, 265/70R17", said(look, "part-2"));
+        assertEquals("a load, listed under cargo", said(look, "part-5"));
+        assertTrue(said(look, "part-6").contains("'265/17'"), said(look, "part-6"));
+        assertTrue(said(look, "part-7").endsWith("Right: winch=38 kg"), said(look, "part-7"));
+        made(wishes.subList(0, 5), "file", "named");
+        String text = Files.readString(folder.resolve("named.yaml"));
+        for (String line : List.of(
+                "{name: Fridge 60 L, kind: other}",
+                "{name: Fridge 60 L, part: Fridge 60 L}",
+                "{name: Tyres, kind: tyres, size: 265/70R17}",
+                "  - {name: Luggage}\n  - {name: Food}\n  - {name: Dog}\n  - {name: Two swags}\n  - {name: Parrot")) {
+            assertTrue(text.contains(line), line + "\n" + text);
+        }
+        made(List.of("food=30 kg"), "file", "fed");
+        String fed = Files.readString(folder.resolve("fed.yaml"));
+        assertTrue(fed.contains("  - {name: Luggage}\n  - {name: Food, mass: 30 kg}\n"), fed);
+    }
+
+    @Test
+    void theShelfIsReadInLargeAndSmallLetters() throws Exception {
+        String look = sent("/new/look", List.of("steel TRAY", "snorkel"), "vehicle", "tarrenby 3.0 WAGON", "fuel", "")
+                .body();
+        assertEquals("from the shelf, named Steel tray", said(look, "part-1"));
+        assertEquals("kind: snorkel", said(look, "part-2"), "what the trade calls any such part");
+        assertEquals("from the shelf", said(look, "vehicle"));
+        assertEquals("diesel, as the shelf says", said(look, "fuel"));
+        made(
+                List.of("steel TRAY", "snorkel"),
+                "vehicle",
+                "tarrenby 3.0 WAGON",
+                "trailer",
+                "touring VAN",
+                "file",
+                "small");
+        String text = Files.readString(folder.resolve("small.yaml"));
+        for (String line : List.of(
+                "vehicle: Tarrenby 3.0 wagon\n",
+                "  - {name: Snorkel, kind: snorkel}\n",
+                "  - Steel tray\n",
+                "trailer: Touring van\n")) {
+            assertTrue(text.contains(line), line + "\n" + text);
+        }
     }
 
     @Test

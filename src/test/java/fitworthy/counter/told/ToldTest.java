@@ -13,6 +13,7 @@ import fitworthy.advice.Questions;
 import fitworthy.advice.View;
 import fitworthy.book.Severity;
 import fitworthy.counter.Served;
+import fitworthy.counter.edit.Labels;
 import fitworthy.printout.ExplanationPrintout;
 import fitworthy.printout.ShortPrintout;
 import fitworthy.printout.TextPrintout.Painter;
@@ -260,7 +261,11 @@ class ToldTest {
         Advice before = advice("touring.yaml");
         Questions questions = Questions.of(Books.engine(), before);
         String shown = get(sheet + "/questions?questions=all");
-        assertTrue(text(shown).contains(questions.questions().get(0).figure().field()), shown);
+        assertTrue(
+                text(shown)
+                        .contains(Labels.plain(
+                                questions.questions().get(0).figure().field())),
+                shown);
         assertEquals(questions.questions().size(), shown.split("<li>", -1).length - 1);
         String path = "fitments.Front springs.suits";
         String changed = served.post(
