@@ -137,26 +137,32 @@ public final class TyreRatingMeasures implements Topic {
 
     @Override
     public void loading(Loading loading, List<Measure> measures) {
-        axle(loading, "front axle", loading.axles().front(), false, measures);
-        axle(loading, "rear axle", loading.axles().rear(), true, measures);
+        axle(loading, "front axle", loading.axles().front(), loading.least().front(), false, measures);
+        axle(loading, "rear axle", loading.axles().rear(), loading.least().rear(), true, measures);
     }
 
-    private static void axle(Loading loading, String axle, Figure load, boolean rear, List<Measure> measures) {
+    /** @param least what the axle carries at least, by what is known of it */
+    private static void axle(
+            Loading loading, String axle, Figure load, Figure least, boolean rear, List<Measure> measures) {
         Plan plan = loading.plan();
         TyreDetails.Tyres tyres = plan.tyres();
         Figure carried = RunningGear.tyresCarry(plan, rear);
         Working sheet = MassWorkings.axles(loading.masses(), plan.wheelbase());
         measures.add(Measure.of(LOAD, axle, load, carried)
                 .worked(RunningGear.tyresCarried(plan, rear))
-                .worked(sheet));
-        measures.add(indexNeeded(INDEX_NEEDED, plan, axle, load, rear));
+                .worked(sheet)
+                .atLeast(least));
+        Figure known = load.known() ? load : least;
+        measures.add(indexNeeded(INDEX_NEEDED, plan, axle, known.isAbove(carried) ? known : load, rear));
         if (RunningGear.wheelsInQuestion(plan)) {
-            measures.add(wheelNeeded(WHEEL_NEEDED, plan, axle, load, rear));
-            measures.add(Measure.of(WHEEL_LOAD, axle, load, RunningGear.wheelsCarry(plan, rear))
-                    .worked(RunningGear.wheelsCarried(plan, rear), sheet));
+            Figure wheels = RunningGear.wheelsCarry(plan, rear);
+            measures.add(wheelNeeded(WHEEL_NEEDED, plan, axle, known.isAbove(wheels) ? known : load, rear));
+            measures.add(Measure.of(WHEEL_LOAD, axle, load, wheels)
+                    .worked(RunningGear.wheelsCarried(plan, rear), sheet)
+                    .atLeast(least));
         }
         // Overloaded tyres are a fault that no pressure mends.
-        if (!load.isAbove(carried)) {
+        if (!known.isAbove(carried)) {
             measures.add(Measure.of(
                             PRESSURE,
                             axle,
@@ -169,10 +175,11 @@ public final class TyreRatingMeasures implements Topic {
                             in("carried", carried, "kg"))
                     .worked(RunningGear.tyresCarried(plan, rear)));
         }
-        spare(plan, axle, load, rear, measures);
+        spare(plan, axle, load, least, rear, measures);
     }
 
-    private static void spare(Plan plan, String axle, Figure load, boolean rear, List<Measure> measures) {
+    private static void spare(
+            Plan plan, String axle, Figure load, Figure least, boolean rear, List<Measure> measures) {
         Figure index = plan.vehicle().spare().loadIndex();
         Figure onOne = load.times(1.0 / RunningGear.wheels(plan, rear));
         Figure carried = plan.tables().tyreLoad(index);
@@ -180,7 +187,8 @@ public final class TyreRatingMeasures implements Topic {
         Figure counted = spare.counted(carried, onOne);
         measures.add(Measure.of(SPARE_LOAD, axle, onOne, counted)
                 .worked("load = axle / tyres", in("axle", load, "kg"), RunningGear.tyreCount(plan, rear))
-                .worked(spare.working(carried, counted), RunningGear.indexed(index)));
+                .worked(spare.working(carried, counted), RunningGear.indexed(index))
+                .atLeast(least.times(1.0 / RunningGear.wheels(plan, rear))));
     }
 
     /** By the mark in its size, else as the tyres on the road where it is of their size. */
