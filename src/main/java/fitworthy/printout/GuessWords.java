@@ -137,7 +137,7 @@ public final class GuessWords {
                         + held.judged().measure().kind().meaning() + ": nothing to check" + rule;
     }
 
-    /** The guesses in order of the sheet, by their fields, what somebody guessed before what the book did. */
+    /** The guesses in order of the sheet, what somebody guessed before what the book did. */
     static String names(List<Missing> guesses) {
         String about = names(guesses, Mark.ABOUT);
         String usual = names(guesses, Mark.USUAL);
@@ -147,7 +147,7 @@ public final class GuessWords {
     private static String names(List<Missing> guesses, Mark mark) {
         return guesses.stream()
                 .filter(guess -> guess.mark() == mark)
-                .map(Missing::path)
+                .map(FieldWords::of)
                 .distinct()
                 .collect(Collectors.joining(", "));
     }

@@ -6,11 +6,13 @@ import fitworthy.advice.Question;
 import fitworthy.advice.Question.State;
 import fitworthy.advice.Settled;
 import fitworthy.advice.Stakes;
+import fitworthy.printout.words.FieldWords;
 import fitworthy.printout.words.SeverityWords;
 import fitworthy.printout.words.Wording;
 import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** A question in words: what it is about, what the answer can turn, and who has it; and what an answer settled. */
 public final class QuestionWords {
@@ -18,11 +20,26 @@ public final class QuestionWords {
     /** That nothing is to be asked. */
     public static final String NONE = "None: every check that applies had its information, and none rests on a guess.";
 
+    /** Characters of the parts that lack the same answer. */
+    private static final int MOST_NAMED = 100;
+
     private QuestionWords() {}
 
     /** The field of the sheet, with the parts that lack it, and what the sheet has of it. */
     public static String field(Question question) {
-        return question.figure().field() + state(question.state());
+        return question.figure().field() + state(question);
+    }
+
+    /** The same in words: the parts that lack it, and what it is. */
+    public static String title(Question question) {
+        MissingFigure figure = question.figure();
+        String of = Words.shortened(
+                figure.fields().stream()
+                        .map(field -> FieldWords.owner(field.path()))
+                        .collect(Collectors.joining(", ")),
+                MOST_NAMED);
+        String what = FieldWords.what(figure.missing());
+        return Words.capital(of.isEmpty() ? what : of + ": " + what);
     }
 
     /** What is asked, what hangs on it, and where it is found by whom; a line each. */
@@ -37,8 +54,9 @@ public final class QuestionWords {
                         + question.ask().words() + ".");
     }
 
-    private static String state(State state) {
-        return switch (state) {
+    /** Behind what is asked, in brackets, that somebody asked already or guessed; empty for what is just missing. */
+    public static String state(Question question) {
+        return switch (question.state()) {
             case MISSING -> "";
             case ASKED -> " (already asked)";
             case GUESSED -> " (a guess)";

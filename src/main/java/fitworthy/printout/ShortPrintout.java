@@ -9,9 +9,7 @@ import fitworthy.advice.Questions;
 import fitworthy.book.Severity;
 import fitworthy.document.Page;
 import fitworthy.printout.TextPrintout.Painter;
-import fitworthy.printout.words.FieldWords;
 import fitworthy.printout.words.SeverityWords;
-import fitworthy.source.Words;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -30,8 +28,6 @@ public final class ShortPrintout {
     private static final int INDENT = 2;
     /** How many questions are printed. */
     private static final int QUESTIONS = 5;
-    /** Characters of the parts that lack the same answer. */
-    private static final int MOST_NAMED = 100;
 
     private final Page page;
     private final Painter painter;
@@ -153,16 +149,9 @@ public final class ShortPrintout {
     }
 
     private static String question(Question question) {
-        MissingFigure figure = question.figure();
-        String of = Words.shortened(
-                figure.fields().stream()
-                        .map(field -> FieldWords.owner(field.path()))
-                        .collect(Collectors.joining(", ")),
-                MOST_NAMED);
-        String what = FieldWords.what(figure.missing());
         String worth = SeverityWords.list(question.turns()::count);
-        return Words.capital(of.isEmpty() ? what : of + ": " + what) + ". Ask "
-                + question.ask().words() + (worth.isEmpty() ? "" : " (" + worth + ")") + ".";
+        return QuestionWords.title(question) + ". Ask " + question.ask().words()
+                + (worth.isEmpty() ? "" : " (" + worth + ")") + ".";
     }
 
     /** How many answers each party has, and how many the rule book does not have. */

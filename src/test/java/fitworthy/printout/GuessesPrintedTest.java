@@ -108,7 +108,7 @@ class GuessesPrintedTest {
     void whatIsInOrderIfGuessesHoldNamesThoseOfTheBook() throws FaultsException {
         Advice advice = advice("cargo: [{name: Luggage, mass: usual 60 kg}]");
         assertEquals(
-                "the book's usual figures: cargo.Luggage.mass",
+                "the book's usual figures: Luggage: its mass",
                 GuessWords.names(Arrangement.of(advice).held().get(0)));
         assertSays(
                 printed(out -> new TextPrintout(out, TextPrintout.Painter.NONE, false).print(advice, Severity.NOTE)),

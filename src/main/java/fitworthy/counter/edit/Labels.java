@@ -4,28 +4,15 @@ import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** Changes as a person would say them. */
 public final class Labels {
-
-    private static final String LISTS = "fitments|tanks|circuits|cargo|occupants|cases|options|jobs|waivers";
-    private static final String FIELDS = "((?:\\.[a-z][a-z0-9-]*)+)(?![a-z0-9-])";
-    /** A way to a field within a text; names begin with no space and no full stop. */
-    private static final Pattern PATH = Pattern.compile("\\b(?:(?:" + LISTS + ")\\.[^\\s.<][^<\n]{0,60}?" + FIELDS
-            + "|(?:vehicle|trailer|trip|papers)" + FIELDS + ")");
 
     private static final String PLACE = ".at.";
     private static final Map<String, String> AXES =
             Map.of("x", "place of %s along the vehicle", "y", "place of %s across the vehicle", "z", "height of %s");
 
     private Labels() {}
-
-    /** A text in which ways to fields are said as a person would. */
-    public static String plain(String text) {
-        return PATH.matcher(text).replaceAll(found -> Matcher.quoteReplacement(field(found.group())));
-    }
 
     /** {@code fitments.Front bar.mass} as {@code mass of Front bar}. */
     public static String field(String path) {

@@ -115,7 +115,7 @@ public final class QuestionsPane implements Pane, Routes {
         List<String> elsewhere = new ArrayList<>(question.paths());
         boxes.forEach(box -> elsewhere.remove(box.path()));
         return new Item(
-                QuestionWords.field(question),
+                QuestionWords.title(question) + QuestionWords.state(question),
                 QuestionWords.lines(question),
                 boxes,
                 elsewhere.stream().map(path -> FieldLink.of(now, path)).toList());

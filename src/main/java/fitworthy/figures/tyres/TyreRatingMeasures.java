@@ -178,8 +178,7 @@ public final class TyreRatingMeasures implements Topic {
         spare(plan, axle, load, least, rear, measures);
     }
 
-    private static void spare(
-            Plan plan, String axle, Figure load, Figure least, boolean rear, List<Measure> measures) {
+    private static void spare(Plan plan, String axle, Figure load, Figure least, boolean rear, List<Measure> measures) {
         Figure index = plan.vehicle().spare().loadIndex();
         Figure onOne = load.times(1.0 / RunningGear.wheels(plan, rear));
         Figure carried = plan.tables().tyreLoad(index);

@@ -13,8 +13,8 @@ import fitworthy.advice.Questions;
 import fitworthy.advice.View;
 import fitworthy.book.Severity;
 import fitworthy.counter.Served;
-import fitworthy.counter.edit.Labels;
 import fitworthy.printout.ExplanationPrintout;
+import fitworthy.printout.QuestionWords;
 import fitworthy.printout.ShortPrintout;
 import fitworthy.printout.TextPrintout.Painter;
 import fitworthy.printout.Verdict;
@@ -262,10 +262,7 @@ class ToldTest {
         Questions questions = Questions.of(Books.engine(), before);
         String shown = get(sheet + "/questions?questions=all");
         assertTrue(
-                text(shown)
-                        .contains(Labels.plain(
-                                questions.questions().get(0).figure().field())),
-                shown);
+                text(shown).contains(QuestionWords.title(questions.questions().get(0))), shown);
         assertEquals(questions.questions().size(), shown.split("<li>", -1).length - 1);
         String path = "fitments.Front springs.suits";
         String changed = served.post(
