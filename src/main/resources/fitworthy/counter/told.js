@@ -59,7 +59,7 @@
     const holds = details => details.contains(box) || `${id}_`.startsWith(`${details.id.replace(/-(fold|more)$/, '')}_`);
     const fold = [...document.querySelectorAll('#plan details[id]')].find(details => !details.open && holds(details));
     if (fold) {
-      const fetched = fold.querySelector('.body')?.childElementCount > 0;
+      const fetched = !fold.querySelector(':scope > .body > .to-come');
       if (!fetched) fold.addEventListener('htmx:load', () => goTo(id), {once: true});
       fold.open = true;
       if (fetched) goTo(id);
