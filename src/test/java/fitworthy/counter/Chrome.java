@@ -74,7 +74,8 @@ public final class Chrome {
             window.executeScript(new String(script.readAllBytes(), StandardCharsets.UTF_8));
         }
         Object found = window.executeAsyncScript(
-                "const done = arguments[0]; axe.run(document).then(all => done(all.violations"
+                "const done = arguments[0]; axe.run(document, {resultTypes: ['violations']})"
+                        + ".then(all => done(all.violations"
                         + ".flatMap(rule => rule.nodes.map(node => rule.id + ': ' + node.html + ' ' + node.failureSummary))));");
         return ((List<?>) found).stream().map(String::valueOf).toList();
     }

@@ -10,35 +10,33 @@ import java.nio.file.attribute.FileTime;
 import java.time.Instant;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
-import org.openqa.selenium.chrome.ChromeDriver;
 
 /** The counter as a whole. */
 class CounterTest {
 
-    @TempDir
-    Path folder;
+    @RegisterExtension
+    static final InBrowser page = new InBrowser(1280, 900);
 
     @Test
     void aChangeIsWrittenIntoTheSheet() throws Exception {
-        try (Served served = Served.copyIn(folder)) {
-            String page = served.get("/sheets/touring.yaml").body();
-            String version = page.replaceAll("(?s).*id=\"version\" name=\"version\" value=\"([^\"]*)\".*", "$1");
-            served.post(
-                    "/sheets/touring.yaml/set",
-                    "version",
-                    version,
-                    "path",
-                    "occupants.Ines.mass",
-                    "value",
-                    "67 kg +/- 3 kg");
-            assertTrue(Files.readString(folder.resolve("touring.yaml")).contains("name: Ines, mass: 67 kg +/- 3 kg"));
-        }
+        String html = page.get("/sheets/touring.yaml").body();
+        String version = html.replaceAll("(?s).*id=\"version\" name=\"version\" value=\"([^\"]*)\".*", "$1");
+        page.post(
+                "/sheets/touring.yaml/set",
+                "version",
+                version,
+                "path",
+                "occupants.Ines.mass",
+                "value",
+                "67 kg +/- 3 kg");
+        assertTrue(page.text("touring.yaml").contains("name: Ines, mass: 67 kg +/- 3 kg"));
     }
 
     @Test
-    void whatAKilledRunHadBegunToWriteIsSweptAway() throws Exception {
+    void whatAKilledRunHadBegunToWriteIsSweptAway(@TempDir Path folder) throws Exception {
         Path killed = Files.writeString(folder.resolve(".kept.yaml.1f2e3d4c.part"), "title: half");
         Path own = Files.writeString(folder.resolve("notes.part"), "of somebody's");
         Path hidden = Files.writeString(folder.resolve(".kept.txt.1f2e3d4c.part"), "no sheet");
@@ -55,18 +53,12 @@ class CounterTest {
 
     @Test
     void inABrowser() throws Exception {
-        try (Served served = Served.copyIn(folder)) {
-            ChromeDriver window = Chrome.window(1280, 900);
-            try {
-                window.get(served.address());
-                window.findElement(By.linkText("Long-range tourer with lift-off canopy and camper"))
-                        .click();
-                assertEquals(
-                        "Long-range tourer with lift-off canopy and camper touring.yaml",
-                        window.findElement(By.tagName("h1")).getText());
-            } finally {
-                window.quit();
-            }
-        }
+        page.show("/");
+        page.window()
+                .findElement(By.linkText("Long-range tourer with lift-off canopy and camper"))
+                .click();
+        assertEquals(
+                "Long-range tourer with lift-off canopy and camper touring.yaml",
+                page.find("h1").getText());
     }
 }

@@ -6,18 +6,12 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import javax.imageio.ImageIO;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.openqa.selenium.By;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.openqa.selenium.OutputType;
-import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.support.ui.WebDriverWait;
 
 /**
  * Every view of the counter, wide and as on a phone: nothing is in the way of a reader who cannot see, and nothing runs
@@ -40,60 +34,34 @@ class EveryViewTest {
             List.of("/book/rules/mass.axle-over", "main h1"),
             List.of("/book/chapters/mass", "main h1"));
 
-    @TempDir
-    static Path folder;
-
-    private static Served served;
-    private static ChromeDriver window;
-
-    @BeforeAll
-    static void open() throws Exception {
-        window = Chrome.window(1280, 900);
-        window.manage().timeouts().scriptTimeout(Duration.ofMinutes(4));
-        served = Served.copyIn(folder);
-        window.get(served.address());
-    }
-
-    @AfterAll
-    static void close() {
-        if (window != null) {
-            window.quit();
-        }
-        if (served != null) {
-            served.close();
-        }
-    }
+    @RegisterExtension
+    static final InBrowser page = new InBrowser(1280, 900);
 
     private static void show(List<String> view) {
-        window.get(served.at(view.get(0)));
-        shown(view.get(1));
-    }
-
-    private static void shown(String selector) {
-        new WebDriverWait(window, Duration.ofMinutes(2))
-                .until(page -> !window.findElements(By.cssSelector(selector)).isEmpty());
+        page.show(view.get(0));
+        page.untilThere(view.get(1));
     }
 
     private static void click(String id) {
-        window.executeScript("document.getElementById(arguments[0]).click()", id);
+        page.script("document.getElementById(arguments[0]).click()", id);
     }
 
     private static List<String> foundIn(int width, int height) throws IOException {
-        Chrome.screen(window, width, height);
+        Chrome.screen(page.window(), width, height);
         List<String> found = new ArrayList<>();
         for (List<String> view : VIEWS) {
             show(view);
             if (view.get(0).equals(TOURING)) {
                 click("f-fitments_6-fold-line");
-                shown("#f-fitments_6_mass");
+                page.untilThere("#f-fitments_6_mass");
                 click("finder-line");
-                shown("#finder-box");
+                page.untilThere("#finder-box");
                 click("look-for-offers");
-                shown("[id^=try-]");
+                page.untilThere("[id^=try-]");
             }
-            Chrome.inTheWay(window).forEach(fault -> found.add(view.get(0) + " " + fault));
-            Object wider = window.executeScript(
-                    "return document.documentElement.scrollWidth > document.documentElement.clientWidth");
+            Chrome.inTheWay(page.window()).forEach(fault -> found.add(view.get(0) + " " + fault));
+            Object wider =
+                    page.script("return document.documentElement.scrollWidth > document.documentElement.clientWidth");
             if (Boolean.TRUE.equals(wider)) {
                 found.add(view.get(0) + " runs out of the side");
             }
@@ -117,7 +85,7 @@ class EveryViewTest {
     private static void picture(List<String> view, String name, int width) throws IOException {
         if (Boolean.getBoolean("update.pictures")) {
             show(view);
-            byte[] drawn = window.getScreenshotAs(OutputType.BYTES);
+            byte[] drawn = page.window().getScreenshotAs(OutputType.BYTES);
             assertEquals(width, ImageIO.read(new ByteArrayInputStream(drawn)).getWidth(), "px wide");
             Files.createDirectories(Path.of("docs/counter"));
             Files.write(Path.of("docs/counter", name + ".png"), drawn);

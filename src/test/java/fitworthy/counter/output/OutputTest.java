@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.cli.Ran;
-import fitworthy.counter.Served;
+import fitworthy.counter.AtCounter;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -15,10 +15,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 
 /** What goes out of a sheet is what the commands make of it. */
 class OutputTest {
@@ -26,23 +24,11 @@ class OutputTest {
     private static final Pattern TIME = Pattern.compile("20\\d\\d-\\d\\d-\\d\\d \\d\\d:\\d\\d UTC");
     private static final Pattern CELL = Pattern.compile("(?s)<t[hd]( [^>]*)?>(.*?)</t[hd]>");
 
-    @TempDir
-    static Path folder;
-
-    private static Served served;
-
-    @BeforeAll
-    static void serve() throws Exception {
-        served = Served.copyIn(folder);
-    }
-
-    @AfterAll
-    static void close() {
-        served.close();
-    }
+    @RegisterExtension
+    static final AtCounter served = new AtCounter();
 
     private static String sheet(String name) {
-        return folder.resolve(name).toString();
+        return served.folder().resolve(name).toString();
     }
 
     private static int pages(byte[] pdf) throws Exception {
@@ -89,7 +75,7 @@ class OutputTest {
 
     @Test
     void lettersAsAPdfHaveAsManyPages() throws Exception {
-        Path file = folder.resolve("letters.pdf");
+        Path file = served.folder().resolve("letters.pdf");
         Ran.of("letters", sheet("overloaded.yaml"), "--pdf", file.toString());
         assertEquals(
                 pages(Files.readAllBytes(file)),
@@ -98,8 +84,8 @@ class OutputTest {
 
     @Test
     void thePrintedDocumentIsThatOfTheCommand() throws Exception {
-        Path html = folder.resolve("print.html");
-        Path pdf = folder.resolve("print.pdf");
+        Path html = served.folder().resolve("print.html");
+        Path pdf = served.folder().resolve("print.pdf");
         Ran.of(
                 "print",
                 sheet("weekender.yaml"),
@@ -127,7 +113,7 @@ class OutputTest {
 
     @Test
     void whatToBuyAndTheOrderOfWorkArePrintedTheSame() throws Exception {
-        Path html = folder.resolve("workshop.html");
+        Path html = served.folder().resolve("workshop.html");
         Ran.of("print", sheet("touring.yaml"), "--for", "workshop", "--html", html.toString());
         String printed = Files.readString(html);
         String buy = served.get("/sheets/touring.yaml/buy").body();
@@ -167,7 +153,7 @@ class OutputTest {
 
     @Test
     void aSheetWithFaultsGivesNothingOutAndSaysWhy() throws Exception {
-        Files.writeString(folder.resolve("broken.yaml"), "title: Broken\n");
+        Files.writeString(served.folder().resolve("broken.yaml"), "title: Broken\n");
         for (String page : List.of("buy", "letters", "work", "print", "print/made", "letters.pdf", "print.pdf")) {
             HttpResponse<String> answer = served.get("/sheets/broken.yaml/" + page);
             assertTrue(answer.body().contains("<a href=\"/sheets/broken.yaml\">its page</a>"), page);
@@ -177,7 +163,7 @@ class OutputTest {
 
     @Test
     void whatIsKeptIsCalledByItsSheet() throws Exception {
-        Files.copy(folder.resolve("touring.yaml"), folder.resolve("L\u00f6wen (2).yaml"));
+        Files.copy(served.folder().resolve("touring.yaml"), served.folder().resolve("L\u00f6wen (2).yaml"));
         HttpResponse<String> letters = served.get("/sheets/L%C3%B6wen%20(2).yaml/letters.txt");
         assertEquals(
                 "attachment; filename=\"L_wen _2_-letters.txt\"; filename*=UTF-8''L%C3%B6wen%20%282%29-letters.txt",

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.SheetFields;
-import fitworthy.counter.Served;
+import fitworthy.counter.AtCounter;
 import fitworthy.counter.page.FieldPath;
 import fitworthy.schema.ChoiceWords;
 import fitworthy.schema.FieldSchema;
@@ -15,7 +15,6 @@ import fitworthy.sheet.Sheet;
 import fitworthy.source.Node;
 import fitworthy.source.NodeReader;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -27,10 +26,8 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 
 /** The plan as forms, as the server sends them. */
 class PlanFormsTest {
@@ -38,26 +35,14 @@ class PlanFormsTest {
     private static final Pattern PATH = Pattern.compile("\"path\":\"([^\"]+)\",\"field\"");
     private static final Pattern FOLD = Pattern.compile("hx-get=\"([^\"]*/plan/(?:fields|more)[^\"]*)\"");
 
-    @TempDir
-    Path folder;
-
-    private Served served;
-
-    @BeforeEach
-    void serve() throws Exception {
-        served = Served.copyIn(folder);
-    }
-
-    @AfterEach
-    void close() {
-        served.close();
-    }
+    @RegisterExtension
+    static final AtCounter served = new AtCounter();
 
     /** Whatever the schema has of a sheet has a box, though the sheet itself is full of faults. */
     @Test
     void everyFieldOfTheSchemaCanBeReached() throws Exception {
         String text = everything();
-        Files.writeString(folder.resolve("all.yaml"), text);
+        Files.writeString(served.folder().resolve("all.yaml"), text);
         Node.Mapping tree = NodeReader.read("all.yaml", text, new ArrayList<>());
         assertTrue(tree != null && served.get("/sheets/all.yaml").statusCode() == 200, text);
         Set<String> missing = new TreeSet<>(SheetFields.all().keySet());
@@ -165,11 +150,11 @@ class PlanFormsTest {
     void whatIsUsualOfANewLoadIsNotAskedFor() throws Exception {
         String version = version(made("added"));
         served.post("/sheets/added.yaml/add", "version", version, "path", "cargo", "new-name", "Tools");
-        String text = Files.readString(folder.resolve("added.yaml"));
+        String text = served.text("added.yaml");
         assertTrue(text.contains("{name: Tools}"), text);
         version = version(served.get("/sheets/added.yaml").body());
         served.post("/sheets/added.yaml/add", "version", version, "path", "cargo", "new-name", "Parrot");
-        text = Files.readString(folder.resolve("added.yaml"));
+        text = served.text("added.yaml");
         assertTrue(text.contains("{name: Parrot, mass: ask"), "nothing is usual of it\n" + text);
     }
 
@@ -188,7 +173,7 @@ class PlanFormsTest {
                 "kg",
                 "value",
                 "about 1800");
-        String text = Files.readString(folder.resolve("guessed.yaml"));
+        String text = served.text("guessed.yaml");
         assertTrue(text.contains("kerb: about 1800 kg"), text);
         String refused = served.post(
                         "/sheets/guessed.yaml/set",
@@ -204,7 +189,7 @@ class PlanFormsTest {
                         "about heavy")
                 .body();
         assertTrue(refused.contains("heavy"), refused);
-        assertEquals(text, Files.readString(folder.resolve("guessed.yaml")));
+        assertEquals(text, served.text("guessed.yaml"));
     }
 
     @Test
@@ -358,7 +343,7 @@ class PlanFormsTest {
         assertTrue(page().contains("<small>touring.yaml</small></h1>"), page());
         String renamed = post("set", "path", "title", "field", "f-title", "value", "Long way round");
         assertTrue(renamed.contains("\"true\">Long way round <small>touring.yaml</small></h1>"), renamed);
-        Files.writeString(folder.resolve("bare.yaml"), "customer: Ines Varga\n");
+        Files.writeString(served.folder().resolve("bare.yaml"), "customer: Ines Varga\n");
         String bare = served.get("/sheets/bare.yaml").body();
         assertTrue(bare.contains(">bare.yaml</h1>"), bare);
     }
@@ -392,7 +377,7 @@ class PlanFormsTest {
     }
 
     private String sheet() throws Exception {
-        return Files.readString(folder.resolve("touring.yaml"));
+        return served.text("touring.yaml");
     }
 
     private String post(String change, String... fields) throws Exception {

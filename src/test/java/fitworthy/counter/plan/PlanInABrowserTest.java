@@ -4,132 +4,85 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fitworthy.counter.Chrome;
-import fitworthy.counter.Served;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.time.Duration;
+import fitworthy.counter.InBrowser;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.openqa.selenium.By;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
-import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.interactions.Actions;
-import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** The plan in a browser, by the keyboard alone. */
 class PlanInABrowserTest {
 
     private static final String MASS = "f-fitments_6_mass";
 
-    @TempDir
-    Path folder;
-
-    private ChromeDriver window;
+    @RegisterExtension
+    static final InBrowser page = new InBrowser(1280, 900);
 
     @Test
     void oneTypesAddsAndTakesOffByTheKeyboardAlone() throws Exception {
-        try (Served served = Served.copyIn(folder)) {
-            window = Chrome.window(1280, 900);
-            try {
-                window.get(served.address());
-                window.get(served.at("/sheets/touring.yaml"));
-                typesAMass();
-                addsAPart();
-                takesItOffAndUndoes();
-            } finally {
-                window.quit();
-            }
-        }
+        page.show("/sheets/touring.yaml");
+        typesAMass();
+        addsAPart();
+        takesItOffAndUndoes();
     }
 
     private void typesAMass() throws Exception {
-        focus("f-fitments_6-fold-line");
-        keys(Keys.ENTER);
-        await(() -> !window.findElements(By.id(MASS)).isEmpty());
-        String margins = window.findElement(By.id("side")).getText();
-        WebElement box = window.findElement(By.id(MASS));
-        focus(MASS);
+        page.focus("f-fitments_6-fold-line");
+        page.type(Keys.ENTER);
+        page.untilThere("#" + MASS);
+        String margins = page.find("#side").getText();
+        WebElement box = page.find("#" + MASS);
+        page.focus(MASS);
         // Into the middle, so that a cursor that jumps is seen.
-        keys(Keys.HOME, Keys.ARROW_RIGHT, "0");
-        await(() -> Files.readString(folder.resolve("touring.yaml")).contains("mass: 508 kg +/- 2 kg"));
-        keys("1");
-        await(() -> Files.readString(folder.resolve("touring.yaml")).contains("mass: 5018 kg +/- 2 kg"));
+        page.type(Keys.HOME, Keys.ARROW_RIGHT, "0");
+        page.until(() -> page.text("touring.yaml").contains("mass: 508 kg +/- 2 kg"));
+        page.type("1");
+        page.until(() -> page.text("touring.yaml").contains("mass: 5018 kg +/- 2 kg"));
         assertEquals("5018 +/- 2", box.getDomProperty("value"));
-        assertEquals(box, focused(), "the box itself is never put anew");
-        await(() -> !margins.equals(window.findElement(By.id("side")).getText()));
-        keys(Keys.BACK_SPACE, Keys.BACK_SPACE);
-        await(() -> Files.readString(folder.resolve("touring.yaml")).contains("mass: 58 kg +/- 2 kg"));
-        keys("x");
-        await(() -> window.findElement(By.id(MASS + "-fault")).getText().contains("5x8"));
+        assertEquals(box, page.focused(), "the box itself is never put anew");
+        page.until(() -> !margins.equals(page.find("#side").getText()));
+        page.type(Keys.BACK_SPACE, Keys.BACK_SPACE);
+        page.until(() -> page.text("touring.yaml").contains("mass: 58 kg +/- 2 kg"));
+        page.type("x");
+        page.until(() -> page.find("#" + MASS + "-fault").getText().contains("5x8"));
         assertEquals("5x8 +/- 2", box.getDomProperty("value"));
-        assertEquals(box, focused(), "the box itself is never put anew");
-        assertTrue(Files.readString(folder.resolve("touring.yaml")).contains("mass: 58 kg +/- 2 kg"));
-        keys(Keys.BACK_SPACE, Keys.ENTER);
-        await(() -> !focused().equals(box));
-        String next = (String) window.executeScript("return document.activeElement.id");
+        assertEquals(box, page.focused(), "the box itself is never put anew");
+        assertTrue(page.text("touring.yaml").contains("mass: 58 kg +/- 2 kg"));
+        page.type(Keys.BACK_SPACE, Keys.ENTER);
+        page.until(() -> !page.focused().equals(box));
+        String next = (String) page.script("return document.activeElement.id");
         assertTrue(next.startsWith("f-fitments_6_"), "Enter moves on, not to " + next);
     }
 
     private void addsAPart() throws Exception {
-        focus("finder-line");
-        keys(Keys.ENTER);
-        await(() -> !window.findElements(By.id("finder-box")).isEmpty());
-        focus("finder-box");
-        keys("fridge 60");
-        await(() -> window.findElements(By.cssSelector("#finder-found button")).size() < 5);
-        keys(Keys.TAB, Keys.TAB);
-        String added = focused().getDomAttribute("value");
+        page.focus("finder-line");
+        page.type(Keys.ENTER);
+        page.untilThere("#finder-box");
+        page.focus("finder-box");
+        page.type("fridge 60");
+        page.until(() -> page.all("#finder-found button").size() < 5);
+        page.type(Keys.TAB, Keys.TAB);
+        String added = page.focused().getDomAttribute("value");
         assertEquals("Fridge 60 L", added);
-        keys(Keys.ENTER);
-        await(() -> Files.readString(folder.resolve("touring.yaml")).contains("- " + added + "\n"));
-        await(() -> window.findElement(By.id("plan")).getText().contains(added));
-        await(() -> added.equals(focused().getDomAttribute("value")));
+        page.type(Keys.ENTER);
+        page.until(() -> page.text("touring.yaml").contains("- " + added + "\n"));
+        page.until(() -> page.find("#plan").getText().contains(added));
+        page.until(() -> added.equals(page.focused().getDomAttribute("value")));
     }
 
     private void takesItOffAndUndoes() throws Exception {
         long parts = parts();
-        focus("f-fitments_" + parts + "-fold-off");
-        keys(Keys.ENTER);
-        await(() -> parts() == parts - 1);
-        assertFalse(Files.readString(folder.resolve("touring.yaml")).contains("- Fridge 60 L\n"));
-        window.executeScript("document.querySelector('#state button').focus()");
-        keys(Keys.ENTER);
-        await(() -> parts() == parts);
-        assertTrue(Files.readString(folder.resolve("touring.yaml")).contains("- Fridge 60 L\n"));
+        page.focus("f-fitments_" + parts + "-fold-off");
+        page.type(Keys.ENTER);
+        page.until(() -> parts() == parts - 1);
+        assertFalse(page.text("touring.yaml").contains("- Fridge 60 L\n"));
+        page.script("document.querySelector('#state button').focus()");
+        page.type(Keys.ENTER);
+        page.until(() -> parts() == parts);
+        assertTrue(page.text("touring.yaml").contains("- Fridge 60 L\n"));
     }
 
     private long parts() {
-        return window.findElements(By.cssSelector("[id^=f-fitments_][id$=-fold-off]"))
-                .size();
-    }
-
-    private WebElement focused() {
-        return window.switchTo().activeElement();
-    }
-
-    private void focus(String id) {
-        window.executeScript("document.getElementById(arguments[0]).focus()", id);
-    }
-
-    private void keys(CharSequence... keys) {
-        for (CharSequence key : keys) {
-            new Actions(window).sendKeys(key).perform();
-        }
-    }
-
-    private interface Looked {
-        boolean isSo() throws Exception;
-    }
-
-    private void await(Looked looked) {
-        new WebDriverWait(window, Duration.ofSeconds(30)).until(page -> {
-            try {
-                return looked.isSo();
-            } catch (Exception e) {
-                return false;
-            }
-        });
+        return page.all("[id^=f-fitments_][id$=-fold-off]").size();
     }
 }

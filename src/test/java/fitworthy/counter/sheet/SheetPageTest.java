@@ -4,13 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fitworthy.counter.Served;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import fitworthy.counter.AtCounter;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 
 /** Pages of the same sheet, by what the server answers them. */
 class SheetPageTest {
@@ -18,8 +16,8 @@ class SheetPageTest {
     private static final Pattern VERSION = Pattern.compile("id=\"version\" name=\"version\" value=\"([^\"]*)\"");
     private static final String INES = "occupants.Ines.mass";
 
-    @TempDir
-    Path folder;
+    @RegisterExtension
+    static final AtCounter served = new AtCounter();
 
     private static String version(String page) {
         Matcher matcher = VERSION.matcher(page);
@@ -27,69 +25,58 @@ class SheetPageTest {
         return matcher.group(1);
     }
 
-    private static String set(Served served, String version, String path, String value) throws Exception {
+    private static String set(String version, String path, String value) throws Exception {
         return served.post("/sheets/touring.yaml/set", "version", version, "path", path, "value", value)
                 .body();
     }
 
     @Test
     void pagesFollowEachOther() throws Exception {
-        try (Served served = Served.copyIn(folder)) {
-            String one = version(served.get("/sheets/touring.yaml").body());
-            String follow = "/sheets/touring.yaml/look?follow=yes&version=";
-            assertEquals(204, served.get(follow + one).statusCode());
-            String other = version(set(served, one, INES, "70 kg"));
-            assertEquals(204, served.get(follow + other).statusCode());
-            String told = served.get(follow + one).body();
-            assertEquals(other, version(told));
-            assertTrue(told.contains("Undo <span class=\"step\">mass of Ines</span>"), told);
-            assertFalse(
-                    served.get("/sheets/touring.yaml/look?version=" + other)
-                            .body()
-                            .isEmpty(),
-                    "looked at otherwise");
-        }
+        String one = version(served.get("/sheets/touring.yaml").body());
+        String follow = "/sheets/touring.yaml/look?follow=yes&version=";
+        assertEquals(204, served.get(follow + one).statusCode());
+        String other = version(set(one, INES, "70 kg"));
+        assertEquals(204, served.get(follow + other).statusCode());
+        String told = served.get(follow + one).body();
+        assertEquals(other, version(told));
+        assertTrue(told.contains("Undo <span class=\"step\">mass of Ines</span>"), told);
+        assertFalse(
+                served.get("/sheets/touring.yaml/look?version=" + other).body().isEmpty(), "looked at otherwise");
     }
 
     @Test
     void whatTwoPagesChangedIsShownToBoth() throws Exception {
-        try (Served served = Served.copyIn(folder)) {
-            String shown = version(served.get("/sheets/touring.yaml").body());
-            set(served, shown, INES, "70 kg");
-            String told = set(served, shown, INES, "60 kg");
-            assertTrue(told.contains("name: Ines, mass: 70 kg}") && told.contains("name: Ines, mass: 60 kg}"), told);
-            assertTrue(sheet().contains("mass: 70 kg"));
-            Matcher over = Pattern.compile("name=\"over\" value=\"([^\"]*)\"").matcher(told);
-            assertTrue(over.find(), told);
-            served.post(
-                    "/sheets/touring.yaml/set",
-                    "version",
-                    version(told),
-                    "over",
-                    over.group(1),
-                    "path",
-                    INES,
-                    "value",
-                    "60 kg");
-            assertTrue(sheet().contains("mass: 60 kg"), "put on top");
-        }
+        String shown = version(served.get("/sheets/touring.yaml").body());
+        set(shown, INES, "70 kg");
+        String told = set(shown, INES, "60 kg");
+        assertTrue(told.contains("name: Ines, mass: 70 kg}") && told.contains("name: Ines, mass: 60 kg}"), told);
+        assertTrue(sheet().contains("mass: 70 kg"));
+        Matcher over = Pattern.compile("name=\"over\" value=\"([^\"]*)\"").matcher(told);
+        assertTrue(over.find(), told);
+        served.post(
+                "/sheets/touring.yaml/set",
+                "version",
+                version(told),
+                "over",
+                over.group(1),
+                "path",
+                INES,
+                "value",
+                "60 kg");
+        assertTrue(sheet().contains("mass: 60 kg"), "put on top");
     }
 
     @Test
     void mineIsKeptInACopy() throws Exception {
-        try (Served served = Served.copyIn(folder)) {
-            String shown = version(served.get("/sheets/touring.yaml").body());
-            String first = sheet();
-            set(served, shown, INES, "70 kg");
-            served.post("/sheets/touring.yaml/set", "copy", "yes", "shown", shown, "path", INES, "value", "60 kg");
-            assertTrue(sheet().contains("mass: 70 kg"));
-            assertEquals(
-                    first.replace("mass: 66 kg +/- 3 kg", "mass: 60 kg"),
-                    Files.readString(folder.resolve("touring (mine).yaml")));
-        }
+        String shown = version(served.get("/sheets/touring.yaml").body());
+        String first = sheet();
+        set(shown, INES, "70 kg");
+        served.post("/sheets/touring.yaml/set", "copy", "yes", "shown", shown, "path", INES, "value", "60 kg");
+        assertTrue(sheet().contains("mass: 70 kg"));
+        assertEquals(first.replace("mass: 66 kg +/- 3 kg", "mass: 60 kg"), served.text("touring (mine).yaml"));
     }
 
     private String sheet() throws Exception {
-        return Files.readString(folder.resolve("touring.yaml"));
+        return served.text("touring.yaml");
     }
 }

@@ -4,102 +4,72 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fitworthy.counter.Chrome;
-import fitworthy.counter.Served;
+import fitworthy.counter.InBrowser;
 import java.nio.file.Files;
-import java.nio.file.Path;
-import java.time.Duration;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
-import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.support.ui.ExpectedConditions;
-import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** A sheet from nothing, without a mouse. */
 class ByKeyboardTest {
 
     private static final int MOST_STEPS = 60;
 
-    @TempDir
-    Path folder;
-
-    private ChromeDriver window;
+    @RegisterExtension
+    static final InBrowser page = new InBrowser(360, 740);
 
     @Test
     void aSheetIsMadeFromNothing() throws Exception {
-        try (Served served = Served.copyIn(folder)) {
-            window = Chrome.window(360, 740);
-            try {
-                window.get(served.address());
-                until("#sheets .by-stop");
-                tabTo(By.linkText("New sheet"));
-                type(Keys.ENTER);
-                until("#customer");
-                assertEquals("customer", focused().getAttribute("id"));
-                type("Ines Varga", Keys.TAB, "KT-0600", Keys.ENTER, "Tarrenby 3.0 wagon", Keys.ENTER, Keys.SPACE);
-                assertEquals("diesel", focused().getAttribute("value"));
-                type(Keys.ENTER, "2", Keys.ENTER, "Queensland");
-                assertEquals(served.at("/new"), window.getCurrentUrl(), "Enter moves on, and makes nothing");
-                assertFalse(Files.exists(folder.resolve("ines-varga.yaml")));
-                tabTo(By.id("part-1"));
-                // Nine parts: one more than there are fields at first.
-                for (String part : new String[] {
-                    "bull bar", "wnch", "snorkel", "fridge", "drawers", "awning", "lift kit", "tyres", "water tank=60 L"
-                }) {
-                    type(part, Keys.ENTER);
-                }
-                assertEquals("part-10", focused().getAttribute("id"));
-                until("#part-2-said.fault");
-                assertEquals(
-                        0, window.findElements(By.cssSelector("pre.sheet-text")).size());
-                back("part-2");
-                type(Keys.END, Keys.BACK_SPACE, Keys.BACK_SPACE, Keys.BACK_SPACE, "inch=26 kg");
-                until("pre.sheet-text");
-                assertEquals(
-                        "kind: winch, 26 kg",
-                        window.findElement(By.id("part-2-said")).getText());
-                tabTo(By.cssSelector("button.first"));
-                type(Keys.ENTER);
-                new WebDriverWait(window, Duration.ofSeconds(60)).until(ExpectedConditions.urlContains("/sheets/"));
-                assertEquals(served.at("/sheets/ines-varga.yaml"), window.getCurrentUrl());
-                String text = Files.readString(folder.resolve("ines-varga.yaml"));
-                assertTrue(text.contains("region: au-qld") && text.contains("capacity: 60 L"), text);
-            } finally {
-                window.quit();
-            }
+        page.untilThere("#sheets .by-stop");
+        tabTo(By.linkText("New sheet"));
+        page.type(Keys.ENTER);
+        page.untilThere("#customer");
+        assertEquals("customer", page.focused().getAttribute("id"));
+        page.type("Ines Varga", Keys.TAB, "KT-0600", Keys.ENTER, "Tarrenby 3.0 wagon", Keys.ENTER, Keys.SPACE);
+        assertEquals("diesel", page.focused().getAttribute("value"));
+        page.type(Keys.ENTER, "2", Keys.ENTER, "Queensland");
+        assertEquals(page.at("/new"), page.window().getCurrentUrl(), "Enter moves on, and makes nothing");
+        assertFalse(Files.exists(page.folder().resolve("ines-varga.yaml")));
+        tabTo(By.id("part-1"));
+        // Nine parts: one more than there are fields at first.
+        for (String part : new String[] {
+            "bull bar", "wnch", "snorkel", "fridge", "drawers", "awning", "lift kit", "tyres", "water tank=60 L"
+        }) {
+            page.type(part, Keys.ENTER);
         }
+        assertEquals("part-10", page.focused().getAttribute("id"));
+        page.untilThere("#part-2-said.fault");
+        assertFalse(page.isThere("pre.sheet-text"));
+        back("part-2");
+        page.type(Keys.END, Keys.BACK_SPACE, Keys.BACK_SPACE, Keys.BACK_SPACE, "inch=26 kg");
+        page.untilThere("pre.sheet-text");
+        assertEquals("kind: winch, 26 kg", page.find("#part-2-said").getText());
+        tabTo(By.cssSelector("button.first"));
+        page.type(Keys.ENTER);
+        page.until(() -> page.window().getCurrentUrl().contains("/sheets/"));
+        assertEquals(page.at("/sheets/ines-varga.yaml"), page.window().getCurrentUrl());
+        String text = page.text("ines-varga.yaml");
+        assertTrue(text.contains("region: au-qld") && text.contains("capacity: 60 L"), text);
     }
 
-    private WebElement focused() {
-        return window.switchTo().activeElement();
+    private static void tabTo(By element) {
+        move(page.window().findElement(element), () -> page.type(Keys.TAB));
     }
 
-    private void type(CharSequence... keys) {
-        for (CharSequence key : keys) {
-            focused().sendKeys(key);
+    private static void back(String id) {
+        move(page.find("#" + id), () -> page.hand()
+                .keyDown(Keys.SHIFT)
+                .sendKeys(Keys.TAB)
+                .keyUp(Keys.SHIFT)
+                .perform());
+    }
+
+    private static void move(WebElement to, Runnable step) {
+        for (int i = 0; i < MOST_STEPS && !page.focused().equals(to); i++) {
+            step.run();
         }
-    }
-
-    private void tabTo(By element) {
-        move(window.findElement(element), Keys.TAB);
-    }
-
-    private void back(String id) {
-        move(window.findElement(By.id(id)), Keys.chord(Keys.SHIFT, Keys.TAB));
-    }
-
-    private void move(WebElement to, CharSequence key) {
-        for (int i = 0; i < MOST_STEPS && !focused().equals(to); i++) {
-            type(key);
-        }
-        assertEquals(to, focused(), "not reached by the keyboard");
-    }
-
-    private void until(String shown) {
-        new WebDriverWait(window, Duration.ofSeconds(60))
-                .until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(shown)));
+        assertEquals(to, page.focused(), "not reached by the keyboard");
     }
 }

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
 import fitworthy.advice.View;
-import fitworthy.counter.Served;
+import fitworthy.counter.AtCounter;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Tank;
 import fitworthy.shelf.Shelves;
@@ -20,10 +20,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 
 /** A new sheet of a vehicle and parts in a shop's own words. */
 class NewPageTest {
@@ -50,20 +48,8 @@ class NewPageTest {
             "aerial",
             "roof rack");
 
-    @TempDir
-    Path folder;
-
-    private Served served;
-
-    @BeforeEach
-    void serve() throws Exception {
-        served = Served.copyIn(folder);
-    }
-
-    @AfterEach
-    void close() {
-        served.close();
-    }
+    @RegisterExtension
+    static final AtCounter served = new AtCounter();
 
     private HttpResponse<String> made(List<String> parts, String... more) throws Exception {
         return sent("/new", parts, more);
@@ -107,7 +93,7 @@ class NewPageTest {
                 "notes",
                 "we have ordered a utility\n\n12. a roof rack: for two swags");
         assertEquals("/sheets/marek-and-una-lindqvist.yaml", page.uri().getPath());
-        Path sheet = folder.resolve("marek-and-una-lindqvist.yaml");
+        Path sheet = served.folder().resolve("marek-and-una-lindqvist.yaml");
         assertEquals(
                 List.of("Main tank", "Long-range tank", "Water tank"),
                 read(sheet).tanks().stream().map(Tank::name).toList());
@@ -130,7 +116,7 @@ class NewPageTest {
         HttpResponse<String> look = sent("/new/look", List.of("Snorkel"), "vehicle", "Tarrenby 3.0 wagon");
         assertEquals(2, look.body().split(">from the shelf<", -1).length - 1);
         made(List.of("Snorkel"), "vehicle", "Tarrenby 3.0 wagon", "file", "wagon");
-        Path sheet = folder.resolve("wagon.yaml");
+        Path sheet = served.folder().resolve("wagon.yaml");
         assertEquals("Tarrenby 3.0 wagon", read(sheet).vehicle().name());
         assertTrue(Files.readString(sheet).contains("vehicle: Tarrenby 3.0 wagon\n"));
         assertTrue(Files.readString(sheet).contains("  - Snorkel\n"));
@@ -146,7 +132,7 @@ class NewPageTest {
         assertEquals("kind: bar", said(page.body(), "part-1"));
         assertEquals("", said(page.body(), "part-2"));
         assertTrue(page.body().contains("value=\"wnch=26 kg\""), "what was typed stays");
-        assertFalse(Files.exists(folder.resolve("new.yaml")));
+        assertFalse(Files.exists(served.folder().resolve("new.yaml")));
     }
 
     @Test
@@ -168,7 +154,7 @@ class NewPageTest {
                 "file",
                 "measured");
         assertEquals("/sheets/measured.yaml", page.uri().getPath());
-        String text = Files.readString(folder.resolve("measured.yaml"));
+        String text = served.text("measured.yaml");
         for (String line : List.of(
                 "{name: Canopy, kind: canopy, length: 1.8 m}",
                 "{name: Lift kit front, kind: springs, end: front, lift: 50 mm}",
@@ -200,7 +186,7 @@ class NewPageTest {
         assertTrue(said(look, "part-6").contains("'265/17'"), said(look, "part-6"));
         assertTrue(said(look, "part-7").endsWith("Right: winch=38 kg"), said(look, "part-7"));
         made(wishes.subList(0, 5), "file", "named");
-        String text = Files.readString(folder.resolve("named.yaml"));
+        String text = served.text("named.yaml");
         for (String line : List.of(
                 "{name: Fridge 60 L, kind: other}",
                 "{name: Fridge 60 L, part: Fridge 60 L}",
@@ -209,7 +195,7 @@ class NewPageTest {
             assertTrue(text.contains(line), line + "\n" + text);
         }
         made(List.of("food=30 kg"), "file", "fed");
-        String fed = Files.readString(folder.resolve("fed.yaml"));
+        String fed = served.text("fed.yaml");
         assertTrue(fed.contains("  - {name: Luggage}\n  - {name: Food, mass: 30 kg}\n"), fed);
     }
 
@@ -229,7 +215,7 @@ class NewPageTest {
                 "touring VAN",
                 "file",
                 "small");
-        String text = Files.readString(folder.resolve("small.yaml"));
+        String text = served.text("small.yaml");
         for (String line : List.of(
                 "vehicle: Tarrenby 3.0 wagon\n",
                 "  - {name: Snorkel, kind: snorkel}\n",
@@ -285,18 +271,19 @@ class NewPageTest {
         HttpResponse<String> page = made(List.of("winch=26 kg"), "file", "seen", "do", "look");
         assertEquals(200, page.statusCode());
         assertTrue(page.body().contains("kind: winch"));
-        assertFalse(Files.exists(folder.resolve("seen.yaml")));
+        assertFalse(Files.exists(served.folder().resolve("seen.yaml")));
     }
 
     @Test
     void noFileIsWrittenOver() throws Exception {
-        String before = Files.readString(folder.resolve("touring.yaml"));
+        String before = served.text("touring.yaml");
         HttpResponse<String> page = made(List.of(), "file", "touring.yaml");
         assertEquals(422, page.statusCode());
         assertTrue(page.body().contains("touring.yaml is there already"));
-        assertEquals(before, Files.readString(folder.resolve("touring.yaml")));
+        assertEquals(before, served.text("touring.yaml"));
         made(List.of(), "customer", "Touring");
-        assertEquals("Touring", read(folder.resolve("touring (2).yaml")).customer());
+        assertEquals(
+                "Touring", read(served.folder().resolve("touring (2).yaml")).customer());
     }
 
     @Test
@@ -306,7 +293,7 @@ class NewPageTest {
             assertEquals(422, page.statusCode(), name);
             assertTrue(page.body().contains("is no name for a sheet"), name);
         }
-        assertFalse(Files.exists(folder.resolveSibling("out.yaml")));
+        assertFalse(Files.exists(served.folder().resolveSibling("out.yaml")));
     }
 
     @Test
@@ -314,7 +301,7 @@ class NewPageTest {
         String odd = "\"x\": {a: [1, 'b'} # \\ \u2028 yes";
         HttpResponse<String> page = made(List.of(), "customer", odd, "quote", "no", "notes", odd, "file", "odd");
         assertEquals("/sheets/odd.yaml", page.uri().getPath());
-        assertEquals("no", read(folder.resolve("odd.yaml")).quote());
+        assertEquals("no", read(served.folder().resolve("odd.yaml")).quote());
         String list = served.get("/?q=odd.yaml").body();
         assertTrue(list.contains("<p class=\"sheet-of\">\"x\": {a: [1, 'b'} # \\"), list);
     }

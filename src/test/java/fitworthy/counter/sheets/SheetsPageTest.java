@@ -8,7 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fitworthy.Books;
 import fitworthy.advice.View;
 import fitworthy.cli.Ran;
-import fitworthy.counter.Served;
+import fitworthy.counter.AtCounter;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.NodeReader;
@@ -22,10 +22,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 
 /** The list of the sheets, what each comes to, and copies of them. */
 class SheetsPageTest {
@@ -35,20 +33,8 @@ class SheetsPageTest {
     private static final Pattern CAME =
             Pattern.compile("(?s)<p id=\"came-\\w+\" class=\"came by-(\\w+)\"[^>]*>(.*?)</p>");
 
-    @TempDir
-    Path folder;
-
-    private Served served;
-
-    @BeforeEach
-    void serve() throws Exception {
-        served = Served.copyIn(folder);
-    }
-
-    @AfterEach
-    void close() {
-        served.close();
-    }
+    @RegisterExtension
+    final AtCounter served = new AtCounter();
 
     private List<String> listed(String query) throws Exception {
         return LISTED.matcher(served.get("/?q=" + query).body())
@@ -86,7 +72,7 @@ class SheetsPageTest {
         Set<String> came = filledIn();
         assertEquals(3, came.size());
         for (String name : List.of("touring", "overloaded", "weekender")) {
-            String printed = checked(folder.resolve(name + ".yaml"));
+            String printed = checked(served.folder().resolve(name + ".yaml"));
             assertTrue(
                     came.stream().anyMatch(words -> printed.contains(words.substring(words.indexOf(' ') + 1))),
                     () -> name + " came to none of " + came);
@@ -102,7 +88,7 @@ class SheetsPageTest {
     @Test
     void aChangedSheetIsWorkedOutAnew() throws Exception {
         filledIn();
-        Path sheet = folder.resolve("weekender.yaml");
+        Path sheet = served.folder().resolve("weekender.yaml");
         Files.writeString(sheet, Files.readString(sheet) + "# seen\n");
         Matcher missing = MISSING.matcher(served.get("/").body());
         assertTrue(missing.find());
@@ -111,7 +97,7 @@ class SheetsPageTest {
 
     @Test
     void aSheetWithFaultsSaysHowManyAndTheFirst() throws Exception {
-        Path sheet = folder.resolve("broken.yaml");
+        Path sheet = served.folder().resolve("broken.yaml");
         Files.writeString(sheet, "title: Broken\nregion: nowhere\nas-of: 2026-11-25\n");
         List<Fault> found = new ArrayList<>();
         int faults = assertThrows(FaultsException.class, () -> new View(Books.engine(), null, null)
@@ -128,7 +114,7 @@ class SheetsPageTest {
 
     @Test
     void aFileThatIsNoTextSaysSoAtOnce() throws Exception {
-        Files.write(folder.resolve("photo.yaml"), new byte[] {(byte) 0xff, (byte) 0xd8, 0, 1});
+        Files.write(served.folder().resolve("photo.yaml"), new byte[] {(byte) 0xff, (byte) 0xd8, 0, 1});
         String page = served.get("/?q=photo").body();
         assertTrue(page.contains("1 fault: line 1: the file is not UTF-8 text"), page);
     }
@@ -143,7 +129,8 @@ class SheetsPageTest {
         int day = 1;
         for (String name : List.of("touring", "weekender", "overloaded")) {
             Files.setLastModifiedTime(
-                    folder.resolve(name + ".yaml"), FileTime.from(Instant.parse("2026-11-0" + day++ + "T10:00:00Z")));
+                    served.folder().resolve(name + ".yaml"),
+                    FileTime.from(Instant.parse("2026-11-0" + day++ + "T10:00:00Z")));
         }
         assertEquals(List.of("overloaded.yaml", "weekender.yaml", "touring.yaml"), listed(""));
     }
@@ -172,19 +159,22 @@ class SheetsPageTest {
         String form = served.get("/sheets/touring.yaml/copy").body();
         assertTrue(form.contains("value=\"touring (2).yaml\""));
         served.post("/sheets/touring.yaml/copy", "to", "touring (2).yaml");
-        assertEquals(-1, Files.mismatch(folder.resolve("touring.yaml"), folder.resolve("touring (2).yaml")));
+        assertEquals(
+                -1,
+                Files.mismatch(
+                        served.folder().resolve("touring.yaml"), served.folder().resolve("touring (2).yaml")));
         assertTrue(served.get("/sheets/touring.yaml/copy").body().contains("value=\"touring (3).yaml\""));
     }
 
     @Test
     void aCopyTakesNoFilesPlace() throws Exception {
-        String before = Files.readString(folder.resolve("weekender.yaml"));
+        String before = served.text("weekender.yaml");
         for (String taken : List.of("weekender.yaml", "weekender", " weekender.yaml ", "touring.yaml")) {
             var answer = served.post("/sheets/touring.yaml/copy", "to", taken);
             assertEquals(422, answer.statusCode());
             assertTrue(answer.body().contains("is there already, and is not written over"), taken);
         }
-        assertEquals(before, Files.readString(folder.resolve("weekender.yaml")));
+        assertEquals(before, served.text("weekender.yaml"));
     }
 
     @Test
@@ -197,11 +187,11 @@ class SheetsPageTest {
         }
         assertEquals(404, served.post("/sheets/none.yaml/copy", "to", "x").statusCode());
         assertEquals(before, names());
-        assertFalse(Files.exists(folder.resolveSibling("out.yaml")));
+        assertFalse(Files.exists(served.folder().resolveSibling("out.yaml")));
     }
 
     private Set<String> names() throws Exception {
-        try (var files = Files.walk(folder)) {
+        try (var files = Files.walk(served.folder())) {
             return Set.copyOf(files.map(Path::toString).toList());
         }
     }

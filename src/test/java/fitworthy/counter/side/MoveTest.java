@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fitworthy.Books;
 import fitworthy.advice.Advice;
 import fitworthy.advice.View;
-import fitworthy.counter.Served;
+import fitworthy.counter.AtCounter;
 import fitworthy.counter.desk.Answer;
 import fitworthy.figures.mass.LoadMeasures;
 import fitworthy.figures.measure.Measure;
@@ -18,7 +18,7 @@ import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -27,33 +27,31 @@ class MoveTest {
 
     private static final String BAGS = "{x: 2800 mm, y: 250 mm, z: 950 mm}";
 
-    @TempDir
-    Path folder;
+    @RegisterExtension
+    static final AtCounter served = new AtCounter();
 
     @Test
     void aLoadMovedBackGoesFromTheFrontAxleToTheRear() throws Exception {
-        try (Served served = Served.copyIn(folder)) {
-            Path sheet = folder.resolve("touring.yaml");
-            String before = Files.readString(sheet);
-            String page = move(served, "touring.yaml", "cargo.Camp gear.at", "3600");
-            String after = Files.readString(sheet);
-            assertEquals(before.replace("  - Camp gear", "  - {from: Camp gear, at: {x: 3600 mm}}"), after);
-            // 140 kg from 3500 mm to 3600 mm, on axles 2840 mm + 420 mm apart: 140 x 100 / 3260 = 4.294 kg.
-            double moved = 140.0 * 100 / 3260;
-            Advice was = advice(sheet, before);
-            Advice is = advice(sheet, after);
-            for (String loading : new String[] {"canopy on", "towing"}) {
-                assertEquals(moved, load(is, loading, "rear axle") - load(was, loading, "rear axle"), 1e-6, loading);
-                assertEquals(-moved, load(is, loading, "front axle") - load(was, loading, "front axle"), 1e-6, loading);
-            }
-            assertTrue(page.contains("Camp gear, 140 kg, 340 mm behind the rear axle"), page);
-            for (String axle : new String[] {"front axle", "rear axle"}) {
-                String figure = Math.round(load(is, "towing", axle)) + " kg of ";
-                assertTrue(page.contains("<span class=\"figure\">" + figure), figure);
-                long change = Math.round(load(is, "towing", axle)) - Math.round(load(was, "towing", axle));
-                String told = (change > 0 ? "+" : "") + change + " kg";
-                assertTrue(page.contains("<ins class=\"by\">" + told + "</ins>"), told);
-            }
+        Path sheet = served.folder().resolve("touring.yaml");
+        String before = Files.readString(sheet);
+        String page = move("touring.yaml", "cargo.Camp gear.at", "3600");
+        String after = Files.readString(sheet);
+        assertEquals(before.replace("  - Camp gear", "  - {from: Camp gear, at: {x: 3600 mm}}"), after);
+        // 140 kg from 3500 mm to 3600 mm, on axles 2840 mm + 420 mm apart: 140 x 100 / 3260 = 4.294 kg.
+        double moved = 140.0 * 100 / 3260;
+        Advice was = advice(sheet, before);
+        Advice is = advice(sheet, after);
+        for (String loading : new String[] {"canopy on", "towing"}) {
+            assertEquals(moved, load(is, loading, "rear axle") - load(was, loading, "rear axle"), 1e-6, loading);
+            assertEquals(-moved, load(is, loading, "front axle") - load(was, loading, "front axle"), 1e-6, loading);
+        }
+        assertTrue(page.contains("Camp gear, 140 kg, 340 mm behind the rear axle"), page);
+        for (String axle : new String[] {"front axle", "rear axle"}) {
+            String figure = Math.round(load(is, "towing", axle)) + " kg of ";
+            assertTrue(page.contains("<span class=\"figure\">" + figure), figure);
+            long change = Math.round(load(is, "towing", axle)) - Math.round(load(was, "towing", axle));
+            String told = (change > 0 ? "+" : "") + change + " kg";
+            assertTrue(page.contains("<ins class=\"by\">" + told + "</ins>"), told);
         }
     }
 
@@ -90,109 +88,90 @@ class MoveTest {
                 "{where: 100 mm in front of the front axle, z: 950 mm} | -150 | {where: 150 mm ahead of the front axle, z: 950 mm}"
             })
     void whatIsWrittenTellsHowSureItIs(String before, String x, String after) throws Exception {
-        try (Served served = Served.copyIn(folder)) {
-            Path sheet = folder.resolve("weekender.yaml");
-            String text = Files.readString(sheet).replace(BAGS, before);
-            assertTrue(text.contains("at: " + before), text);
-            Files.writeString(sheet, text);
-            move(served, "weekender.yaml", "cargo.Bags and tent.at", x);
-            assertEquals(text.replace("at: " + before, "at: " + after), Files.readString(sheet));
-        }
+        Path sheet = served.folder().resolve("weekender.yaml");
+        String text = Files.readString(sheet).replace(BAGS, before);
+        assertTrue(text.contains("at: " + before), text);
+        Files.writeString(sheet, text);
+        move("weekender.yaml", "cargo.Bags and tent.at", x);
+        assertEquals(text.replace("at: " + before, "at: " + after), Files.readString(sheet));
     }
 
     @ParameterizedTest
     @CsvSource({"cargo.Nobody has it.at", "cargo.Camp gear.mass", "vehicle.at", "''"})
     void whatHasNoPlaceIsNotMoved(String path) throws Exception {
-        try (Served served = Served.copyIn(folder)) {
-            String before = Files.readString(folder.resolve("touring.yaml"));
-            assertTrue(move(served, "touring.yaml", path, "3600").contains("nothing on the sheet has this place"));
-            assertEquals(before, Files.readString(folder.resolve("touring.yaml")));
-        }
+        String before = served.text("touring.yaml");
+        assertTrue(move("touring.yaml", path, "3600").contains("nothing on the sheet has this place"));
+        assertEquals(before, served.text("touring.yaml"));
     }
 
     @Test
     void aPlaceFarOffTheVehicleIsRefused() throws Exception {
-        try (Served served = Served.copyIn(folder)) {
-            String before = Files.readString(folder.resolve("touring.yaml"));
-            String page = move(served, "touring.yaml", "cargo.Camp gear.at", "2000000");
-            assertTrue(page.contains("class=\"fault\""), page);
-            assertEquals(before, Files.readString(folder.resolve("touring.yaml")));
-            assertEquals(
-                    400,
-                    sent(served, "touring.yaml", "cargo.Camp gear.at", "far back")
-                            .statusCode());
-        }
+        String before = served.text("touring.yaml");
+        String page = move("touring.yaml", "cargo.Camp gear.at", "2000000");
+        assertTrue(page.contains("class=\"fault\""), page);
+        assertEquals(before, served.text("touring.yaml"));
+        assertEquals(400, sent("touring.yaml", "cargo.Camp gear.at", "far back").statusCode());
     }
 
     @Test
     void whatAMoveOfManyStepsChangesCountsFromWhereItBegan() throws Exception {
-        try (Served served = Served.copyIn(folder)) {
-            Path sheet = folder.resolve("touring.yaml");
-            String began = Digests.of(Files.readString(sheet));
-            served.get("/sheets/touring.yaml");
-            move(served, "touring.yaml", "cargo.Camp gear.at", "4000");
-            String page = served.post(
-                            "/sheets/touring.yaml/place",
-                            "version",
-                            Digests.of(Files.readString(sheet)),
-                            "path",
-                            "cargo.Camp gear.at",
-                            "x",
-                            "4010",
-                            "hold",
-                            "a",
-                            "since",
-                            began)
-                    .body();
-            // 140 kg x 510 mm / 3260 mm = 21.9 kg on the rear axle, 1 kg either way as both figures are rounded.
-            assertTrue(page.matches("(?s).*Rear axle \\+2[123] kg.*"), page);
-        }
+        Path sheet = served.folder().resolve("touring.yaml");
+        String began = Digests.of(Files.readString(sheet));
+        served.get("/sheets/touring.yaml");
+        move("touring.yaml", "cargo.Camp gear.at", "4000");
+        String page = served.post(
+                        "/sheets/touring.yaml/place",
+                        "version",
+                        Digests.of(Files.readString(sheet)),
+                        "path",
+                        "cargo.Camp gear.at",
+                        "x",
+                        "4010",
+                        "hold",
+                        "a",
+                        "since",
+                        began)
+                .body();
+        // 140 kg x 510 mm / 3260 mm = 21.9 kg on the rear axle, 1 kg either way as both figures are rounded.
+        assertTrue(page.matches("(?s).*Rear axle \\+2[123] kg.*"), page);
     }
 
     @Test
     void thePictureShowsTheLoadingThatIsAskedFor() throws Exception {
-        try (Served served = Served.copyIn(folder)) {
-            String towing =
-                    served.get("/sheets/touring.yaml/look?loading=towing").body();
-            assertTrue(towing.contains("data-path=\"fitments.Canopy.at\""));
-            assertTrue(towing.contains("aria-label=\"Winch, 39 kg, 790 mm ahead of the front axle\""));
-            assertTrue(towing.contains("picture-side-draw"));
-            String off =
-                    served.get("/sheets/touring.yaml/look?loading=canopy+off").body();
-            assertFalse(off.contains("data-path=\"fitments.Canopy.at\""));
-            assertFalse(off.contains("picture-side-draw"));
-        }
+        String towing = served.get("/sheets/touring.yaml/look?loading=towing").body();
+        assertTrue(towing.contains("data-path=\"fitments.Canopy.at\""));
+        assertTrue(towing.contains("aria-label=\"Winch, 39 kg, 790 mm ahead of the front axle\""));
+        assertTrue(towing.contains("picture-side-draw"));
+        String off = served.get("/sheets/touring.yaml/look?loading=canopy+off").body();
+        assertFalse(off.contains("data-path=\"fitments.Canopy.at\""));
+        assertFalse(off.contains("picture-side-draw"));
     }
 
     @Test
     void withoutAWheelbaseItSaysWhatIsMissing() throws Exception {
-        try (Served served = Served.copyIn(folder)) {
-            Path sheet = folder.resolve("weekender.yaml");
-            String text = Files.readString(sheet);
-            Files.writeString(
-                    sheet, text.replace("registered: 2024-08-19}", "registered: 2024-08-19, size: {wheelbase: ask}}"));
-            String page = served.get("/sheets/weekender.yaml").body();
-            assertTrue(page.contains("There is no picture without this: distance between the axles as made"), page);
-            assertFalse(page.contains("class=\"side-view\""));
-        }
+        Path sheet = served.folder().resolve("weekender.yaml");
+        String text = Files.readString(sheet);
+        Files.writeString(
+                sheet, text.replace("registered: 2024-08-19}", "registered: 2024-08-19, size: {wheelbase: ask}}"));
+        String page = served.get("/sheets/weekender.yaml").body();
+        assertTrue(page.contains("There is no picture without this: distance between the axles as made"), page);
+        assertFalse(page.contains("class=\"side-view\""));
     }
 
     @Test
     void aSheetWithAFaultSaysSo() throws Exception {
-        try (Served served = Served.copyIn(folder)) {
-            Path sheet = folder.resolve("weekender.yaml");
-            Files.writeString(sheet, Files.readString(sheet).replace(BAGS, "nowhere at all"));
-            assertTrue(served.get("/sheets/weekender.yaml").body().contains("no picture while the sheet has a fault"));
-        }
+        Path sheet = served.folder().resolve("weekender.yaml");
+        Files.writeString(sheet, Files.readString(sheet).replace(BAGS, "nowhere at all"));
+        assertTrue(served.get("/sheets/weekender.yaml").body().contains("no picture while the sheet has a fault"));
     }
 
-    private static String move(Served served, String sheet, String path, String x) throws Exception {
-        HttpResponse<String> answer = sent(served, sheet, path, x);
+    private static String move(String sheet, String path, String x) throws Exception {
+        HttpResponse<String> answer = sent(sheet, path, x);
         assertEquals(200, answer.statusCode());
         return answer.body();
     }
 
-    private static HttpResponse<String> sent(Served served, String sheet, String path, String x) throws Exception {
+    private static HttpResponse<String> sent(String sheet, String path, String x) throws Exception {
         String page = served.get("/sheets/" + sheet).body();
         String version = page.replaceAll("(?s).*id=\"version\" name=\"version\" value=\"([^\"]*)\".*", "$1");
         return served.post(

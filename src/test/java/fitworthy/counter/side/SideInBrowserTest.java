@@ -4,29 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.counter.Chrome;
-import fitworthy.counter.Served;
+import fitworthy.counter.InBrowser;
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.time.Duration;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
-import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebElement;
-import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.interactions.Actions;
-import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** Things moved along the vehicle by hand, in a browser. */
 class SideInBrowserTest {
@@ -35,71 +24,39 @@ class SideInBrowserTest {
     private static final Pattern WRITTEN = Pattern.compile("\\{from: Camp gear, at: \\{x: (-?\\d+) mm\\}\\}");
     private static final Pattern REAR = Pattern.compile("Rear axle\\s+(\\d+) kg of");
 
-    @TempDir
-    static Path folder;
+    @RegisterExtension
+    static final InBrowser page = new InBrowser(1280, 900);
 
-    private static Served served;
-    private static ChromeDriver window;
     private static String untouched;
-
-    private final Path sheet = folder.resolve("touring.yaml");
-
-    @BeforeAll
-    static void open() throws Exception {
-        window = Chrome.window(1280, 900);
-        served = Served.copyIn(folder);
-        untouched = Files.readString(folder.resolve("touring.yaml"));
-        window.get(served.address());
-    }
-
-    @AfterAll
-    static void close() {
-        if (window != null) {
-            window.quit();
-        }
-        if (served != null) {
-            served.close();
-        }
-    }
 
     @BeforeEach
     void show() throws Exception {
-        Files.writeString(sheet, untouched);
-        window.get(served.at("/sheets/touring.yaml"));
-        until(shown -> rear() > 0);
-        window.executeScript("window.said = []; const told = document.querySelector('#main > [role=status]');"
+        untouched = page.text("touring.yaml");
+        page.show("/sheets/touring.yaml");
+        page.until(() -> rear() > 0);
+        page.script("window.said = []; const told = document.querySelector('#main > [role=status]');"
                 + "new MutationObserver(() => said.push(told.textContent)).observe(told, {childList: true})");
-        window.executeScript("document.querySelector('.side-view').scrollIntoView({block: 'center'})");
-    }
-
-    private static void until(Function<ChromeDriver, Boolean> wanted) {
-        new WebDriverWait(window, Duration.ofSeconds(60))
-                .ignoring(StaleElementReferenceException.class)
-                .until(driver -> wanted.apply(window));
+        page.script("document.querySelector('.side-view').scrollIntoView({block: 'center'})");
     }
 
     private static WebElement handle() {
-        return window.findElement(By.cssSelector("[data-path='" + GEAR + "']"));
+        return page.find("[data-path='" + GEAR + "']");
     }
 
     private static int rear() {
-        Matcher rear = REAR.matcher(window.findElement(By.id("loads")).getText());
+        Matcher rear = REAR.matcher(page.find("#loads").getText());
         return rear.find() ? Integer.parseInt(rear.group(1)) : 0;
     }
 
     /** Where the sheet says that the gear is, mm; 3500 as the shelf has it. */
-    private int written() {
-        try {
-            Matcher written = WRITTEN.matcher(Files.readString(sheet));
-            return written.find() ? Integer.parseInt(written.group(1)) : 3500;
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+    private static int written() throws IOException {
+        Matcher written = WRITTEN.matcher(page.text("touring.yaml"));
+        return written.find() ? Integer.parseInt(written.group(1)) : 3500;
     }
 
     /** The middle of the gear's mark in the window, px. */
     private static double[] middle() {
-        List<?> at = (List<?>) window.executeScript(
+        List<?> at = (List<?>) page.script(
                 "const b = arguments[0].querySelector('circle').getBoundingClientRect();"
                         + "return [b.left + b.width / 2, b.top + b.height / 2]",
                 handle());
@@ -108,35 +65,35 @@ class SideInBrowserTest {
 
     /** How many px a metre is wide. */
     private static double metre() {
-        return ((Number) window.executeScript("const v = document.querySelector('.side-view');"
+        return ((Number) page.script("const v = document.querySelector('.side-view');"
                         + "return v.dataset.metre * v.getScreenCTM().a"))
                 .doubleValue();
     }
 
     /** Rear axle and file agree: 140 kg moved by so many mm on axles 3260 mm apart; both figures are rounded. */
-    private void assertCarried(int rearBefore) {
-        until(shown -> Math.abs(rear() - rearBefore - 140.0 * (written() - 3500) / 3260) <= 1);
+    private static void assertCarried(int rearBefore) {
+        page.until(() -> Math.abs(rear() - rearBefore - 140.0 * (written() - 3500) / 3260) <= 1);
     }
 
     @Test
     void byMouse() throws Exception {
         int rear = rear();
         int px = (int) Math.round(metre() * 0.4);
-        new Actions(window)
+        page.hand()
                 .moveToElement(handle().findElement(By.cssSelector("circle")))
                 .clickAndHold()
                 .moveByOffset(px, 0)
                 .perform();
-        until(shown -> rear() > rear + 10);
+        page.until(() -> rear() > rear + 10);
         assertTrue(handle().getDomAttribute("transform").startsWith("translate("), "it follows while it is held");
-        new Actions(window).release().perform();
-        until(shown -> handle().getDomAttribute("transform") == null);
+        page.hand().release().perform();
+        page.until(() -> handle().getDomAttribute("transform") == null);
         assertTrue(Math.abs(written() - 3500 - px / metre() * 1000) <= 10, "at " + written());
         assertCarried(rear);
-        window.executeScript("document.querySelector('[hx-post$=\"/undo\"]').click()");
-        until(shown -> written() == 3500);
-        assertEquals(untouched, Files.readString(sheet));
-        until(shown -> rear() == rear);
+        page.script("document.querySelector('[hx-post$=\"/undo\"]').click()");
+        page.until(() -> written() == 3500);
+        assertEquals(untouched, page.text("touring.yaml"));
+        page.until(() -> rear() == rear);
     }
 
     @Test
@@ -148,98 +105,93 @@ class SideInBrowserTest {
         for (int i = 1; i <= 10; i++) {
             touch("touchMove", from[0] - px * i / 10, from[1]);
         }
-        until(shown -> rear() < rear - 10);
-        window.executeCdpCommand("Input.dispatchTouchEvent", Map.of("type", "touchEnd", "touchPoints", List.of()));
-        until(shown -> handle().getDomAttribute("transform") == null);
+        page.until(() -> rear() < rear - 10);
+        page.window()
+                .executeCdpCommand("Input.dispatchTouchEvent", Map.of("type", "touchEnd", "touchPoints", List.of()));
+        page.until(() -> handle().getDomAttribute("transform") == null);
         assertTrue(Math.abs(written() - 3000) <= 20, "at " + written());
         assertCarried(rear);
     }
 
     private static void touch(String type, double x, double y) {
-        window.executeCdpCommand(
-                "Input.dispatchTouchEvent", Map.of("type", type, "touchPoints", List.of(Map.of("x", x, "y", y))));
+        page.window()
+                .executeCdpCommand(
+                        "Input.dispatchTouchEvent",
+                        Map.of("type", type, "touchPoints", List.of(Map.of("x", x, "y", y))));
     }
 
     @Test
     void byArrowKeys() throws Exception {
         int rear = rear();
-        window.executeScript("arguments[0].focus()", handle());
-        type(Keys.ARROW_RIGHT);
-        until(shown -> written() == 3510);
-        until(shown -> focused().startsWith("Camp gear, 140 kg, 250 mm behind"));
+        page.script("arguments[0].focus()", handle());
+        page.type(Keys.ARROW_RIGHT);
+        page.until(() -> written() == 3510);
+        page.until(() -> focused().startsWith("Camp gear, 140 kg, 250 mm behind"));
         leap(Keys.ARROW_RIGHT);
         leap(Keys.ARROW_RIGHT);
-        type(Keys.ARROW_LEFT);
-        until(shown -> written() == 3700);
+        page.type(Keys.ARROW_LEFT);
+        page.until(() -> written() == 3700);
         assertCarried(rear);
-        until(shown -> focused().startsWith("Camp gear, 140 kg, 440 mm behind"));
-        until(shown -> said().contains("Camp gear, 140 kg, 440 mm behind the rear axle. "));
+        page.until(() -> focused().startsWith("Camp gear, 140 kg, 440 mm behind"));
+        page.until(() -> said().contains("Camp gear, 140 kg, 440 mm behind the rear axle. "));
         // Past the canopy and the tray, which stand further back then.
         for (int i = 0; i < 6; i++) {
             leap(Keys.ARROW_LEFT);
         }
-        until(shown -> written() == 3100);
-        until(shown -> focused().startsWith("Camp gear, 140 kg, 3100 mm behind the front axle"));
-        type(Keys.HOME);
-        until(shown -> written() == 3500);
-        until(shown -> rear() == rear);
-        assertEquals(untouched, Files.readString(sheet));
+        page.until(() -> written() == 3100);
+        page.until(() -> focused().startsWith("Camp gear, 140 kg, 3100 mm behind the front axle"));
+        page.type(Keys.HOME);
+        page.until(() -> written() == 3500);
+        page.until(() -> rear() == rear);
+        assertEquals(untouched, page.text("touring.yaml"));
     }
 
     @Test
     void onANarrowScreenThePictureStaysWhereItWasScrolledTo() {
-        Chrome.screen(window, 360, 740);
+        Chrome.screen(page.window(), 360, 740);
         try {
-            window.get(served.at("/sheets/touring.yaml"));
-            until(shown -> rear() > 0);
+            page.show("/sheets/touring.yaml");
+            page.until(() -> rear() > 0);
             // By the focus, as it is for whoever moves it by key.
-            window.executeScript("arguments[0].focus()", handle());
-            until(shown -> scrolled() > 50);
+            page.script("arguments[0].focus()", handle());
+            page.until(() -> scrolled() > 50);
             long scrolled = scrolled();
             int rear = rear();
             leap(Keys.ARROW_RIGHT);
             leap(Keys.ARROW_RIGHT);
-            until(shown -> written() == 3700);
+            page.until(() -> written() == 3700);
             assertCarried(rear);
-            until(shown -> focused().startsWith("Camp gear, 140 kg, 440 mm behind"));
+            page.until(() -> focused().startsWith("Camp gear, 140 kg, 440 mm behind"));
             assertEquals(scrolled, scrolled(), "px");
         } finally {
-            Chrome.screen(window, 1280, 900);
+            Chrome.screen(page.window(), 1280, 900);
         }
     }
 
     /** How far the picture is scrolled to the right, px. */
     private static long scrolled() {
-        return ((Number) window.executeScript("return Math.round(document.querySelector('.side-scroll').scrollLeft)"))
+        return ((Number) page.script("return Math.round(document.querySelector('.side-scroll').scrollLeft)"))
                 .longValue();
     }
 
     /** All that was told to those who hear the page. */
     private static String said() {
-        return String.valueOf(window.executeScript("return said.join('')"));
-    }
-
-    private static void type(CharSequence keys) {
-        new Actions(window).sendKeys(keys).perform();
+        return String.valueOf(page.script("return said.join('')"));
     }
 
     private static void leap(Keys way) {
-        new Actions(window).keyDown(Keys.SHIFT).sendKeys(way).keyUp(Keys.SHIFT).perform();
+        page.hand().keyDown(Keys.SHIFT).sendKeys(way).keyUp(Keys.SHIFT).perform();
     }
 
     private static String focused() {
-        return String.valueOf(window.executeScript("return document.activeElement.getAttribute('aria-label')"));
+        return String.valueOf(page.script("return document.activeElement.getAttribute('aria-label')"));
     }
 
     @Test
     void anotherLoading() {
-        window.findElement(By.cssSelector("input[name=loading][value='canopy off']"))
-                .click();
-        until(shown -> window.findElements(By.cssSelector("[data-path='fitments.Canopy.at']"))
-                .isEmpty());
-        assertEquals(
-                "canopy off",
-                window.findElement(By.cssSelector("#loads h2")).getText().replace("What it carries: ", ""));
-        assertEquals("canopy off", window.executeScript("return document.activeElement.value"));
+        page.find("input[name=loading][value='canopy off']").click();
+        page.until(() -> page.all("[data-path='fitments.Canopy.at']").isEmpty());
+        assertEquals("canopy off", page.find("#loads h2").getText().replace("What it carries: ", ""));
+        assertEquals("canopy off", page.script("return document.activeElement.value"));
     }
 }

@@ -12,7 +12,7 @@ import fitworthy.advice.Arrangement;
 import fitworthy.advice.Questions;
 import fitworthy.advice.View;
 import fitworthy.book.Severity;
-import fitworthy.counter.Served;
+import fitworthy.counter.AtCounter;
 import fitworthy.printout.ExplanationPrintout;
 import fitworthy.printout.QuestionWords;
 import fitworthy.printout.ShortPrintout;
@@ -30,10 +30,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -46,23 +44,11 @@ class ToldTest {
     private static final Pattern HEADING = Pattern.compile("(?m)^\\d+ (?:STOPS?|CHANGES?|TO CONFIRM|NOTES?)$");
     private static final Pattern VERSION = Pattern.compile("id=\"version\" name=\"version\" value=\"([^\"]*)\"");
 
-    @TempDir
-    static Path folder;
-
-    private static Served served;
-
-    @BeforeAll
-    static void serve() throws Exception {
-        served = Served.copyIn(folder);
-    }
-
-    @AfterAll
-    static void close() {
-        served.close();
-    }
+    @RegisterExtension
+    static final AtCounter served = new AtCounter();
 
     private static View.Read read(String sheet) throws Exception {
-        Path file = folder.resolve(sheet);
+        Path file = served.folder().resolve(sheet);
         View view = new View(Books.engine(), null, null, Shelves.beside());
         List<fitworthy.source.Fault> faults = new ArrayList<>();
         return view.read(NodeReader.read(Place.of(file.toString()), Files.readString(file), faults), faults);
@@ -168,7 +154,7 @@ class ToldTest {
     @Test
     void anOfferComesOutAsItWasToldAndIsUndone() throws Exception {
         String sheet = "/sheets/overloaded.yaml";
-        Path file = folder.resolve("overloaded.yaml");
+        Path file = served.folder().resolve("overloaded.yaml");
         byte[] before = Files.readAllBytes(file);
         String offers = offers(sheet);
         List<String> keys = found(Pattern.compile("/try\\?offer=([a-z]+-\\d+)"), offers);
@@ -256,7 +242,7 @@ class ToldTest {
     @Test
     void anAnswerSettlesWhatIsSaid() throws Exception {
         String sheet = "/sheets/touring.yaml";
-        Path file = folder.resolve("touring.yaml");
+        Path file = served.folder().resolve("touring.yaml");
         byte[] bytes = Files.readAllBytes(file);
         Advice before = advice("touring.yaml");
         Questions questions = Questions.of(Books.engine(), before);

@@ -1,0 +1,211 @@
+package fitworthy.counter;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fitworthy.cli.Ran;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Disabled;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+
+/** From the letter of docs/first-answer.md to the advice printed for the customer, at the counter alone. */
+@Disabled("not yet seen to go to its end")
+class WholeWayTest {
+
+    private static final String SHEET = "marek-and-una-lindqvist.yaml";
+
+    /** The letter's wishes, as somebody at the counter types them: what lies on the shelf by its name there. */
+    private static final List<String> WISHES = List.of(
+            "tray=1.8 m",
+            "canopy=about 1.8 m",
+            "Steel bar",
+            "Winch",
+            "Driving lamps",
+            "Snorkel",
+            "Plover long-range tank",
+            "Water tank 60 L",
+            "lift kit=50 mm",
+            "tyres",
+            "second battery=100 Ah",
+            "Charger",
+            "solar panel=200 W",
+            "Fridge 60 L",
+            "Utility drawers",
+            "Radio",
+            "Tall aerial",
+            "Flat roof rack",
+            "Brake controller",
+            "dog=cargo",
+            "two swags=cargo",
+            "luggage=cargo",
+            "food=cargo");
+
+    private enum Way {
+        BY_MOUSE(Hand::mouse),
+        BY_KEYBOARD(Hand::keyboard),
+        BY_FINGER(Hand::finger);
+
+        private final Function<InBrowser, Hand> hand;
+
+        Way(Function<InBrowser, Hand> hand) {
+            this.hand = hand;
+        }
+    }
+
+    @RegisterExtension
+    final InBrowser page = new InBrowser(1280, 900);
+
+    private Hand hand;
+
+    @BeforeEach
+    void aShelfAndNoSheet() throws Exception {
+        for (String sheet : List.of("touring.yaml", "weekender.yaml", "overloaded.yaml")) {
+            Files.delete(page.folder().resolve(sheet));
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void fromALetterToTwoPrintedPages(Way way) throws Exception {
+        hand = way.hand.apply(page);
+        makeTheSheet();
+        sayWhatIsNotAPart();
+        readTheVerdict();
+        print();
+    }
+
+    private void makeTheSheet() {
+        page.show("/");
+        hand.press(By.linkText("New sheet"));
+        hand.write(By.id("customer"), "Marek and Una Lindqvist");
+        hand.write(By.id("vehicle"), "Plover HD 2.7 crew utility");
+        hand.press(By.cssSelector("[name=fuel][value=diesel]"));
+        hand.write(By.id("people"), "2");
+        hand.choose(By.id("region"), "Queensland");
+        hand.write(By.id("trailer"), "Van");
+        hand.write(By.id("trailer-mass"), "about 2850 kg +/- 150 kg");
+        hand.write(By.id("part-1"), "");
+        WISHES.forEach(wish -> page.type(wish, Keys.ENTER));
+        page.until(() -> page.find("pre.sheet-text").getText().contains("Food"));
+        hand.press(By.cssSelector("button.first"));
+        page.untilThere("#plan .plan");
+    }
+
+    private void sayWhatIsNotAPart() throws Exception {
+        takeTheTank();
+        add("f-fitments_1_removes", "{name: steel tub, ", "name", "steel tub", "mass", "usual", "at", "usual");
+        add("f-fitments_3_removes", "{name: bumper, ", "name", "bumper", "mass", "usual", "at", "usual");
+        say(field("Tyres", "size"), "265/70R17 121S", "size: 265/70R17 121S");
+        hand.choose(hand.seen(field("Second battery", "chemistry")), "lithium");
+        written("chemistry: lithium");
+        add("f-occupants", "{name: Marek, mass: 92 kg", "name", "Marek", "mass", "92", "at", "front seats");
+        add("f-occupants", "{name: Una, mass: 70 kg", "name", "Una", "mass", "70", "at", "front seats");
+        say("f-cargo_2_at", "on the roof", "at: on the roof}\n");
+        say("f-trailer_ball", "about 270", "ball: about 270 kg");
+        say("f-trailer_rated", "3000", "rated: 3000 kg");
+        say("f-trip_longest-leg", "600", "longest-leg: 600 km");
+        say("f-trip_days", "3", "days: 3 days");
+        say("f-trip_top-speed", "100", "top-speed: 100 km/h");
+    }
+
+    /** Instead of the one that a new sheet has before anybody says which. */
+    private void takeTheTank() {
+        hand.write(hand.seen("finder-box"), "Plover tank");
+        page.until(() -> page.all("#finder-found button").stream()
+                .allMatch(thing -> thing.getText().contains("Plover")));
+        hand.take(By.id("take-TANKS-Plover-tank"));
+        written("- Plover tank\n");
+        hand.press(By.id("f-tanks_1-fold-off"));
+        page.until(() -> !page.text(SHEET).contains("Main tank"));
+    }
+
+    /** @param part by the name that its line shows */
+    private String field(String part, String field) {
+        String line = page.until(() -> page.all("#plan [id^=f-fitments_][id$=-fold-line]").stream()
+                .filter(each -> each.getText().startsWith(part))
+                .findFirst()
+                .orElseThrow()
+                .getDomAttribute("id"));
+        return line.replace("-fold-line", "_" + field);
+    }
+
+    private void say(String field, String answer, String written) {
+        hand.write(hand.seen(field), answer);
+        written(written);
+    }
+
+    private void add(String list, String written, String... fields) {
+        hand.seen(list + "-new");
+        for (int i = 0; i < fields.length; i += 2) {
+            hand.write(By.id(list + "-new-" + fields[i]), fields[i + 1]);
+        }
+        hand.press(By.id(list + "-new"));
+        written(written);
+    }
+
+    private void written(String text) {
+        page.until(() -> page.text(SHEET).contains(text));
+    }
+
+    /**
+     * The verdict is that of {@code check}, and the masses come out as docs/first-answer.md has them; where parts sit is
+     * told there more closely.
+     */
+    private void readTheVerdict() throws Exception {
+        String checked =
+                Ran.of("check", page.folder().resolve(SHEET).toString()).out();
+        assertEquals(margins(Files.readString(Path.of("docs", "first-answer.md"))), margins(checked));
+        String verdict = checked.substring(checked.indexOf("Loaded as planned"), checked.indexOf(").\n") + 2)
+                .replace("\n", " ");
+        assertTrue(verdict.contains("GVM by about 289 kg (towing; also without the trailer)"), verdict);
+        page.until(() -> page.find("#told").getText().contains(verdict));
+    }
+
+    /** What is left of the limits of masses, as it is printed. */
+    private static List<String> margins(String printed) {
+        return printed.lines()
+                .filter(line -> line.matches("(roof: roof|vehicle.*: G[CV]M).*"))
+                .map(line -> line.replaceAll("\\s+", " "))
+                .toList();
+    }
+
+    /** Two pages to go with the quote, as {@code print} makes them. */
+    private void print() throws Exception {
+        hand.press(By.linkText("Print"));
+        hand.press(By.cssSelector("[name=for][value=quote]"));
+        hand.press(By.cssSelector(".print-choice button"));
+        page.untilThere(".print-frame[src*='for=quote']");
+        Path kept = Files.createDirectory(page.folder().resolve("kept"));
+        page.window()
+                .executeCdpCommand(
+                        "Browser.setDownloadBehavior", Map.of("behavior", "allow", "downloadPath", kept.toString()));
+        hand.press(By.linkText("Download the PDF"));
+        Path printed = kept.resolve("marek-and-una-lindqvist-print.pdf");
+        page.until(() -> Files.exists(printed));
+        Path right = kept.resolve("right.pdf");
+        Ran.of("print", page.folder().resolve(SHEET).toString(), "--for", "quote", "--pdf", right.toString());
+        assertEquals(text(right), text(printed));
+        assertTrue(text(printed).contains("289 kg"), text(printed));
+    }
+
+    private static String text(Path pdf) throws Exception {
+        try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+            assertEquals(2, document.getNumberOfPages());
+            return new PDFTextStripper()
+                    .getText(document)
+                    .replaceAll("20\\d\\d-\\d\\d-\\d\\d \\d\\d:\\d\\d UTC", "then");
+        }
+    }
+}
