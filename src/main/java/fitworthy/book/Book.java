@@ -31,6 +31,7 @@ import java.util.TreeSet;
  * @param usualPlaces the places in words that a sheet may name
  * @param house what the house sets over it
  * @param values the practice values of each region by day
+ * @param formerIds what was called otherwise before
  */
 public record Book(
         TitlePage cover,
@@ -45,7 +46,8 @@ public record Book(
         Tables tables,
         UsualPlaces usualPlaces,
         House house,
-        PracticeValues values) {
+        PracticeValues values,
+        FormerIds formerIds) {
 
     public Book(
             TitlePage cover,
@@ -73,7 +75,8 @@ public record Book(
                 tables,
                 usualPlaces,
                 house,
-                new PracticeValues(regions, practice, house, rules, cards));
+                new PracticeValues(regions, practice, house, rules, cards),
+                new FormerIds(cards, practice));
     }
 
     /** The topics, each a folder of the book. */
@@ -131,11 +134,6 @@ public record Book(
                                 .map(rule -> retired(rule, day).orElseThrow().words(rule))
                                 .findFirst()
                         : Optional.empty());
-    }
-
-    /** What was called otherwise before. */
-    public FormerIds formerIds() {
-        return new FormerIds(cards, practice);
     }
 
     /** This book with what a house sets over it. Its values stay; the cards carry the house's severities. */

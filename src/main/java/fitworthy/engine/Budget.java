@@ -5,6 +5,7 @@ import fitworthy.book.EffectiveRule;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -41,12 +42,12 @@ public final class Budget implements AgendaFilter {
 
     /** Stops before the session does anything, where a rule would multiply too many measures with each other. */
     public void combinations(List<EffectiveRule> rules, List<Measure> measures) {
+        Map<MeasureKind, Integer> counts = new IdentityHashMap<>();
+        measures.forEach(measure -> counts.merge(measure.kind(), 1, Integer::sum));
         for (EffectiveRule rule : rules) {
             double combinations = 1;
             for (MeasureKind kind : rule.joined()) {
-                combinations *= measures.stream()
-                        .filter(measure -> measure.kind() == kind)
-                        .count();
+                combinations *= counts.getOrDefault(kind, 0);
             }
             if (combinations > bounds.combinations()) {
                 throw new BudgetExceeded(

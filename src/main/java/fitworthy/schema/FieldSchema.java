@@ -56,8 +56,10 @@ public record FieldSchema(
         }
         Class<?> raw = type instanceof ParameterizedType generic ? (Class<?>) generic.getRawType() : (Class<?>) type;
         String name = Words.hyphenated(component.getName());
+        Method accessor = component.getAccessor();
+        accessor.setAccessible(true); // Else each reading asks anew whether it may.
         if (raw.isInterface() && Variant.Fields.class.isAssignableFrom(raw)) {
-            return new FieldSchema(name, Content.FIELDS_OF_KIND, null, false, null, component.getAccessor());
+            return new FieldSchema(name, Content.FIELDS_OF_KIND, null, false, null, accessor);
         }
         Field description = component.getAnnotation(Field.class);
         if (description == null) {
@@ -69,7 +71,7 @@ public record FieldSchema(
             throw new IllegalStateException(component + " is of a type that no sheet can hold");
         }
         boolean typed = content == Content.CHOICE || content == Content.GROUP || content == Content.GROUPS;
-        return new FieldSchema(name, content, typed ? within : null, optional, description, component.getAccessor());
+        return new FieldSchema(name, content, typed ? within : null, optional, description, accessor);
     }
 
     /** @param within what a list or choice is of; else the class itself */

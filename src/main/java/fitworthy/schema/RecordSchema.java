@@ -1,6 +1,7 @@
 package fitworthy.schema;
 
 import fitworthy.source.NodePath;
+import java.lang.reflect.Constructor;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -18,8 +19,13 @@ import java.util.stream.Stream;
  * @param record the record described
  * @param fields its fields in order
  * @param names their names, without those that depend on the kind
+ * @param maker makes one
  */
-public record RecordSchema(Class<? extends Record> record, List<FieldSchema> fields, Set<String> names) {
+public record RecordSchema(
+        Class<? extends Record> record,
+        List<FieldSchema> fields,
+        Set<String> names,
+        Constructor<? extends Record> maker) {
 
     private static final Map<Class<? extends Record>, RecordSchema> KNOWN = new ConcurrentHashMap<>();
 
@@ -36,7 +42,20 @@ public record RecordSchema(Class<? extends Record> record, List<FieldSchema> fie
                 fields.stream()
                         .filter(field -> field.description() != null)
                         .map(FieldSchema::name)
-                        .collect(Collectors.toCollection(LinkedHashSet::new)));
+                        .collect(Collectors.toCollection(LinkedHashSet::new)),
+                maker(record, fields));
+    }
+
+    private static Constructor<? extends Record> maker(Class<? extends Record> record, List<FieldSchema> fields) {
+        try {
+            Constructor<? extends Record> maker = record.getDeclaredConstructor(fields.stream()
+                    .map(field -> field.accessor().getReturnType())
+                    .toArray(Class<?>[]::new));
+            maker.setAccessible(true);
+            return maker;
+        } catch (NoSuchMethodException e) {
+            throw new IllegalStateException("every record can be made of its fields: " + record.getName(), e);
+        }
     }
 
     /**
@@ -92,10 +111,7 @@ public record RecordSchema(Class<? extends Record> record, List<FieldSchema> fie
     /** A record of these values, one for each of its fields in order. */
     public Record made(Object[] values) {
         try {
-            return record.getDeclaredConstructor(fields.stream()
-                            .map(field -> field.accessor().getReturnType())
-                            .toArray(Class<?>[]::new))
-                    .newInstance(values);
+            return maker.newInstance(values);
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException("cannot make a " + record.getName(), e);
         }

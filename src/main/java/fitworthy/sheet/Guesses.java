@@ -8,6 +8,8 @@ import fitworthy.schema.FieldSchema;
 import fitworthy.schema.RecordSchema;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -113,14 +115,22 @@ public final class Guesses {
             return choice.guess().map(at -> put.inPlaceOf(choice, at, field)).orElse(choice);
         }
         if (value instanceof List<?> list) {
-            return list.stream().map(item -> value(item, field)).toList();
+            List<Object> values =
+                    list.stream().<Object>map(item -> value(item, field)).toList();
+            return isSame(list, values) ? list : values;
         }
         if (value instanceof Map<?, ?> map) {
             Map<Object, Object> values = new LinkedHashMap<>();
             map.forEach((key, entry) -> values.put(key, value(entry, field)));
-            return values;
+            return isSame(map.values(), values.values()) ? map : values;
         }
         return value instanceof Record group && !(value instanceof Money) ? group(group) : value;
+    }
+
+    /** Whether nothing was put in the place of anything: what is not guessed is to stay the very thing it was. */
+    private static boolean isSame(Collection<?> some, Collection<?> others) {
+        Iterator<?> other = others.iterator();
+        return some.stream().allMatch(each -> each == other.next());
     }
 
     private Record group(Record group) {
