@@ -45,7 +45,12 @@ public record FieldSchema(
         /** Names, each with a figure. */
         FIGURES,
         /** The fields that a {@link Variant} has beside the common ones, written among those. */
-        FIELDS_OF_KIND
+        FIELDS_OF_KIND;
+
+        /** Whether it is words alone: neither a figure nor an answer, nor anything that holds one. */
+        public boolean isWords() {
+            return this == TEXT || this == TEXTS;
+        }
     }
 
     static FieldSchema of(RecordComponent component) {

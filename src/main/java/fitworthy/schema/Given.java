@@ -25,9 +25,15 @@ public record Given(String path, FieldSchema field, Object value) {
 
     private static void collect(Record record, String path, Set<String> idle, List<Given> given) {
         for (FieldSchema field : RecordSchema.of(record.getClass()).fields()) {
+            if (field.content().isWords() || field.content() == FieldSchema.Content.CHOICE) {
+                continue;
+            }
             Object held = idle.contains(field.name()) ? null : field.in(record);
+            if (held == null || held instanceof Figure figure && !figure.known()) {
+                continue;
+            }
             String inner = path.isEmpty() ? field.name() : path + "." + field.name();
-            if (held instanceof LocalDate || held instanceof Figure figure && figure.known()) {
+            if (held instanceof LocalDate || held instanceof Figure) {
                 given.add(new Given(inner, field, held));
             } else if (held instanceof Map<?, ?> figures) {
                 figures.forEach((name, figure) -> given.add(new Given(inner + "." + name, field, figure)));

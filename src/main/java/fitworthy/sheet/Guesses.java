@@ -139,11 +139,20 @@ public final class Guesses {
         boolean same = true;
         for (int i = 0; i < values.length; i++) {
             FieldSchema field = schema.fields().get(i);
-            Object before = field.in(group);
-            Object after = value(before, field);
-            values[i] = field.optional() ? Optional.ofNullable(after) : after;
-            same &= after == before;
+            if (!field.content().isWords()) {
+                Object before = field.in(group);
+                values[i] = value(before, field);
+                same &= values[i] == before;
+            }
         }
-        return same ? group : schema.made(values);
+        if (same) {
+            return group;
+        }
+        for (int i = 0; i < values.length; i++) {
+            FieldSchema field = schema.fields().get(i);
+            Object held = field.content().isWords() ? field.in(group) : values[i];
+            values[i] = field.optional() ? Optional.ofNullable(held) : held;
+        }
+        return schema.made(values);
     }
 }

@@ -40,13 +40,14 @@ public record AxleLoads(Figure front, Figure rear, Figure total, Figure cogX, Fi
             front = front.plus(mass.onFront(wheelbase));
             rear = rear.plus(mass.mass().times(mass.at().x().dividedBy(wheelbase)));
         }
+        List<List<Double>> places = places(masses);
         return new AxleLoads(
-                within(front, tolerance(masses, wheelbase, 1, 0)),
-                within(rear, tolerance(masses, wheelbase, 0, 1)),
+                within(front, tolerance(masses, places, wheelbase, 1, 0)),
+                within(rear, tolerance(masses, places, wheelbase, 0, 1)),
                 total,
-                centre(masses, Point::x, total),
-                centre(masses, Point::y, total),
-                centre(masses, Point::z, total));
+                centre(masses, places, Point::x, total),
+                centre(masses, places, Point::y, total),
+                centre(masses, places, Point::z, total));
     }
 
     /**
@@ -71,17 +72,23 @@ public record AxleLoads(Figure front, Figure rear, Figure total, Figure cogX, Fi
      * masses there, {@code (onRear - onFront) m dx / wheelbase}, and the wheelbase with the moment of all of them.
      */
     public static double tolerance(List<PointMass> masses, Figure wheelbase, double onFront, double onRear) {
+        return tolerance(masses, places(masses), wheelbase, onFront, onRear);
+    }
+
+    private static double tolerance(
+            List<PointMass> masses, List<List<Double>> at, Figure wheelbase, double onFront, double onRear) {
         double lever = (onRear - onFront) / wheelbase.value();
         double squares = 0;
         double moment = 0;
         Map<List<Double>, Double> places = new LinkedHashMap<>();
-        for (PointMass mass : masses) {
+        for (int i = 0; i < masses.size(); i++) {
+            PointMass mass = masses.get(i);
             double x = mass.at().x().value();
             squares += square(mass.mass().tolerance() * (onFront + lever * x));
             if (lever == 0) {
                 continue; // Wherever it is, all of it counts.
             }
-            places.merge(place(mass.at()), mass.mass().value() * mass.at().x().tolerance(), Double::sum);
+            places.merge(at.get(i), mass.mass().value() * mass.at().x().tolerance(), Double::sum);
             // The bare vehicle stands at the axles, wherever they are.
             moment += mass.sort() == PointMass.Sort.VEHICLE ? 0 : mass.mass().value() * x;
         }
@@ -93,6 +100,10 @@ public record AxleLoads(Figure front, Figure rear, Figure total, Figure cogX, Fi
 
     private static Figure within(Figure sum, double tolerance) {
         return sum.known() ? Figure.of(sum.value(), tolerance) : sum;
+    }
+
+    private static List<List<Double>> places(List<PointMass> masses) {
+        return masses.stream().map(mass -> place(mass.at())).toList();
     }
 
     /** What tells places apart, to the digits that figures are compared by: units must not matter. */
@@ -110,7 +121,8 @@ public record AxleLoads(Figure front, Figure rear, Figure total, Figure cogX, Fi
     /**
      * Mass-weighted mean of a coordinate, with the tolerance {@code sqrt(sum ((c - mean) dm)^2 + (m dc)^2) / total}.
      */
-    private static Figure centre(List<PointMass> masses, Function<Point, Figure> coordinate, Figure total) {
+    private static Figure centre(
+            List<PointMass> masses, List<List<Double>> at, Function<Point, Figure> coordinate, Figure total) {
         Figure moment = Figure.ZERO;
         for (PointMass mass : masses) {
             moment = moment.plus(mass.mass().times(coordinate.apply(mass.at())));
@@ -121,13 +133,12 @@ public record AxleLoads(Figure front, Figure rear, Figure total, Figure cogX, Fi
         double mean = moment.value() / total.value();
         double squares = 0;
         Map<List<Double>, Double> places = new LinkedHashMap<>();
-        for (PointMass mass : masses) {
+        for (int i = 0; i < masses.size(); i++) {
+            PointMass mass = masses.get(i);
             squares += square(
                     (coordinate.apply(mass.at()).value() - mean) * mass.mass().tolerance());
             places.merge(
-                    place(mass.at()),
-                    mass.mass().value() * coordinate.apply(mass.at()).tolerance(),
-                    Double::sum);
+                    at.get(i), mass.mass().value() * coordinate.apply(mass.at()).tolerance(), Double::sum);
         }
         for (double shift : places.values()) {
             squares += square(shift);
