@@ -27,7 +27,7 @@ final class OfferSearch {
     private final double most;
     private final AtomicInteger tried = new AtomicInteger();
     private volatile boolean cancelled;
-    private final CompletableFuture<LookedFor> found;
+    private final CompletableFuture<Offered> found;
 
     /**
      * @param answer to a sheet without faults
@@ -37,12 +37,8 @@ final class OfferSearch {
     OfferSearch(Answer answer, double most, Executor behind) {
         this.answer = answer;
         this.most = most;
-        this.found = CompletableFuture.supplyAsync(this::search, behind);
-    }
-
-    /** What it is about. */
-    Answer answer() {
-        return answer;
+        this.found =
+                CompletableFuture.supplyAsync(() -> Offered.of(answer.advice().orElseThrow(), search()), behind);
     }
 
     /** Whether it is about what a sheet says. */
@@ -56,7 +52,7 @@ final class OfferSearch {
     }
 
     /** Empty while it goes on. */
-    Optional<LookedFor> found() {
+    Optional<Offered> found() {
         return Optional.ofNullable(found.getNow(null));
     }
 

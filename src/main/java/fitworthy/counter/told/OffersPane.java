@@ -99,7 +99,7 @@ public final class OffersPane implements Pane, Routes, Changes {
             last.ifPresent(OfferSearch::cancel);
         }
         boolean taken = seen.before().isPresent() && !seen.asked("offer").isEmpty();
-        return last.flatMap(OffersPane::offered)
+        return last.flatMap(OfferSearch::found)
                 .map(offered -> shown(new Shown(
                         Addresses.of(seen.sheet()),
                         offered,
@@ -154,17 +154,13 @@ public final class OffersPane implements Pane, Routes, Changes {
             return new OfferSearch(now, longer ? OfferSearch.LONG : OfferSearch.SHORT, behind);
         });
         String left = Sent.query(sent, "left");
-        sent.html(offered(search)
+        sent.html(search.found()
                 .map(offered -> shown(new Shown(Addresses.of(sheet), offered, left, true, "")))
                 .orElseGet(() -> looking(sheet, search.tried())));
     }
 
-    private static Optional<Offered> offered(OfferSearch search) {
-        return search.found().map(found -> Offered.of(search.answer().advice().orElseThrow(), found));
-    }
-
     private Optional<Offered.Item> item(OpenSheet sheet, Answer now, String key) {
-        return search(sheet, now).flatMap(OffersPane::offered).flatMap(offered -> offered.item(key));
+        return search(sheet, now).flatMap(OfferSearch::found).flatMap(offered -> offered.item(key));
     }
 
     /** The advice as it would be with {@code offer}; nothing is written. */
