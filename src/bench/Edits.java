@@ -1,11 +1,11 @@
 import com.sun.management.OperatingSystemMXBean;
+import fitworthy.advice.Adviser;
 import fitworthy.advice.View;
 import fitworthy.counter.Counter;
 import fitworthy.counter.Serving;
 import fitworthy.counter.desk.Answer;
 import fitworthy.counter.desk.Desk;
 import fitworthy.counter.desk.OpenSheet;
-import fitworthy.counter.desk.Outcome;
 import fitworthy.counter.desk.SheetFolder;
 import fitworthy.counter.edit.SetValue;
 import fitworthy.engine.BookLoader;
@@ -72,18 +72,22 @@ final class Edits {
     }
 
     private void inSteps(Desk desk, RuleEngine engine) {
-        OpenSheet sheet = desk.sheet(SHEET).orElseThrow();
+        Answer now = desk.sheet(SHEET).orElseThrow().now();
         for (int i = 0; i < warmUp + timed; i++) {
             if (i == warmUp) {
                 steps.clear();
             }
-            String value = mass(i);
-            Outcome.Done done = (Outcome.Done)
-                    timed("change", () -> sheet.change(sheet.now().version(), new SetValue(FIELD, value)));
-            Answer now = done.now();
-            timed("advice", now::advice);
-            timed("arranged", now::arrangement);
-            timed("room", now::room);
+            Answer before = now;
+            SetValue set = new SetValue(FIELD, mass(i));
+            Answer then = before.to(timed("text changed", () -> set.in(before)));
+            timed("read", then::faults);
+            timed("advice", then::advice);
+            timed(
+                    "advice from nothing",
+                    () -> Adviser.advise(engine, then.read().orElseThrow().sheet()));
+            timed("arranged", then::arrangement);
+            timed("room", then::room);
+            now = then;
         }
     }
 
@@ -142,9 +146,9 @@ final class Edits {
     }
 
     private void print() {
-        System.out.println("medians, ms         clock  its thread  process");
+        System.out.println("medians, ms           clock  its thread  process");
         steps.forEach((name, times) -> System.out.printf(
-                "%-18s %6.2f %11.2f %8.2f%n", name, median(times, 0), median(times, 1), median(times, 2)));
+                "%-20s %6.2f %11.2f %8.2f%n", name, median(times, 0), median(times, 1), median(times, 2)));
         steps.clear();
     }
 
