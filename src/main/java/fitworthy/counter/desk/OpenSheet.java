@@ -9,7 +9,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
 
 /** One sheet that is worked on, by however many pages at once. Each change is in its file before it is answered. */
 public final class OpenSheet implements AutoCloseable {
@@ -72,8 +71,6 @@ public final class OpenSheet implements AutoCloseable {
             try {
                 Answer after = before.to(change.in(before));
                 FaultsException.refuse(FaultsBrought.by(before, after));
-                // The disk takes about as long as the rules do, so these begin. What goes wrong is told to who asks.
-                CompletableFuture<?> unused = CompletableFuture.runAsync(after::advice);
                 if (after == before || written(Step.Kind.DONE, after, change.label(before), change.joins())) {
                     return new Outcome.Done(before, after);
                 }
