@@ -11,6 +11,7 @@ import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.book.Retired;
 import fitworthy.engine.RuleEngine;
 import fitworthy.figures.measure.MeasureKind;
+import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.Wording;
 import fitworthy.proof.Cases.Case;
 import fitworthy.proof.Cases.Expected;
@@ -113,9 +114,9 @@ public record CaseResult(Case text, Advice advice, List<String> problems) {
     /** Each part in which a finding is other than expected. */
     private static List<String> differences(Expected expected, Finding finding, Advice advice) {
         Judged judged = finding.judged();
-        Optional<Comparison> compared = finding.comparison().map(raw -> Wording.asPrinted(judged, raw));
+        Optional<Comparison> compared = finding.comparison().map(raw -> Digits.asPrinted(judged, raw));
         MeasureKind kind = finding.comparison()
-                .map(raw -> Wording.kind(judged, raw))
+                .map(raw -> Digits.kind(judged, raw))
                 .orElse(judged.measure().kind());
         List<String> differences = new ArrayList<>();
         differ("rule", expected.id(), judged.id(), differences);

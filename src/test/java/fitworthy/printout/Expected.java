@@ -12,6 +12,7 @@ import fitworthy.figures.measure.Measure;
 import fitworthy.figures.order.WorkOrder;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.PointMass;
+import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Missing;
 import java.util.ArrayList;
@@ -99,9 +100,9 @@ final class Expected {
         finding.comparison()
                 .ifPresentOrElse(
                         compared -> {
-                            Comparison printed = Wording.asPrinted(judged, compared);
+                            Comparison printed = Digits.asPrinted(judged, compared);
                             for (double each : new double[] {printed.value(), printed.limit()}) {
-                                texts.add(Wording.quantity(each, Wording.kind(judged, compared)));
+                                texts.add(Wording.quantity(each, Digits.kind(judged, compared)));
                             }
                             texts.add(Wording.amount(judged, compared));
                         },

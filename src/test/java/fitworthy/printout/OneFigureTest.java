@@ -19,6 +19,7 @@ import fitworthy.book.Severity;
 import fitworthy.document.HtmlLayout;
 import fitworthy.document.Report.Table;
 import fitworthy.figures.measure.MeasureKind;
+import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.Wording;
 import fitworthy.proof.Cases;
 import fitworthy.quantity.Dimension;
@@ -219,8 +220,8 @@ class OneFigureTest {
                 }
                 Judged judged = finding.judged();
                 Comparison got = finding.comparison().get();
-                Comparison shown = Wording.asPrinted(judged, got);
-                MeasureKind kind = Wording.kind(judged, got);
+                Comparison shown = Digits.asPrinted(judged, got);
+                MeasureKind kind = Digits.kind(judged, got);
                 String headline = Wording.comparison(judged, got);
                 String value = Wording.quantity(shown.value(), kind);
                 String limit = Wording.quantity(shown.limit(), kind);
@@ -266,9 +267,9 @@ class OneFigureTest {
                     .filter(any -> any.comparison().isPresent())
                     .toList()) {
                 Judged judged = each.judged();
-                Comparison shown = Wording.asPrinted(judged, each.comparison().get());
-                String unit = Wording.kind(judged, each.comparison().get()).unit();
-                int decimals = Wording.kind(judged, each.comparison().get()).decimals();
+                Comparison shown = Digits.asPrinted(judged, each.comparison().get());
+                String unit = Digits.kind(judged, each.comparison().get()).unit();
+                int decimals = Digits.kind(judged, each.comparison().get()).decimals();
                 BigDecimal between = new BigDecimal(Wording.number(shown.value(), unit, decimals))
                         .subtract(new BigDecimal(Wording.number(shown.limit(), unit, decimals)))
                         .abs();

@@ -3,6 +3,7 @@ package fitworthy.printout.picture;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.printout.picture.Svg.Pen;
+import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.Wording;
 import java.util.Optional;
 
@@ -57,7 +58,7 @@ final class Bar {
     }
 
     private static MeasureKind kind(Measure measure) {
-        return Wording.kind(measure);
+        return Digits.kind(measure);
     }
 
     private static double value(Measure measure) {

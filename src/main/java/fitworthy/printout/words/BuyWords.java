@@ -124,7 +124,7 @@ public final class BuyWords {
         String limit = judged.measure().kind().limitMeaning();
         boolean rating = limit.equals(limit.toUpperCase(Locale.ROOT));
         return Wording.quantity(
-                        Math.abs(Wording.asPrinted(judged, comparison).margin()), Wording.kind(judged, comparison))
+                        Math.abs(Digits.asPrinted(judged, comparison).margin()), Digits.kind(judged, comparison))
                 + (comparison.margin() < 0 ? " over the " : ", less than is sure, to the ")
                 + (rating ? limit : "limit of the " + judged.subject());
     }

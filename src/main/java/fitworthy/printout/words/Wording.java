@@ -16,7 +16,6 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -31,13 +30,8 @@ public final class Wording {
     /** Where a sentence ends and another begins. */
     private static final Pattern FIRST_SENTENCE = Pattern.compile("(?<=[.?!]) +(?=[A-Z0-9])");
 
-    /** Digits beyond the usual ones by which a limit that is passed by little is told from what passes it. */
-    private static final int MORE_DIGITS = 3;
-
     /** The unit of a share of something. */
     private static final String SHARE = "%";
-    /** A tolerance of so many of the last digit makes one more digit meaningless. */
-    private static final int COARSE = 10;
 
     /** So many letters may two names of loadings have to stand beside each other. */
     private static final int TWO_NAMES = 30;
@@ -110,7 +104,7 @@ public final class Wording {
     /** The same in short: the value, and by how much it passes or keeps the limit. */
     public static String brief(Judged judged, Comparison comparison) {
         return atLeast(judged.measure())
-                + quantity(asPrinted(judged, comparison).value(), kind(judged, comparison)) + ", "
+                + quantity(Digits.asPrinted(judged, comparison).value(), Digits.kind(judged, comparison)) + ", "
                 + (noneAllowed(judged, comparison)
                         ? limit(judged, comparison)
                         : margin(judged, comparison) + (comparison.house() ? HOUSE : ""));
@@ -123,14 +117,14 @@ public final class Wording {
 
     /** The same. @param per what stands behind the value, as in " a day" */
     public static String figureAndLimit(Judged judged, Comparison comparison, String per) {
-        return quantity(asPrinted(judged, comparison).value(), kind(judged, comparison)) + per + ", "
+        return quantity(Digits.asPrinted(judged, comparison).value(), Digits.kind(judged, comparison)) + per + ", "
                 + bareLimit(judged, comparison);
     }
 
     /** The value that was compared, with its tolerance. */
     public static String value(Judged judged, Comparison comparison) {
         return atLeast(judged.measure())
-                + quantity(asPrinted(judged, comparison).value(), kind(judged, comparison))
+                + quantity(Digits.asPrinted(judged, comparison).value(), Digits.kind(judged, comparison))
                 + eitherWay(comparison.valueTolerance(), judged.measure().kind());
     }
 
@@ -151,7 +145,7 @@ public final class Wording {
                                 ? judged.measure().kind().limitMeaning()
                                 : judged.card().atLeast() ? "at least" : "at most")
                         + " "
-                        + quantity(asPrinted(judged, comparison).limit(), kind(judged, comparison));
+                        + quantity(Digits.asPrinted(judged, comparison).limit(), Digits.kind(judged, comparison));
     }
 
     private static boolean noneAllowed(Judged judged, Comparison comparison) {
@@ -172,7 +166,7 @@ public final class Wording {
 
     /** A tolerance behind its figure, in the measure's usual digits, as far as these show one. */
     private static String eitherWay(double tolerance, MeasureKind kind) {
-        return printsAsZero(tolerance, kind) ? "" : " +/- " + quantity(tolerance, kind);
+        return Digits.printsAsZero(tolerance, kind) ? "" : " +/- " + quantity(tolerance, kind);
     }
 
     /** The tolerance of the margin; empty where the measure's usual digits show none. */
@@ -205,9 +199,9 @@ public final class Wording {
 
     /** How much is spare, or by how much the limit is passed; of shares in percentage points. */
     public static String margin(Judged judged, Comparison comparison) {
-        double margin = asPrinted(judged, comparison).margin();
+        double margin = Digits.asPrinted(judged, comparison).margin();
         String spare = comparison.margin() >= 0 ? " spare" : judged.card().atLeast() ? " short" : " over";
-        return (printsAsZero(margin, kind(judged, comparison))
+        return (Digits.printsAsZero(margin, Digits.kind(judged, comparison))
                         ? "none"
                         : atLeast(judged.measure()) + amount(judged, comparison))
                 + spare;
@@ -215,7 +209,7 @@ public final class Wording {
 
     /** The margin alone, without a sign; of what is not known whole it is the least. */
     public static String amount(Judged judged, Comparison comparison) {
-        return difference(Math.abs(asPrinted(judged, comparison).margin()), kind(judged, comparison));
+        return difference(Math.abs(Digits.asPrinted(judged, comparison).margin()), Digits.kind(judged, comparison));
     }
 
     /** What lies between two values of a measure, with its unit; between two shares it is in percentage points. */
@@ -229,119 +223,13 @@ public final class Wording {
 
     /** A margin without words, negative where the limit is passed; to the safe side, as what may be added is. */
     public static String margin(double margin, MeasureKind kind) {
-        MeasureKind shown = finer(kind, finer -> margin < 0 && printsAsZero(margin, finer));
+        MeasureKind shown = Digits.finer(kind, finer -> margin < 0 && Digits.printsAsZero(margin, finer));
         return quantity(shown.printed(margin, -1), shown);
-    }
-
-    /**
-     * A measure's kind with the digits in which its value, its limit and what lies between are printed to the safe side:
-     * as few as show on which side of the limit it is.
-     */
-    public static MeasureKind kind(Measure measure) {
-        double margin = measure.getHeadroom();
-        return finer(measure.kind(), finer -> {
-            double printed = finer.printed(measure.getLimit(), -1) - finer.printed(measure.getValue(), 1);
-            return margin < 0 ? printsAsZero(margin, finer) : printed < 0 && !printsAsZero(printed, finer);
-        });
     }
 
     /** The same without a sign: what is spare stands alone, what is passed is so much over. */
     public static String spareOrOver(double margin, MeasureKind kind) {
         return margin < 0 ? margin(margin, kind).substring(1) + " over" : margin(margin, kind);
-    }
-
-    /**
-     * The measure's kind with the digits in which what was compared is printed, all of it alike: more than usual where
-     * a limit is passed by less than the usual digits show, and one more where a remedy names the margin and the nearest
-     * usual digits would not be enough.
-     */
-    public static MeasureKind kind(Judged judged, Comparison comparison) {
-        MeasureKind kind = finer(
-                judged.measure().kind(),
-                finer -> comparison.margin() < 0
-                        ? printsAsZero(comparison.margin(), finer)
-                                || printsAlike(inDigits(judged, comparison, finer), finer)
-                        : crosses(judged, inDigits(judged, comparison, finer), finer));
-        Comparison printed = inDigits(judged, comparison, kind);
-        boolean nearest = isNearest(comparison.value(), printed.value(), kind)
-                && isNearest(comparison.limit(), printed.limit(), kind);
-        boolean coarse =
-                comparison.tolerance() / Dimension.size(kind.unit()) >= COARSE * Math.pow(10, -kind.decimals());
-        return asksForMargin(judged, comparison) && !nearest && !coarse ? kind.finer() : kind;
-    }
-
-    /** Whether the remedy says to take off, or to add, what the limit is passed by. */
-    private static boolean asksForMargin(Judged judged, Comparison comparison) {
-        return comparison.margin() < 0 && judged.card().remedy().contains("{margin}");
-    }
-
-    private static boolean isNearest(double value, double printed, MeasureKind kind) {
-        return quantity(value, kind).equals(quantity(printed, kind));
-    }
-
-    /** Whether what is kept would print as passed. */
-    private static boolean crosses(Judged judged, Comparison printed, MeasureKind kind) {
-        double left = (printed.limit() - printed.value()) * (judged.card().atLeast() ? -1 : 1);
-        return left < 0 && !printsAsZero(left, kind);
-    }
-
-    private static boolean printsAlike(Comparison printed, MeasureKind kind) {
-        return quantity(printed.value(), kind).equals(quantity(printed.limit(), kind));
-    }
-
-    /** With as few more digits as are enough; with those that it has where a few more are not. */
-    private static MeasureKind finer(MeasureKind kind, Predicate<MeasureKind> tooCoarse) {
-        MeasureKind finer = kind;
-        for (int more = 0; more < MORE_DIGITS && tooCoarse.test(finer); more++) {
-            finer = finer.finer();
-        }
-        return tooCoarse.test(finer) ? kind : finer;
-    }
-
-    /**
-     * What was compared with each figure in the digits it is printed with, so that one quantity has one form wherever it
-     * stands and the margin is what lies between the two others. What is passed is told to the nearest digit; to the safe
-     * side stands what is kept, and what the card's remedy names, so that doing as it says is enough.
-     */
-    public static Comparison asPrinted(Judged judged, Comparison each) {
-        MeasureKind kind = kind(judged, each);
-        Comparison safe = inDigits(judged, each, kind);
-        return each.margin() < 0 || !crosses(judged, safe, kind)
-                ? safe
-                // Kept by less than any digit shows: to the nearest one the two are alike.
-                : new Comparison(
-                        kind.printed(each.value()),
-                        kind.printed(each.limit()),
-                        Math.abs(kind.printed(each.limit()) - kind.printed(each.value())),
-                        each.valueTolerance(),
-                        each.limitTolerance(),
-                        each.house());
-    }
-
-    private static Comparison inDigits(Judged judged, Comparison each, MeasureKind kind) {
-        String remedy = judged.card().remedy();
-        int stricter = judged.card().atLeast() ? 1 : -1;
-        boolean passed = each.margin() < 0;
-        // Nothing that is kept may look further from its limit than it is.
-        boolean margin = !passed || asksForMargin(judged, each);
-        double value = margin || remedy.contains("{enough}")
-                ? kind.printed(each.value(), -stricter)
-                : kind.printed(each.value());
-        double limit = margin || passed && remedy.contains("{limit}")
-                ? kind.printed(each.limit(), stricter)
-                : kind.printed(each.limit());
-        double between = stricter * (value - limit);
-        return new Comparison(
-                value,
-                limit,
-                passed ? between : Math.max(between, 0),
-                each.valueTolerance(),
-                each.limitTolerance(),
-                each.house());
-    }
-
-    private static boolean printsAsZero(double margin, MeasureKind kind) {
-        return Math.abs(margin) / Dimension.size(kind.unit()) < Math.pow(10, -kind.decimals()) / 2;
     }
 
     /** What to do. */
@@ -402,9 +290,9 @@ public final class Wording {
             Optional<Comparison> compared,
             List<Measure> evidence,
             List<Practice> practice) {
-        MeasureKind kind =
-                compared.map(raw -> kind(judged, raw)).orElse(judged.measure().kind());
-        Optional<Comparison> comparison = compared.map(raw -> asPrinted(judged, raw));
+        MeasureKind kind = compared.map(raw -> Digits.kind(judged, raw))
+                .orElse(judged.measure().kind());
+        Optional<Comparison> comparison = compared.map(raw -> Digits.asPrinted(judged, raw));
         return switch (name) {
             case "subject" -> judged.subject();
             case "case" -> judged.loadCase();

@@ -1,0 +1,126 @@
+package fitworthy.printout.words;
+
+import fitworthy.advice.Outcome.Comparison;
+import fitworthy.advice.Outcome.Judged;
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.quantity.Dimension;
+import java.util.function.Predicate;
+
+/** In how many digits what was compared is printed, and to which side it is rounded. */
+public final class Digits {
+
+    /** Digits beyond the usual ones by which a limit that is passed by little is told from what passes it. */
+    private static final int MORE_DIGITS = 3;
+
+    /** A tolerance of so many of the last digit makes one more digit meaningless. */
+    private static final int COARSE = 10;
+
+    private Digits() {}
+
+    /**
+     * A measure's kind with the digits in which its value, its limit and what lies between are printed to the safe side:
+     * as few as show on which side of the limit it is.
+     */
+    public static MeasureKind kind(Measure measure) {
+        double margin = measure.getHeadroom();
+        return finer(measure.kind(), finer -> {
+            double printed = finer.printed(measure.getLimit(), -1) - finer.printed(measure.getValue(), 1);
+            return margin < 0 ? printsAsZero(margin, finer) : printed < 0 && !printsAsZero(printed, finer);
+        });
+    }
+
+    /**
+     * The measure's kind with the digits in which what was compared is printed, all of it alike: more than usual where
+     * a limit is passed by less than the usual digits show, and one more where a remedy names the margin and the nearest
+     * usual digits would not be enough.
+     */
+    public static MeasureKind kind(Judged judged, Comparison comparison) {
+        MeasureKind kind = finer(
+                judged.measure().kind(),
+                finer -> comparison.margin() < 0
+                        ? printsAsZero(comparison.margin(), finer)
+                                || printsAlike(inDigits(judged, comparison, finer), finer)
+                        : crosses(judged, inDigits(judged, comparison, finer), finer));
+        Comparison printed = inDigits(judged, comparison, kind);
+        boolean nearest = isNearest(comparison.value(), printed.value(), kind)
+                && isNearest(comparison.limit(), printed.limit(), kind);
+        boolean coarse =
+                comparison.tolerance() / Dimension.size(kind.unit()) >= COARSE * Math.pow(10, -kind.decimals());
+        return asksForMargin(judged, comparison) && !nearest && !coarse ? kind.finer() : kind;
+    }
+
+    /** Whether the remedy says to take off, or to add, what the limit is passed by. */
+    private static boolean asksForMargin(Judged judged, Comparison comparison) {
+        return comparison.margin() < 0 && judged.card().remedy().contains("{margin}");
+    }
+
+    private static boolean isNearest(double value, double printed, MeasureKind kind) {
+        return Wording.quantity(value, kind).equals(Wording.quantity(printed, kind));
+    }
+
+    /** Whether what is kept would print as passed. */
+    private static boolean crosses(Judged judged, Comparison printed, MeasureKind kind) {
+        double left = (printed.limit() - printed.value()) * (judged.card().atLeast() ? -1 : 1);
+        return left < 0 && !printsAsZero(left, kind);
+    }
+
+    private static boolean printsAlike(Comparison printed, MeasureKind kind) {
+        return Wording.quantity(printed.value(), kind).equals(Wording.quantity(printed.limit(), kind));
+    }
+
+    /** With as few more digits as are enough; with those that it has where a few more are not. */
+    static MeasureKind finer(MeasureKind kind, Predicate<MeasureKind> tooCoarse) {
+        MeasureKind finer = kind;
+        for (int more = 0; more < MORE_DIGITS && tooCoarse.test(finer); more++) {
+            finer = finer.finer();
+        }
+        return tooCoarse.test(finer) ? kind : finer;
+    }
+
+    /**
+     * What was compared with each figure in the digits it is printed with, so that one quantity has one form wherever it
+     * stands and the margin is what lies between the two others. What is passed is told to the nearest digit; to the safe
+     * side stands what is kept, and what the card's remedy names, so that doing as it says is enough.
+     */
+    public static Comparison asPrinted(Judged judged, Comparison each) {
+        MeasureKind kind = kind(judged, each);
+        Comparison safe = inDigits(judged, each, kind);
+        return each.margin() < 0 || !crosses(judged, safe, kind)
+                ? safe
+                // Kept by less than any digit shows: to the nearest one the two are alike.
+                : new Comparison(
+                        kind.printed(each.value()),
+                        kind.printed(each.limit()),
+                        Math.abs(kind.printed(each.limit()) - kind.printed(each.value())),
+                        each.valueTolerance(),
+                        each.limitTolerance(),
+                        each.house());
+    }
+
+    private static Comparison inDigits(Judged judged, Comparison each, MeasureKind kind) {
+        String remedy = judged.card().remedy();
+        int stricter = judged.card().atLeast() ? 1 : -1;
+        boolean passed = each.margin() < 0;
+        // Nothing that is kept may look further from its limit than it is.
+        boolean margin = !passed || asksForMargin(judged, each);
+        double value = margin || remedy.contains("{enough}")
+                ? kind.printed(each.value(), -stricter)
+                : kind.printed(each.value());
+        double limit = margin || passed && remedy.contains("{limit}")
+                ? kind.printed(each.limit(), stricter)
+                : kind.printed(each.limit());
+        double between = stricter * (value - limit);
+        return new Comparison(
+                value,
+                limit,
+                passed ? between : Math.max(between, 0),
+                each.valueTolerance(),
+                each.limitTolerance(),
+                each.house());
+    }
+
+    static boolean printsAsZero(double margin, MeasureKind kind) {
+        return Math.abs(margin) / Dimension.size(kind.unit()) < Math.pow(10, -kind.decimals()) / 2;
+    }
+}
