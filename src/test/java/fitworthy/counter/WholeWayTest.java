@@ -14,7 +14,6 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Disabled;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -22,7 +21,6 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 
 /** From the letter of docs/first-answer.md to the advice printed for the customer, at the counter alone. */
-@Disabled("not yet seen to go to its end")
 class WholeWayTest {
 
     private static final String SHEET = "marek-and-una-lindqvist.yaml";
