@@ -181,6 +181,7 @@ abstract class Hand {
                 keys.keyUp(Keys.SHIFT).perform();
             }
             assertEquals(thing, page.focused(), "not reached by the Tab key");
+            assertUncovered(thing);
         }
 
         @Override
