@@ -112,7 +112,11 @@ final class Expansion {
 
     /** What hangs on how a trailer is loaded and built is no more than a guess for one of another mass. */
     private static Node.Mapping known(Kind kind, Node.Mapping thing, Node.Mapping over) {
-        if (kind != Kind.TRAILERS || over.get("mass") == null) {
+        Node mass = over.get("mass");
+        boolean same = mass instanceof Node.Scalar own
+                && thing.get("mass") instanceof Node.Scalar kept
+                && own.text().equals(kept.text());
+        if (kind != Kind.TRAILERS || mass == null || same) {
             return thing;
         }
         Node.Mapping known = thing;

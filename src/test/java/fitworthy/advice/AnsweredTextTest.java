@@ -198,6 +198,21 @@ class AnsweredTextTest {
                 answered("scenarios/made.json", sheet, "fitments.Front bar.mass=61 kg"));
     }
 
+    /** What the shelf knows of its load on the ball is a guess for another mass, and stays as it is for the same. */
+    @Test
+    void theMassOfATrailerFromTheShelfIsAnswered() throws Exception {
+        assertEquals(
+                "-trailer: Off-road camper\n+trailer: {from: Off-road camper, mass: 2500 kg}\n",
+                changed(TOURING, "trailer.mass=2500 kg"));
+        String text = answered(TOURING, Files.readString(Path.of(TOURING)), "trailer.mass=2500 kg");
+        assertEquals("about 215 kg +/- 10 kg", ball(text));
+        assertEquals("215 kg +/- 10 kg", ball(text.replace("2500 kg}", "2350 kg +/- 40 kg}")));
+    }
+
+    private String ball(String text) throws FaultsException {
+        return ((Node.Scalar) NodePath.of("trailer", "ball").in(tree(TOURING, text))).text();
+    }
+
     /** Own words for a place over the shelf's coordinates: beside words these would count again. */
     @Test
     void whatWouldChangeAnythingElseIsLeftToItsAuthor() throws Exception {

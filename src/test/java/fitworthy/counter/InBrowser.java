@@ -88,11 +88,14 @@ public final class InBrowser extends AtCounter {
         return window.findElement(By.cssSelector(selector));
     }
 
-    /** Presses what is in the middle of the window then, with the pointer. */
+    /** Presses what is in the middle of the window then, with the pointer; anew where it was shown anew meanwhile. */
     public void press(String selector) {
-        WebElement found = find(selector);
-        script("arguments[0].scrollIntoView({block: 'center'})", found);
-        hand().moveToElement(found).click().perform();
+        until(() -> {
+            WebElement found = find(selector);
+            script("arguments[0].scrollIntoView({block: 'center'})", found);
+            hand().moveToElement(found).click().perform();
+            return true;
+        });
     }
 
     /** What a script finds out, or does. */
@@ -113,8 +116,9 @@ public final class InBrowser extends AtCounter {
         script("document.getElementById(arguments[0]).focus()", id);
     }
 
-    /** Strikes keys, wherever the focus is. */
+    /** Strikes keys, wherever the focus is; no hand is so quick that what was just shown does not answer yet. */
     public void type(CharSequence... keys) {
+        until(() -> !isThere(".htmx-swapping, .htmx-settling, .htmx-added"));
         hand().sendKeys(keys).perform();
     }
 }

@@ -263,7 +263,7 @@ class SheetReaderTest {
             new Spoilt(
                     "{name: Driver, mass",
                     "{mass",
-                    "26:5 occupants.1.name: is missing: a name that the load cases use -> name: Driver"),
+                    "26:5 occupants.1.name: is missing: what it is called -> name: Driver"),
             new Spoilt(
                     "at: {x: 2950 mm, y: 0 mm, z: 1300 mm}",
                     "at: here",
