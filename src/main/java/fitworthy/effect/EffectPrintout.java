@@ -11,7 +11,7 @@ import fitworthy.effect.Difference.State;
 import fitworthy.effect.Difference.What;
 import fitworthy.figures.Measures;
 import fitworthy.figures.measure.MeasureKind;
-import fitworthy.printout.words.Wording;
+import fitworthy.printout.words.Digits;
 import fitworthy.shelf.Shelf;
 import java.io.PrintWriter;
 import java.util.ArrayList;
@@ -254,7 +254,7 @@ public final class EffectPrintout {
     }
 
     private static String shown(double value, MeasureKind kind, int more) {
-        String number = Wording.number(value, "", kind.decimals() + more);
+        String number = Digits.number(value, "", kind.decimals() + more);
         return kind.unit().isEmpty() ? number : number + " " + kind.unit();
     }
 

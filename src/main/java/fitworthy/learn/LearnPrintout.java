@@ -17,7 +17,7 @@ import fitworthy.document.Report.Section;
 import fitworthy.document.Report.Table;
 import fitworthy.learn.Learnt.PartMass;
 import fitworthy.learn.Learnt.Verdict;
-import fitworthy.printout.words.Wording;
+import fitworthy.printout.words.Digits;
 import fitworthy.source.Words;
 import java.io.PrintWriter;
 import java.util.ArrayList;
@@ -243,7 +243,7 @@ public final class LearnPrintout {
     }
 
     private static String kilograms(double kilograms) {
-        return Wording.number(kilograms, "kg", 1);
+        return Digits.number(kilograms, "kg", 1);
     }
 
     /**

@@ -18,8 +18,8 @@ import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Subheading;
 import fitworthy.document.Report.Table;
 import fitworthy.printout.words.BuyWords;
+import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.FieldWords;
-import fitworthy.printout.words.Wording;
 import fitworthy.source.Words;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -195,7 +195,7 @@ public final class BuyTable {
         List<String> cells = new ArrayList<>(List.of(
                 part.name(),
                 part.price() == null ? "no price" : part.price().toString(),
-                part.leadTime().known() ? Wording.number(part.leadTime().value(), "days", 0) + " days" : "not known",
+                part.leadTime().known() ? Digits.number(part.leadTime().value(), "days", 0) + " days" : "not known",
                 part.lastDay()
                         .map(day -> day + (day.isBefore(today) ? ", past" : ""))
                         .orElse("not known")));

@@ -11,6 +11,7 @@ import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Key;
 import fitworthy.book.Severity;
 import fitworthy.document.Page;
+import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.SeverityWords;
 import fitworthy.printout.words.Wording;
 import fitworthy.search.Alternatives;
@@ -212,8 +213,8 @@ public final class ChangeWords {
         return nearer.stream()
                         .limit(told)
                         .map(margin -> margin.limit().replaceFirst("^vehicle.*: |: axle limit$", "") + " "
-                                + Wording.number(-margin.least(), "kg", 0) + " -> "
-                                + Wording.number(
+                                + Digits.number(-margin.least(), "kg", 0) + " -> "
+                                + Digits.number(
                                         Math.max(0, -after.get(margin.limit()).least()), "kg", 0)
                                 + " kg")
                         .collect(Collectors.joining(", "))

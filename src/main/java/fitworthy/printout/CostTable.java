@@ -11,7 +11,7 @@ import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Paragraph;
 import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Table;
-import fitworthy.printout.words.Wording;
+import fitworthy.printout.words.Digits;
 import fitworthy.source.Words;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -109,7 +109,7 @@ public final class CostTable {
         if (costs.worked()) {
             lines.add("Not counted: the workshop's time"
                     + (costs.work().known()
-                            ? ", " + Wording.number(costs.work().value(), "", 1) + " working days."
+                            ? ", " + Digits.number(costs.work().value(), "", 1) + " working days."
                             : "."));
         }
         return lines;

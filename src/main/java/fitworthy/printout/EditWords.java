@@ -8,6 +8,7 @@ import fitworthy.advice.Outcome.Check;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Settled;
 import fitworthy.figures.plan.Loading;
+import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Figure;
 import fitworthy.source.Words;
@@ -112,7 +113,7 @@ public final class EditWords {
                                 .map(was -> carried.apply(loading).value() - was.value()))
                 .reduce((one, other) -> Math.abs(other) > Math.abs(one) ? other : one)
                 .filter(difference -> Math.abs(difference) >= LEAST_MASS)
-                .map(difference -> axle + " " + Wording.number(Math.abs(difference), "kg", 0) + " kg "
+                .map(difference -> axle + " " + Digits.number(Math.abs(difference), "kg", 0) + " kg "
                         + (difference > 0 ? "more" : "less"));
     }
 }

@@ -2,6 +2,7 @@ package fitworthy.printout;
 
 import fitworthy.book.Practice;
 import fitworthy.figures.measure.Measure;
+import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.Wording;
 import fitworthy.rules.Advised;
 import fitworthy.rules.Comparison;
@@ -61,7 +62,7 @@ final class FactWords {
             return "not known";
         }
         return property == Property.SPARE
-                ? Wording.number(number, "%", 1) + " %"
+                ? Digits.number(number, "%", 1) + " %"
                 : Wording.quantity(number, ((Measure) owner).kind());
     }
 }

@@ -14,6 +14,7 @@ import fitworthy.figures.plan.Alterations;
 import fitworthy.figures.plan.AxleLoads;
 import fitworthy.figures.plan.Loading;
 import fitworthy.printout.Asked.Point;
+import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Figure;
 import fitworthy.schema.ChoiceWords;
@@ -263,14 +264,14 @@ public final class Letters {
     }
 
     private static String load(String what, Figure load, String name, Figure limit) {
-        String tolerance = Wording.number(load.tolerance(), "kg", 0);
+        String tolerance = Digits.number(load.tolerance(), "kg", 0);
         return what + " " + kilograms(load)
                 + (load.known() && !tolerance.equals("0") ? " +/- " + tolerance + " kg" : "") + " (" + name + " "
                 + kilograms(limit) + ")";
     }
 
     private static String kilograms(Figure mass) {
-        return mass.known() ? Wording.number(mass.value(), "kg", 0) + " kg" : "not known";
+        return mass.known() ? Digits.number(mass.value(), "kg", 0) + " kg" : "not known";
     }
 
     /** What is asked, each once with all that it is about; then what is missing, and what is still to be chosen. */

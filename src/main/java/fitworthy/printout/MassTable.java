@@ -10,7 +10,7 @@ import fitworthy.document.Report.Table;
 import fitworthy.figures.plan.AxleLoads;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.PointMass;
-import fitworthy.printout.words.Wording;
+import fitworthy.printout.words.Digits;
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.Vehicle;
 import java.util.ArrayList;
@@ -138,14 +138,14 @@ final class MassTable {
     }
 
     private static String kilograms(Figure figure, int decimals) {
-        return figure.known() ? Wording.number(figure.value(), "kg", decimals) : "not known";
+        return figure.known() ? Digits.number(figure.value(), "kg", decimals) : "not known";
     }
 
     private static String tolerance(Figure figure) {
-        return figure.known() ? Wording.number(figure.tolerance(), "kg", 1) : "";
+        return figure.known() ? Digits.number(figure.tolerance(), "kg", 1) : "";
     }
 
     private static String millimetres(Figure figure) {
-        return figure.known() ? Wording.number(figure.value(), "mm", 0) : "not known";
+        return figure.known() ? Digits.number(figure.value(), "mm", 0) : "not known";
     }
 }

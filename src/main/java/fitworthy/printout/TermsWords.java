@@ -1,7 +1,7 @@
 package fitworthy.printout;
 
 import fitworthy.figures.room.RoomMeasures;
-import fitworthy.printout.words.Wording;
+import fitworthy.printout.words.Digits;
 import fitworthy.quantity.Figure;
 import fitworthy.search.Terms;
 import java.math.BigDecimal;
@@ -68,7 +68,7 @@ final class TermsWords {
     }
 
     private static String days(Terms terms) {
-        return Wording.number(terms.leadTime(), "days", 0);
+        return Digits.number(terms.leadTime(), "days", 0);
     }
 
     private void masses() {
@@ -126,7 +126,7 @@ final class TermsWords {
     /** A distance as 'check' tells it, to the safe side. */
     private static String number(double value, String unit, int decimals) {
         double told = unit.equals(RoomMeasures.RANGE.unit()) ? RoomMeasures.RANGE.printed(value, -1) : value;
-        return Wording.number(told, unit, decimals);
+        return Digits.number(told, unit, decimals);
     }
 
     private static Optional<String> most(Map<String, Double> before, Map<String, Double> after) {

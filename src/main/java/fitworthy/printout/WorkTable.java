@@ -9,7 +9,7 @@ import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Table;
 import fitworthy.figures.order.WorkOrder;
 import fitworthy.figures.plan.Plan;
-import fitworthy.printout.words.Wording;
+import fitworthy.printout.words.Digits;
 import fitworthy.quantity.Figure;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -70,6 +70,6 @@ public final class WorkTable {
     }
 
     private static String days(Figure days) {
-        return days.known() ? Wording.number(days.value(), "", 1) : "not known";
+        return days.known() ? Digits.number(days.value(), "", 1) : "not known";
     }
 }

@@ -140,8 +140,8 @@ final class Expected {
             texts.add(mass.name());
             texts.add(String.format(Locale.ROOT, "%.1f", mass.mass().value()));
         }
-        texts.add(Wording.number(loading.axles().front().value(), "kg", 1));
-        texts.add(Wording.number(loading.axles().rear().value(), "kg", 1));
-        texts.add(Wording.number(loading.plan().ratings().rearAxle().value(), "kg", 0));
+        texts.add(Digits.number(loading.axles().front().value(), "kg", 1));
+        texts.add(Digits.number(loading.axles().rear().value(), "kg", 1));
+        texts.add(Digits.number(loading.plan().ratings().rearAxle().value(), "kg", 0));
     }
 }

@@ -270,11 +270,11 @@ class OneFigureTest {
                 Comparison shown = Digits.asPrinted(judged, each.comparison().get());
                 String unit = Digits.kind(judged, each.comparison().get()).unit();
                 int decimals = Digits.kind(judged, each.comparison().get()).decimals();
-                BigDecimal between = new BigDecimal(Wording.number(shown.value(), unit, decimals))
-                        .subtract(new BigDecimal(Wording.number(shown.limit(), unit, decimals)))
+                BigDecimal between = new BigDecimal(Digits.number(shown.value(), unit, decimals))
+                        .subtract(new BigDecimal(Digits.number(shown.limit(), unit, decimals)))
                         .abs();
                 assertEquals(
-                        new BigDecimal(Wording.number(Math.abs(shown.margin()), unit, decimals)),
+                        new BigDecimal(Digits.number(Math.abs(shown.margin()), unit, decimals)),
                         between,
                         Wording.comparison(judged, each.comparison().get()));
                 tried++;

@@ -1,6 +1,6 @@
 package fitworthy.counter.side;
 
-import fitworthy.printout.words.Wording;
+import fitworthy.printout.words.Digits;
 import fitworthy.quantity.Figure;
 
 /** Places along the vehicle in words. */
@@ -15,7 +15,7 @@ final class PlaceWords {
         }
         boolean behindRear = wheelbase.known() && x.value() > wheelbase.value();
         double from = behindRear ? x.value() - wheelbase.value() : x.value();
-        String distance = x.mark().before(Wording.number(Math.abs(from), "mm", 0) + " mm");
+        String distance = x.mark().before(Digits.number(Math.abs(from), "mm", 0) + " mm");
         return distance
                 + (from < 0
                         ? " ahead of the front axle"

@@ -5,6 +5,7 @@ import fitworthy.figures.measure.Measure;
 import fitworthy.figures.plan.Loading;
 import fitworthy.printout.picture.Svg.Anchor;
 import fitworthy.printout.picture.Svg.Pen;
+import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.Wording;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.IntakeDetails;
@@ -115,7 +116,7 @@ final class AirPath {
         svg.line(Pen.LINE, PIPE - 50, top + 7, PIPE - 32, top + 7);
         svg.head(PIPE - 29, top + 7, 1, 0);
         String height = snorkel.headHeight().known()
-                ? Wording.number(snorkel.headHeight().value(), "mm", 0) + " mm above the ground"
+                ? Digits.number(snorkel.headHeight().value(), "mm", 0) + " mm above the ground"
                 : "height not known";
         svg.bold(Svg.LARGE, Anchor.START, WORDS, top + 8, "Head");
         svg.text(Svg.NORMAL, Anchor.START, WORDS, top + 19, height);

@@ -7,6 +7,7 @@ import fitworthy.figures.measure.Working.Input;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.printout.picture.Svg.Anchor;
 import fitworthy.printout.picture.Svg.Pen;
+import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.QuantityText;
@@ -166,7 +167,7 @@ final class Energy {
     }
 
     private static String charge(Figure charge) {
-        return charge.known() ? Wording.number(charge.value(), "Ah", 0) + " Ah" : "? Ah";
+        return charge.known() ? Digits.number(charge.value(), "Ah", 0) + " Ah" : "? Ah";
     }
 
     /** Charge left in the battery over the longest stay: it falls evenly from full to what the stay leaves. */
@@ -217,7 +218,7 @@ final class Energy {
                 end,
                 BARS + BARS_WIDTH,
                 end);
-        String left = taken > 1 ? "empty before the end" : Wording.number(1 - taken, "%", 0) + " % left";
+        String left = taken > 1 ? "empty before the end" : Digits.number(1 - taken, "%", 0) + " % left";
         svg.circle("charge-end", Pen.LINE, Svg.BLACK, BARS + BARS_WIDTH, end, 2.5);
         svg.bold(Svg.NORMAL, Anchor.START, BARS + BARS_WIDTH + 6, end + 3, taken > 1 ? "EMPTY" : left);
         words.append(left)

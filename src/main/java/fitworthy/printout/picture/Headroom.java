@@ -7,6 +7,7 @@ import fitworthy.figures.towing.HitchMeasures;
 import fitworthy.figures.tyres.TyreRatingMeasures;
 import fitworthy.printout.picture.Svg.Anchor;
 import fitworthy.printout.picture.Svg.Pen;
+import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.Wording;
 import fitworthy.source.Words;
 import java.util.ArrayList;
@@ -160,7 +161,7 @@ final class Headroom {
             Bar.draw(svg, part, measure, BARS, y + 1, BARS_WIDTH, BAR, most);
             boolean over = measure.isKnown() && measure.getHeadroom() < 0;
             String share = PictureFacts.used(measure)
-                    .map(used -> Wording.number(used, "%", 0) + " %")
+                    .map(used -> Digits.number(used, "%", 0) + " %")
                     .orElse("?");
             svg.text(part + "-share", Svg.SMALL, Anchor.END, over, Svg.BLACK, SHARES, y + BAR, share);
             svg.text(
@@ -195,7 +196,7 @@ final class Headroom {
                 text.append(i == 0 ? "" : "; ")
                         .append(measure.getLoadCase().isEmpty() ? "" : Lettering.named(measure.getLoadCase()) + " ")
                         .append(PictureFacts.used(measure)
-                                .map(used -> Wording.number(used, "%", 0) + " %, ")
+                                .map(used -> Digits.number(used, "%", 0) + " %, ")
                                 .orElse(""))
                         .append(Bar.words(measure));
             }

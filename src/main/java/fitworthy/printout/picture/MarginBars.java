@@ -6,6 +6,7 @@ import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.printout.picture.Svg.Anchor;
 import fitworthy.printout.picture.Svg.Pen;
+import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.Wording;
 import fitworthy.source.Words;
 import java.util.ArrayList;
@@ -123,7 +124,7 @@ final class MarginBars {
                 ? "limit not known"
                 : (measure.isKnown()
                                 // As the margin beside it, to the safe side.
-                                ? Wording.number(
+                                ? Digits.number(
                                         measure.kind().printed(measure.getValue(), 1),
                                         measure.kind().unit(),
                                         measure.kind().decimals())

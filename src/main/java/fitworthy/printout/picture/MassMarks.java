@@ -8,7 +8,7 @@ import fitworthy.printout.picture.SideDrawing.Line;
 import fitworthy.printout.picture.SideDrawing.Mark;
 import fitworthy.printout.picture.Svg.Anchor;
 import fitworthy.printout.picture.Svg.Pen;
-import fitworthy.printout.words.Wording;
+import fitworthy.printout.words.Digits;
 import fitworthy.quantity.Figure;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -275,7 +275,7 @@ final class MassMarks {
         List<String> masses = new ArrayList<>();
         for (Mark mark : marks) {
             String place = mark.placed()
-                    ? " at " + Wording.number(mark.mass().at().x().value(), "mm", 0) + " mm"
+                    ? " at " + Digits.number(mark.mass().at().x().value(), "mm", 0) + " mm"
                     : ", place not known";
             masses.add(mark.number() + " " + Lettering.named(mark.mass().name()) + " "
                     + SideDrawing.words(mark.mass().mass()) + place);

@@ -1,7 +1,7 @@
 package fitworthy.printout.picture;
 
 import fitworthy.figures.plan.PointMass;
-import fitworthy.printout.words.Wording;
+import fitworthy.printout.words.Digits;
 import fitworthy.quantity.Figure;
 import java.util.List;
 
@@ -46,6 +46,6 @@ public record SideDrawing(
 
     static String kilograms(double mass) {
         boolean whole = Math.abs(mass) >= 10 || mass == Math.rint(mass);
-        return Wording.number(mass, "kg", whole ? 0 : 1) + " kg";
+        return Digits.number(mass, "kg", whole ? 0 : 1) + " kg";
     }
 }

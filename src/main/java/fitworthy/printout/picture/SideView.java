@@ -5,6 +5,7 @@ import fitworthy.figures.measure.Measure;
 import fitworthy.figures.plan.AxleLoads;
 import fitworthy.printout.picture.Svg.Anchor;
 import fitworthy.printout.picture.Svg.Pen;
+import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Figure;
 import java.util.Comparator;
@@ -115,8 +116,8 @@ final class SideView {
     }
 
     private static String centreWords(AxleLoads axles) {
-        return Wording.number(axles.cogX().value(), "mm", 0) + " mm behind the front axle, "
-                + (axles.cogZ().known() ? Wording.number(axles.cogZ().value(), "mm", 0) + " mm" : "?") + " high";
+        return Digits.number(axles.cogX().value(), "mm", 0) + " mm behind the front axle, "
+                + (axles.cogZ().known() ? Digits.number(axles.cogZ().value(), "mm", 0) + " mm" : "?") + " high";
     }
 
     /** What the axles carry, and the whole. @return the lowest line used */
@@ -203,6 +204,6 @@ final class SideView {
     }
 
     private static String millimetres(Figure figure) {
-        return figure.known() ? Wording.number(figure.value(), "mm", 0) + " mm" : "not known";
+        return figure.known() ? Digits.number(figure.value(), "mm", 0) + " mm" : "not known";
     }
 }

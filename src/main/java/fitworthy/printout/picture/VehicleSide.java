@@ -2,7 +2,7 @@ package fitworthy.printout.picture;
 
 import fitworthy.printout.picture.Svg.Anchor;
 import fitworthy.printout.picture.Svg.Pen;
-import fitworthy.printout.words.Wording;
+import fitworthy.printout.words.Digits;
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.BodyDetails;
 import fitworthy.sheet.Fitment;
@@ -173,7 +173,7 @@ final class VehicleSide {
     private void dimension(String part, String what, double from, Figure to, double y) {
         double end = to.or(Figure.of(at.wheelbase * 1.3)).value();
         double width = Math.abs(end - from) * at.scale;
-        String length = to.known() ? Wording.number(end - from, "mm", 0) + " mm" : "?";
+        String length = to.known() ? Digits.number(end - from, "mm", 0) + " mm" : "?";
         svg.line("dimension-" + part, to.known() ? Pen.HAIR : Pen.DASHED, at.x(from), y, at.x(end), y);
         svg.line(Pen.HAIR, at.x(from), at.ground, at.x(from), y + 3);
         svg.line(Pen.HAIR, at.x(end), at.ground, at.x(end), y + 3);

@@ -5,6 +5,9 @@ import fitworthy.advice.Outcome.Judged;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.quantity.Dimension;
+import fitworthy.quantity.Figure;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.function.Predicate;
 
 /** In how many digits what was compared is printed, and to which side it is rounded. */
@@ -17,6 +20,18 @@ public final class Digits {
     private static final int COARSE = 10;
 
     private Digits() {}
+
+    /** A number from the unit used inside, in the unit given. */
+    public static String number(double value, String unit, int decimals) {
+        // In ten digits, as figures are compared: a binary fraction just below a tie is the tie.
+        double shown = Figure.rounded(value / Dimension.size(unit));
+        // Not by a format, which looks up how a language writes its digits. A rounded zero has no sign.
+        return Double.isFinite(shown)
+                ? BigDecimal.valueOf(shown)
+                        .setScale(decimals, RoundingMode.HALF_UP)
+                        .toPlainString()
+                : String.valueOf(shown);
+    }
 
     /**
      * A measure's kind with the digits in which its value, its limit and what lies between are printed to the safe side:
@@ -56,7 +71,7 @@ public final class Digits {
     }
 
     private static boolean isNearest(double value, double printed, MeasureKind kind) {
-        return Wording.quantity(value, kind).equals(Wording.quantity(printed, kind));
+        return written(value, kind).equals(written(printed, kind));
     }
 
     /** Whether what is kept would print as passed. */
@@ -66,7 +81,11 @@ public final class Digits {
     }
 
     private static boolean printsAlike(Comparison printed, MeasureKind kind) {
-        return Wording.quantity(printed.value(), kind).equals(Wording.quantity(printed.limit(), kind));
+        return written(printed.value(), kind).equals(written(printed.limit(), kind));
+    }
+
+    private static String written(double value, MeasureKind kind) {
+        return number(value, kind.unit(), kind.decimals());
     }
 
     /** With as few more digits as are enough; with those that it has where a few more are not. */

@@ -11,8 +11,6 @@ import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.QuantityText;
 import fitworthy.source.Words;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -42,18 +40,6 @@ public final class Wording {
 
     private Wording() {}
 
-    /** A number from the unit used inside, in the unit given. */
-    public static String number(double value, String unit, int decimals) {
-        // In ten digits, as figures are compared: a binary fraction just below a tie is the tie.
-        double shown = Figure.rounded(value / Dimension.size(unit));
-        // Not by a format, which looks up how a language writes its digits. A rounded zero has no sign.
-        return Double.isFinite(shown)
-                ? BigDecimal.valueOf(shown)
-                        .setScale(decimals, RoundingMode.HALF_UP)
-                        .toPlainString()
-                : String.valueOf(shown);
-    }
-
     /** A number in the measure's unit with two digits more than people are shown, for programs. */
     public static double exact(double value, MeasureKind kind) {
         double scale = Math.pow(10, kind.decimals() + 2);
@@ -62,7 +48,7 @@ public final class Wording {
 
     /** A number with its unit. */
     public static String quantity(double value, MeasureKind kind) {
-        String number = number(value, kind.unit(), kind.decimals());
+        String number = Digits.number(value, kind.unit(), kind.decimals());
         String unit = number.equals("1") && kind.unit().equals("days") ? "day" : kind.unit();
         return unit.isEmpty() ? number : number + " " + unit;
     }
@@ -217,7 +203,7 @@ public final class Wording {
         if (!kind.unit().equals(SHARE)) {
             return quantity(value, kind);
         }
-        String number = number(value, SHARE, kind.decimals());
+        String number = Digits.number(value, SHARE, kind.decimals());
         return number + (number.equals("1") ? " percentage point" : " percentage points");
     }
 
