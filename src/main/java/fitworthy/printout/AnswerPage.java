@@ -141,10 +141,12 @@ final class AnswerPage {
     }
 
     private String found(List<Ranked> heads) {
-        return heads.isEmpty()
-                ? "Nothing was found that has to be done."
-                : Wording.order(heads.get(0).group().worst()).replaceFirst("\\.$", "")
-                        + FindingBrief.loading(heads.get(0).group()) + ". " + acts(heads.get(0)) + ".";
+        if (heads.isEmpty()) {
+            return "Nothing was found that has to be done.";
+        }
+        Ranked first = heads.get(0);
+        return Wording.order(first.group().worst()).replaceFirst("\\.$", "") + FindingBrief.loading(first.group())
+                + ". " + acts(first) + ".";
     }
 
     private Table worst(List<Ranked> worst, boolean brief) {

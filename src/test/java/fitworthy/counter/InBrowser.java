@@ -7,6 +7,7 @@ import java.util.concurrent.Callable;
 import org.openqa.selenium.By;
 import org.openqa.selenium.NotFoundException;
 import org.openqa.selenium.StaleElementReferenceException;
+import org.openqa.selenium.TimeoutException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.interactions.Actions;
@@ -60,15 +61,22 @@ public final class InBrowser extends AtCounter {
 
     /** Waits until there is what is wanted, or it is true; what cannot be looked at yet is not there yet. */
     public <T> T until(Callable<T> wanted) {
-        return new WebDriverWait(window, PATIENCE, BETWEEN_LOOKS).until(page -> {
-            try {
-                return wanted.call();
-            } catch (NotFoundException | StaleElementReferenceException | IOException e) {
-                return null;
-            } catch (Exception e) {
-                throw new IllegalStateException(e);
-            }
-        });
+        try {
+            return new WebDriverWait(window, PATIENCE, BETWEEN_LOOKS).until(page -> {
+                try {
+                    return wanted.call();
+                } catch (NotFoundException | StaleElementReferenceException | IOException e) {
+                    return null;
+                } catch (Exception e) {
+                    throw new IllegalStateException(e);
+                }
+            });
+        } catch (TimeoutException e) {
+            throw new AssertionError(
+                    "not seen, with the focus on " + focused().getDomAttribute("id") + ": "
+                            + find("body").getText(),
+                    e);
+        }
     }
 
     /** Waits until the page holds an element. */

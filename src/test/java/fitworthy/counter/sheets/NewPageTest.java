@@ -155,15 +155,14 @@ class NewPageTest {
                 "measured");
         assertEquals("/sheets/measured.yaml", page.uri().getPath());
         String text = served.text("measured.yaml");
-        for (String line : List.of(
+        holds(
+                text,
                 "{name: Canopy, kind: canopy, length: 1.8 m}",
                 "{name: Lift kit front, kind: springs, end: front, lift: 50 mm}",
                 "{name: Lift kit rear, kind: springs, end: rear, lift: 50 mm}",
                 "kind: battery, capacity: 100 Ah}",
                 "kind: solar-panel, power: 200 W}",
-                "{name: Tray, kind: tray, mass: 86 kg}")) {
-            assertTrue(text.contains(line), line + "\n" + text);
-        }
+                "{name: Tray, kind: tray, mass: 86 kg}");
         String refused = made(List.of("canopy=1.8 L", "canopy=99 m", "winch=2 m", "parrot"))
                 .body();
         assertTrue(said(refused, "part-1").endsWith("Right: canopy=120 kg"), said(refused, "part-1"));
@@ -187,13 +186,12 @@ class NewPageTest {
         assertTrue(said(look, "part-7").endsWith("Right: winch=38 kg"), said(look, "part-7"));
         made(wishes.subList(0, 5), "file", "named");
         String text = served.text("named.yaml");
-        for (String line : List.of(
+        holds(
+                text,
                 "{name: Fridge 60 L, kind: other}",
                 "{name: Fridge 60 L, part: Fridge 60 L}",
                 "{name: Tyres, kind: tyres, size: 265/70R17}",
-                "  - {name: Luggage}\n  - {name: Food}\n  - {name: Dog}\n  - {name: Two swags}\n  - {name: Parrot")) {
-            assertTrue(text.contains(line), line + "\n" + text);
-        }
+                "  - {name: Luggage}\n  - {name: Food}\n  - {name: Dog}\n  - {name: Two swags}\n  - {name: Parrot");
         made(List.of("food=30 kg"), "file", "fed");
         String fed = served.text("fed.yaml");
         assertTrue(fed.contains("  - {name: Luggage}\n  - {name: Food, mass: 30 kg}\n"), fed);
@@ -216,13 +214,12 @@ class NewPageTest {
                 "file",
                 "small");
         String text = served.text("small.yaml");
-        for (String line : List.of(
+        holds(
+                text,
                 "vehicle: Tarrenby 3.0 wagon\n",
                 "  - {name: Snorkel, kind: snorkel}\n",
                 "  - Steel tray\n",
-                "trailer: Touring van\n")) {
-            assertTrue(text.contains(line), line + "\n" + text);
-        }
+                "trailer: Touring van\n");
     }
 
     @Test
@@ -304,5 +301,11 @@ class NewPageTest {
         assertEquals("no", read(served.folder().resolve("odd.yaml")).quote());
         String list = served.get("/?q=odd.yaml").body();
         assertTrue(list.contains("<p class=\"sheet-of\">\"x\": {a: [1, 'b'} # \\"), list);
+    }
+
+    private static void holds(String text, String... lines) {
+        for (String line : lines) {
+            assertTrue(text.contains(line), line + "\n" + text);
+        }
     }
 }
