@@ -9,6 +9,7 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.interactions.PointerInput;
+import org.openqa.selenium.support.ui.Select;
 
 /** How a person works a page. Scripts look and scroll here: nothing is set, focused or pressed by one. */
 abstract class Hand {
@@ -32,6 +33,9 @@ abstract class Hand {
             return [...document.querySelectorAll('#plan details:not([open]) > summary')]
                 .filter(line => line.checkVisibility() && holds(line.parentElement))[0]?.id ?? null;
             """;
+
+    /** After so long a letter begins another word in a list. */
+    private static final Duration NEW_WORD = Duration.ofSeconds(2);
 
     protected final InBrowser page;
 
@@ -74,10 +78,23 @@ abstract class Hand {
                 .perform();
     }
 
-    /** Takes one of a list, by the letters of the word that is shown. */
+    /** Takes one of a list, by the letters of the word that is shown; anew where so slow that they began a new word. */
     void choose(By list, String word) {
+        spell(list, word);
+        while (!shown(list).contains(word)) {
+            page.hand().pause(NEW_WORD).perform();
+            spell(list, word);
+        }
+    }
+
+    protected void spell(By list, String word) {
         reach(there(list));
         page.type(word);
+    }
+
+    private String shown(By list) {
+        return page.until(
+                () -> new Select(there(list)).getFirstSelectedOption().getText());
     }
 
     /** Unfolds what a field of the plan lies in. @return the field */
@@ -141,8 +158,8 @@ abstract class Hand {
         }
 
         @Override
-        void choose(By list, String word) {
-            super.choose(list, word);
+        protected void spell(By list, String word) {
+            super.spell(list, word);
             page.type(Keys.ENTER);
         }
     }
