@@ -80,21 +80,16 @@ abstract class Hand {
 
     /** Takes one of a list, by the letters of the word that is shown; anew where so slow that they began a new word. */
     void choose(By list, String word) {
-        spell(list, word);
-        while (!shown(list).contains(word)) {
-            page.hand().pause(NEW_WORD).perform();
+        do {
             spell(list, word);
-        }
+        } while (!page.soon(
+                NEW_WORD,
+                () -> new Select(there(list)).getFirstSelectedOption().getText().contains(word)));
     }
 
     protected void spell(By list, String word) {
         reach(there(list));
         page.type(word);
-    }
-
-    private String shown(By list) {
-        return page.until(
-                () -> new Select(there(list)).getFirstSelectedOption().getText());
     }
 
     /** Unfolds what a field of the plan lies in. @return the field */
@@ -111,9 +106,9 @@ abstract class Hand {
         return page.until(() -> (String) page.script(FOLDED, field));
     }
 
-    /** The page has been answered, since it is shown anew then. */
+    /** The page has been answered, since it is shown anew then; questions take their time, which nobody waits for. */
     private void settled() {
-        page.until(() -> !page.isThere(".htmx-request, .htmx-swapping, .htmx-settling"));
+        page.until(() -> !page.isThere(":is(.htmx-request, .htmx-swapping, .htmx-settling):not(#asks *)"));
     }
 
     protected WebElement there(By what) {

@@ -62,21 +62,34 @@ public final class InBrowser extends AtCounter {
     /** Waits until there is what is wanted, or it is true; what cannot be looked at yet is not there yet. */
     public <T> T until(Callable<T> wanted) {
         try {
-            return new WebDriverWait(window, PATIENCE, BETWEEN_LOOKS).until(page -> {
-                try {
-                    return wanted.call();
-                } catch (NotFoundException | StaleElementReferenceException | IOException e) {
-                    return null;
-                } catch (Exception e) {
-                    throw new IllegalStateException(e);
-                }
-            });
+            return within(PATIENCE, wanted);
         } catch (TimeoutException e) {
             throw new AssertionError(
                     "not seen, with the focus on " + focused().getDomAttribute("id") + ": "
                             + find("body").getText(),
                     e);
         }
+    }
+
+    /** @return whether it came true within the time */
+    public boolean soon(Duration time, Callable<Boolean> wanted) {
+        try {
+            return within(time, wanted);
+        } catch (TimeoutException e) {
+            return false;
+        }
+    }
+
+    private <T> T within(Duration time, Callable<T> wanted) {
+        return new WebDriverWait(window, time, BETWEEN_LOOKS).until(page -> {
+            try {
+                return wanted.call();
+            } catch (NotFoundException | StaleElementReferenceException | IOException e) {
+                return null;
+            } catch (Exception e) {
+                throw new IllegalStateException(e);
+            }
+        });
     }
 
     /** Waits until the page holds an element. */
