@@ -1,6 +1,20 @@
 /* counter.js */
 "use strict";
 
+/* What is done once all of an answer is on the page, before it is painted: to look at places costs a layout of the page. */
+function whenShown(work) {
+  let waiting = false;
+  document.addEventListener("htmx:afterSwap", () => {
+    if (!waiting) {
+      waiting = true;
+      queueMicrotask(() => {
+        waiting = false;
+        work();
+      });
+    }
+  });
+}
+
 /* Pages of the same sheet follow each other, while somebody can see them. */
 const FOLLOW_EVERY = 3000;
 function follow() {
@@ -62,4 +76,4 @@ function moveBack() {
     }
   }
 }
-["htmx:oobAfterSwap", "htmx:afterSwap"].forEach((swapped) => document.addEventListener(swapped, moveBack));
+whenShown(moveBack);

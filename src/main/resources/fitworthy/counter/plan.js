@@ -34,7 +34,7 @@ document.addEventListener("htmx:oobBeforeSwap", (event) => {
   if (event.detail.target.id === "plan") {
     refused = faults().map((fault) => ({ id: fault.id, of: thing(fault), said: fault.textContent, typed: boxOf(fault).value }));
   }
-  const note = event.detail.target.matches("#plan .note") && event.detail.target.offsetHeight > 0
+  const note = event.detail.target.matches("#plan :is(.note:not(:empty), .note.answered)")
     && event.detail.fragment.querySelector(".note:empty");
   if (note) {
     // On both, since the new one is shown with the classes of the old until it has settled.
@@ -53,7 +53,7 @@ document.addEventListener("htmx:oobAfterSwap", (event) => {
     refused = [];
   }
 });
-["htmx:oobAfterSwap", "htmx:afterSettle"].forEach((swapped) => document.addEventListener(swapped, tellOnLines));
+whenShown(tellOnLines);
 
 // The list that was found stays where it was scrolled to. What was added in words leaves its box free for the next.
 let scrolled = 0;

@@ -181,9 +181,14 @@
 
   // A picture that is shown anew stands where the old one was scrolled to.
   let scrolled = 0;
-  document.addEventListener("htmx:oobBeforeSwap", (event) => {
-    const scroll = event.target.id === "side" && event.target.querySelector(".side-scroll");
-    scrolled = scroll ? scroll.scrollLeft : scrolled;
+  const scroll = () => document.querySelector(".side-scroll");
+  document.addEventListener("htmx:beforeSwap", () => {
+    scrolled = scroll()?.scrollLeft ?? scrolled;
+  });
+  whenShown(() => {
+    if (scrolled) {
+      scroll()?.scrollTo(scrolled, 0);
+    }
   });
 
   // What came of a move is told to those who hear the page.
@@ -195,10 +200,6 @@
   // At once, since what is shown anew a moment later takes the place of what has not settled.
   document.addEventListener("htmx:oobAfterSwap", (event) => {
     const pane = event.detail.target;
-    const scroll = pane.id === "side" && pane.querySelector(".side-scroll");
-    if (scroll) {
-      scroll.scrollLeft = scrolled;
-    }
     // A later place that is still to be sent is drawn already.
     if (pane.id === "side" && (sending || waiting)) {
       draw();

@@ -1,0 +1,116 @@
+package fitworthy.counter.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fitworthy.counter.InBrowser;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.openqa.selenium.WebElement;
+
+/** What an answer shows anew, of which the page keeps what has not changed. */
+class PanesInBrowserTest {
+
+    /** Keeps panes that came out otherwise than they were sent, and counts those that came. */
+    private static final String COMPARED =
+            """
+            window.panes = 0;
+            window.otherwise = [];
+            const sent = new Map();
+            document.addEventListener("htmx:oobBeforeSwap", ({ detail }) => {
+              if (detail.target.matches(".pane")) sent.set(detail.target, detail.fragment.innerHTML);
+            });
+            document.addEventListener("htmx:oobAfterSwap", ({ detail }) => {
+              if (!sent.has(detail.target)) return;
+              panes++;
+              if (detail.target.innerHTML !== sent.get(detail.target)) otherwise.push(detail.target.id);
+              sent.delete(detail.target);
+            });
+            """;
+
+    private static final String SEND =
+            """
+            const [way, values, done] = arguments;
+            htmx.ajax("POST", `/sheets/touring.yaml/${way}`, { source: ".work", swap: "none", values }).then(() => done());
+            """;
+
+    @RegisterExtension
+    static final InBrowser page = new InBrowser(1280, 900);
+
+    @BeforeEach
+    void aSheet() {
+        page.show("/sheets/touring.yaml");
+    }
+
+    private void send(String way, Map<String, String> values) {
+        page.window().executeAsyncScript(SEND, way, values);
+    }
+
+    private void set(String path, String value) {
+        send("set", Map.of("path", path, "value", value));
+    }
+
+    @Test
+    void comesOutAsItWasSent() {
+        page.script(COMPARED);
+        set("fitments.1.mass", "300 kg");
+        set("fitments.2.mass", "about 410 kg");
+        set("title", "");
+        set("vehicle.gvm", "ask");
+        set("trailer.mass", "3400 kg");
+        set("region", "uk");
+        int changes = 6;
+        List<String> parts = List.of("fitments.1", "cargo.1", "trailer", "fitments.7");
+        for (String part : parts) {
+            send("take-off", Map.of("path", part));
+        }
+        changes += parts.size();
+        for (String way : List.of("undo", "redo", "undo")) {
+            for (int i = 0; i < changes; i++) {
+                send(way, Map.of());
+            }
+        }
+        assertEquals(List.of(), page.script("return otherwise"));
+        int panes = ((Number) page.script("return panes")).intValue();
+        assertTrue(panes >= 4 * changes * 7, panes + " panes");
+    }
+
+    @Test
+    void whatHasNotChangedIsTheSameElement() {
+        WebElement key = page.find(".side-key li:last-child");
+        WebElement undo = page.find("#state button");
+        set("fitments.1.mass", "300 kg");
+        page.until(() -> !page.find("#told .news").getText().isEmpty());
+        assertTrue(key.isDisplayed());
+        assertTrue(undo.isEnabled());
+    }
+
+    /** Its text may have changed, so that it is fetched once more. */
+    @Test
+    void anExplanationThatWasOpenedCanBeOpenedAgainAfterAnEdit() {
+        String first = "#told .found details";
+        page.press(first + " > summary");
+        page.untilThere(first + " > .why > *");
+        page.press(first + " > summary");
+        set("fitments.1.mass", "300 kg");
+        page.until(() -> !page.isThere(first + "[open]") && !page.isThere(first + " > .why > *"));
+        page.press(first + " > summary");
+        page.untilThere(first + " > .why > *");
+    }
+
+    /** A field that was left says what is written once that is another value. */
+    @Test
+    void aFieldThatWasLeftSaysWhatIsWritten() {
+        page.press("#f-title");
+        page.script("document.activeElement.value = 'typed, but not sent'");
+        page.press("#f-customer");
+        set("as-of", "2026-01-02");
+        page.until(() -> !"typed, but not sent".equals(page.find("#f-title").getDomProperty("value")));
+        assertEquals(
+                page.find("#f-title").getDomAttribute("value"),
+                page.find("#f-title").getDomProperty("value"));
+    }
+}
