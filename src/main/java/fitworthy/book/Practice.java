@@ -1,5 +1,6 @@
 package fitworthy.book;
 
+import fitworthy.quantity.Figure;
 import fitworthy.quantity.QuantityText;
 import fitworthy.rules.PracticeFact;
 import java.time.LocalDate;
@@ -18,6 +19,11 @@ import java.util.Optional;
 public record Practice(
         String id, double value, String unit, String meaning, DatedLimit.Value entry, Optional<HouseValue> house)
         implements PracticeFact {
+
+    /** To as many digits as the figures it is compared with, so that 100 km/h are not above 100 km/h. */
+    public Practice {
+        value = Figure.rounded(value);
+    }
 
     /** What looking one up comes to: the value, that none applies there, that nothing is recorded, or that it has ended. */
     public sealed interface Lookup {

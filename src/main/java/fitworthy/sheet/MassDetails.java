@@ -90,7 +90,11 @@ public sealed interface MassDetails extends Details {
                             value =
                                     "its approval: as second stage of manufacture for a new vehicle, or for one in service",
                             find = "the kit's approval papers")
-                    Choice<RatingApproval> approval)
+                    Choice<RatingApproval> approval,
+            @Field(
+                            value = "whether its papers cover the brakes on tyres of the planned size",
+                            find = "the kit's approval papers, or its maker")
+                    Choice<YesNo> brakes)
             implements MassDetails {
 
         /** Whether it names any rating. */

@@ -9,6 +9,7 @@ import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.AxleLoads;
 import fitworthy.figures.plan.LeastLoads;
+import fitworthy.figures.plan.LoadBox;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.MassWorkings;
 import fitworthy.figures.plan.Masses;
@@ -62,6 +63,16 @@ public final class LoadMeasures implements Topic {
                     "mass.cog-rise", "%", 1, "rise of the centre of gravity over the bare vehicle")
             .signed()
             .byLoading();
+    private static final MeasureKind STABILITY = number(
+                    "mass.stability", "", 2, "static stability factor: half the track over the centre of gravity")
+            .byLoading();
+    private static final MeasureKind STABILITY_LOST = number(
+                    "mass.stability-lost", "%", 1, "static stability factor lost against the bare vehicle")
+            .signed()
+            .byLoading();
+    private static final MeasureKind TIP_SLOPE = number(
+                    "mass.tip-slope", "deg", 0, "side slope on which it would tip over, standing on rigid springs")
+            .byLoading();
 
     @Override
     public List<MeasureKind> kinds() {
@@ -76,6 +87,9 @@ public final class LoadMeasures implements Topic {
                 SIDE,
                 ROOF,
                 COG_RISE,
+                STABILITY,
+                STABILITY_LOST,
+                TIP_SLOPE,
                 FRONT_LEAST,
                 ACROSS);
     }
@@ -143,6 +157,7 @@ public final class LoadMeasures implements Topic {
                         COG_RISE, "vehicle", axles.cogZ().dividedBy(bareHeight).minus(Figure.of(1, 0)))
                 .worked("rise = height / bare - 1", in("height", axles.cogZ(), "mm"), in("bare", bareHeight, "mm"))
                 .worked(MassWorkings.centre(loading.masses(), "height", Point::z)));
+        stability(plan, track, axles.cogZ(), measures);
         loading.masses().stream()
                 .filter(mass -> isCarried(mass) && behindRearAxle(mass, plan))
                 .forEach(mass -> measures.add(Measure.of(
@@ -158,6 +173,21 @@ public final class LoadMeasures implements Topic {
         if (loading.towing()) {
             towing(loading, measures);
         }
+    }
+
+    private static void stability(Plan plan, Figure track, Figure height, List<Measure> measures) {
+        Figure factor = Stability.factor(track, height);
+        Figure bare = Stability.factor(
+                plan.vehicle().size().track(), plan.vehicle().mass().cogHeight());
+        Working half = new Working.Formula(
+                "factor = track / (2 x height)", List.of(in("track", track, "mm"), in("height", height, "mm")));
+        measures.add(Measure.of(STABILITY, "vehicle", factor).worked(half));
+        measures.add(Measure.of(STABILITY_LOST, "vehicle", Figure.of(1, 0).minus(factor.dividedBy(bare)))
+                .worked("lost = 1 - factor / bare", in("factor", factor, ""), in("bare", bare, ""))
+                .worked(half));
+        measures.add(Measure.of(TIP_SLOPE, "vehicle", LoadBox.tippingAngle(track, height))
+                .worked("slope = atan(factor)", in("factor", factor, ""))
+                .worked(half));
     }
 
     private static void roof(Loading loading, List<Measure> measures) {

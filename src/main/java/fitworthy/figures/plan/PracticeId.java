@@ -35,6 +35,7 @@ public enum PracticeId {
     SUSPENSION_SAG_MOST("suspension.sag-most"),
     TOWING_BALL_SHARE_LEAST("towing.ball-share-least"),
     TOWING_UNRATED_MOST("towing.unrated-most"),
+    TYRES_BRAKE_SHARE_LEAST("tyres.brake-share-least"),
     TYRES_PASSENGER_DIVISOR("tyres.passenger-divisor"),
     WATER_PERSON_DAY_LEAST("water.person-day-least"),
     WATER_RESERVE_LEAST("water.reserve-least");

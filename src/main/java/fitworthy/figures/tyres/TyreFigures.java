@@ -34,6 +34,18 @@ public final class TyreFigures {
         return Figure.of(1, 0).plus(over).times(before.dividedBy(after));
     }
 
+    /**
+     * Deceleration that the same pressure in the brake lines gives, as a share of what it gave: the torque of the brakes
+     * stays, the force at the ground falls with the radius, and there is more mass to stop. Slip of tyres and heat in the
+     * brakes are left out.
+     *
+     * @param onTyres overall diameter before over that after, as a share
+     * @param onMass mass before over that after, as a share
+     */
+    public static Figure brakeShare(Figure onTyres, Figure onMass) {
+        return onTyres.times(onMass);
+    }
+
     /** Growth of a diameter as a share of what it was. */
     public static Figure growth(Figure before, Figure after) {
         return after.dividedBy(before).minus(Figure.of(1, 0));

@@ -6,6 +6,6 @@ import fitworthy.figures.plan.TopicGroup;
 public final class TyreMeasures extends TopicGroup {
 
     public TyreMeasures() {
-        super(new TyreRatingMeasures(), new TyreLimitMeasures(), new TyreChangeMeasures());
+        super(new TyreRatingMeasures(), new TyreLimitMeasures(), new TyreChangeMeasures(), new TyreBrakeMeasures());
     }
 }

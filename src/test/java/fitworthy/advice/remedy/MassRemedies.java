@@ -107,7 +107,7 @@ final class MassRemedies {
                 RemedyTable.LEFT_OR_USUAL,
                 "mass.gvm-unsure mass.axle-unsure mass.gcm-unsure mass.gvm-tight mass.behind-axle"
                         + " mass.ball-lever mass.cog-high mass.weighbridge-disagrees mass.weighbridge-beyond-guesses"
-                        + " mass.weighbridge-on-guesses mass.found-takes-payload");
+                        + " mass.weighbridge-on-guesses mass.found-takes-payload mass.tips-sooner");
     }
 
     /** A thing aboard moved along or across by as much as brings so much from one side to the other. */

@@ -88,6 +88,7 @@ final class TowingRemedies {
         table.rule("towing.breakaway-short", says("brakes hold ", "\\.", set(at("trailer.breakaway-hold"))));
         table.rule("towing.chains-few", says("and ", " where", set(at("trailer.chains"))));
         table.rule("towing.outweighed", says("trailer by ", " or", OFF_TRAILER));
+        table.rule("towing.too-fast towing.too-fast-heavy", says("Plan on ", " or", set(at("trip.top-speed"))));
         table.rule("towing.nose-up", says("by ", " with", lowerBall()));
         table.rule("towing.nose-up-far", says("at least ", " with", lowerBall()));
         table.told(

@@ -71,7 +71,7 @@ final class TyreRemedies {
         table.told(
                 RemedyTable.LEFT_OR_USUAL,
                 "tyres.load-tight tyres.gearing-long tyres.lift-counts tyres.wheel-weaker-than-tyre"
-                        + " tyres.speedometer-low tyres.wide tyres.diameter-share");
+                        + " tyres.speedometer-low tyres.wide tyres.diameter-share tyres.brakes-weaker");
     }
 
     private static Where tyres(String field) {

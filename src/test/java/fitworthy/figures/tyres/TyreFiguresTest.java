@@ -125,4 +125,21 @@ class TyreFiguresTest {
         Tables tables = Books.shipped().tables();
         assertEquals(symbol, tables.tyreSymbol(Figure.of(speed * Dimension.size("km/h"))));
     }
+
+    /**
+     * By statics, in other words than the formula: 5000 N m of torque on each wheel put 4 x 5000 / 0.38815 N on the ground
+     * under tyres of 776.3 mm and 4 x 5000 / 0.4154 N under 830.8 mm, which slow 3000 kg and 3300 kg.
+     */
+    @Test
+    void brakeShareAgreesWithForcesAtTheGround() {
+        double before = 4 * 5000 / 0.38815 / 3000;
+        double after = 4 * 5000 / 0.4154 / 3300;
+        assertEquals(
+                after / before,
+                TyreFigures.brakeShare(
+                                Figure.of(776.3).dividedBy(Figure.of(830.8)),
+                                Figure.of(3000).dividedBy(Figure.of(3300)))
+                        .value(),
+                1e-9);
+    }
 }

@@ -1,0 +1,32 @@
+package fitworthy.figures.mass;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import fitworthy.figures.plan.LoadBox;
+import fitworthy.quantity.Figure;
+import org.junit.jupiter.api.Test;
+
+class StabilityTest {
+
+    private static final Figure TRACK = Figure.of(1.6);
+    private static final Figure HEIGHT = Figure.of(0.8);
+
+    /**
+     * The National Highway Traffic Safety Administration's definition, read: "one half the track width, t, divided by h, the
+     * height of the center of gravity above the road".
+     */
+    @Test
+    void factorIsHalfTheTrackOverTheHeight() {
+        assertEquals(1.0, Stability.factor(TRACK, HEIGHT).value(), 1e-12);
+        assertEquals(0.8, Stability.factor(TRACK, Figure.of(1)).value(), 1e-12);
+    }
+
+    /** By moments about the lower wheels: on that slope the weight along it and across it hold each other. */
+    @Test
+    void onTheSlopeTheMomentsAboutTheLowerWheelsHoldEachOther() {
+        Figure height = Figure.of(0.95);
+        double slope = Math.toRadians(LoadBox.tippingAngle(TRACK, height).value());
+        assertEquals(Math.sin(slope) * 0.95, Math.cos(slope) * 0.8, 1e-12);
+        assertEquals(Math.tan(slope), Stability.factor(TRACK, height).value(), 1e-12);
+    }
+}
