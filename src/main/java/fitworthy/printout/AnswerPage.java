@@ -3,7 +3,6 @@ package fitworthy.printout;
 import static fitworthy.document.Report.Column.text;
 
 import fitworthy.advice.Arrangement;
-import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Ranked;
 import fitworthy.advice.Ratings;
 import fitworthy.advice.TrailerRoom;
@@ -145,8 +144,7 @@ final class AnswerPage {
             return "Nothing was found that has to be done.";
         }
         Ranked first = heads.get(0);
-        return Wording.order(first.group().worst()).replaceFirst("\\.$", "") + FindingBrief.loading(first.group())
-                + ". " + acts(first) + ".";
+        return order(first).replaceFirst("\\.$", "") + FindingBrief.loading(first.group()) + ". " + acts(first) + ".";
     }
 
     private Table worst(List<Ranked> worst, boolean brief) {
@@ -162,22 +160,30 @@ final class AnswerPage {
     }
 
     private Row row(Ranked one, boolean brief) {
-        Finding worst = one.group().worst();
         return new Row(
                 List.of(
-                        String.valueOf(one.number()),
+                        one.number(),
                         FindingBlocks.word(one.group().severity()),
                         findings.title(one.group()) + OthersPage.under(one) + by(one),
-                        brief ? Wording.order(worst) : Wording.remedy(worst),
+                        brief || one.open()
+                                ? order(one)
+                                : Wording.remedy(one.group().worst()),
                         acts(one)),
                 FindingBlocks.link(one),
                 false);
     }
 
-    /** By how much, behind a title; nothing where nothing is compared. */
+    /** What to do first: where guesses decide, to find these out. */
+    private String order(Ranked one) {
+        return one.open()
+                ? GuessWords.toMeasure(arrangement, one.group())
+                : Wording.order(one.group().worst());
+    }
+
+    /** By how much and in which loadings, behind a title; nothing where nothing is compared. */
     private static String by(Ranked one) {
         String margin = FindingBlocks.margin(one);
-        return margin.equals("-") ? "" : ": " + margin;
+        return margin.equals("-") ? "" : ": " + margin + FindingBrief.loading(one.group());
     }
 
     private String acts(Ranked one) {

@@ -133,7 +133,7 @@ final class OthersPage {
     private Row row(Ranked one) {
         return new Row(
                 List.of(
-                        String.valueOf(one.number()),
+                        one.number(),
                         FindingBlocks.word(one.group().severity()),
                         findings.title(one.group()) + under(one),
                         FindingBlocks.margin(one)),

@@ -4,6 +4,7 @@ import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Arrangement.Headings;
 import fitworthy.advice.Counts;
+import fitworthy.advice.Outcome;
 import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Ratings;
@@ -169,7 +170,8 @@ public final class Verdict {
                 : " (" + Wording.loadings(rating, findings, finding -> amount(advice, finding)) + ")";
     }
 
-    private static String in(Assessed rating) {
+    /** In brackets, the loading of what hangs on one. */
+    static String in(Outcome rating) {
         String loading = rating.judged().loadCase();
         return loading.isEmpty() ? "" : " (" + loading + ")";
     }
@@ -188,7 +190,7 @@ public final class Verdict {
     }
 
     /** What a rating is called in a sentence. */
-    static String name(Assessed rating) {
+    static String name(Outcome rating) {
         String subject = rating.judged().subject();
         String limit = rating.judged().measure().kind().limitMeaning();
         return subject.startsWith("vehicle") || subject.equals("roof")

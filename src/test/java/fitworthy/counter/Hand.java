@@ -93,8 +93,7 @@ abstract class Hand {
     }
 
     private String shown(By list) {
-        return page.until(
-                () -> new Select(there(list)).getFirstSelectedOption().getText());
+        return page.until(() -> new Select(there(list)).getFirstSelectedOption().getText());
     }
 
     /** Unfolds what a field of the plan lies in. @return the field */
