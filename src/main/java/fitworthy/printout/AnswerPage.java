@@ -90,7 +90,10 @@ final class AnswerPage {
         answers.add(new Particular("Within its ratings?", Verdict.loaded(arrangement.advice())));
         String trailer = room.heaviestTrailer();
         if (!trailer.isEmpty()) {
-            answers.add(new Particular("Heaviest trailer?", Words.capital(trailer) + "."));
+            answers.add(new Particular(
+                    "Heaviest trailer?",
+                    Words.capital(trailer) + "."
+                            + (room.isOverAlone() ? Verdict.overWithTrailer(arrangement.advice()) : "")));
         }
         String trip = TripAnswers.of(arrangement.advice());
         if (!trip.isEmpty()) {

@@ -38,13 +38,7 @@ final class BuyBrief {
             others(page, "Not as planned", list.parts(Decision.NOT_AS_PLANNED));
         }
         if (!costs.isEmpty()) {
-            int unpriced = costs.total().unpriced().size();
-            line(
-                    page,
-                    "Cost",
-                    CostTable.sums(costs.total())
-                            + (unpriced == 0 ? "" : "; " + unpriced + " without a price")
-                            + (costs.worked() ? "; workshop time not counted" : ""));
+            line(page, "Cost", CostTable.priced(costs.total()) + (costs.worked() ? "; workshop time not counted" : ""));
         }
         page.blank();
     }

@@ -73,12 +73,25 @@ public final class ChangeWords {
 
     /** That no change helps, as far as the search went, and what is shown in place of one. */
     public static String noOffer(Mending mending) {
-        return (mending.complete()
-                        ? "No change of up to four clears every stop."
-                        : "None of the changes that were tried clears every stop.")
+        return noWay(mending)
                 + (mending.lighter().isEmpty()
                         ? ""
                         : " The plans below are lighter, but leave the stops that are named with them.");
+    }
+
+    /** That no change helps, as far as the search went. */
+    static String noWay(Mending mending) {
+        return mending.complete()
+                ? "No change of up to four clears every stop."
+                : "None of the changes that were tried clears every stop.";
+    }
+
+    /** What to do, how many stops that leaves, and what is left of the limits then. */
+    static String way(Advice planned, Offer offer) {
+        int stops = heads(Severity.STOP, offer.advice()).size();
+        return Words.capital(brief(offer)) + ": "
+                + (stops == 0 ? "no stop remains" : stops + (stops == 1 ? " stop remains" : " stops remain")) + ". "
+                + left(planned, offer).orElse("");
     }
 
     /** What an offer saves and loses, what the book says of the plan then, and what each stop needs that remains. */
@@ -118,6 +131,7 @@ public final class ChangeWords {
                 .min(Comparator.comparingDouble(
                         outcome -> outcome.comparison().orElseThrow().margin()))
                 .map(outcome -> Verdict.name(outcome) + " "
+                        + (advice.isGuessed(outcome) ? "about " : "")
                         + Wording.spareOrOver(
                                 outcome.comparison().orElseThrow().margin(),
                                 outcome.judged().measure().kind())

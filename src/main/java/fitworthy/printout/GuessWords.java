@@ -120,10 +120,9 @@ public final class GuessWords {
         if (guesses.isEmpty()) {
             return "No figure is marked as a guess.";
         }
-        int others = guesses.size() - NAMED;
-        return "The advice rests on " + guesses.size() + (guesses.size() == 1 ? " guess: " : " guesses: ")
-                + guesses.stream().limit(NAMED).map(FieldWords::of).collect(Collectors.joining(", "))
-                + (others > 0 ? ", and " + others + (others == 1 ? " other." : " others.") : ".");
+        return "The advice rests on " + guesses.size() + (guesses.size() == 1 ? " guess" : " guesses")
+                + (guesses.size() > NAMED ? ", of which to find out first: " : ": ")
+                + guesses.stream().limit(NAMED).map(FieldWords::of).collect(Collectors.joining(", ")) + ".";
     }
 
     private static String percent(double share) {
@@ -133,6 +132,11 @@ public final class GuessWords {
     /** How many checks are in order only if guesses hold. */
     public static String count(Counts counts) {
         return counts.held() + (counts.held() == 1 ? " check" : " checks") + " in order only if the guesses hold";
+    }
+
+    /** How many are beside those that are in order; nothing where none is. */
+    static String beside(Counts counts) {
+        return counts.held() == 0 ? "" : ", " + counts.held() + " more only if the guesses hold";
     }
 
     /** What is so if the guesses hold. */

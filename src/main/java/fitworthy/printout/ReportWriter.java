@@ -81,7 +81,7 @@ public final class ReportWriter {
                 head().title(),
                 head().reference(),
                 head().caution(),
-                head().verdict(),
+                readers == Readers.QUOTE ? Verdict.inShort(arrangement) : head().verdict(),
                 head().particulars(),
                 sections);
     }
@@ -185,6 +185,7 @@ public final class ReportWriter {
                 new Particular(
                         "Rules of",
                         advice.book().regions().get(advice.sheet().region()).name() + " as of "
-                                + advice.sheet().asOf()));
+                                + advice.sheet().asOf()),
+                new Particular("Planned", Wishes.of(advice.sheet())));
     }
 }
