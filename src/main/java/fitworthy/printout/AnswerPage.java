@@ -1,6 +1,7 @@
 package fitworthy.printout;
 
 import static fitworthy.document.Report.Column.text;
+import static fitworthy.document.Report.Column.whole;
 
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Ranked;
@@ -155,7 +156,7 @@ final class AnswerPage {
                 "The worst findings, and what to do",
                 List.of(
                         text("No.", 4),
-                        text("Asks for", 8),
+                        whole("Asks for", 8),
                         text("Finding", 30),
                         text("What to do", 43),
                         text("Whom to ask", 15)),

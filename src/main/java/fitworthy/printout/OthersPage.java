@@ -2,6 +2,7 @@ package fitworthy.printout;
 
 import static fitworthy.document.Report.Column.figure;
 import static fitworthy.document.Report.Column.text;
+import static fitworthy.document.Report.Column.whole;
 
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Ranked;
@@ -134,7 +135,7 @@ final class OthersPage {
         });
         return new Table(
                 "Every other finding, by who acts or is asked first",
-                List.of(text("No.", 5), text("Asks for", 9), text("Finding", 68), figure("By how much", 18)),
+                List.of(text("No.", 5), whole("Asks for", 9), text("Finding", 68), figure("By how much", 18)),
                 rows);
     }
 
