@@ -38,7 +38,14 @@ final class BuyBrief {
             others(page, "Not as planned", list.parts(Decision.NOT_AS_PLANNED));
         }
         if (!costs.isEmpty()) {
-            line(page, "Cost", CostTable.priced(costs.total()) + (costs.worked() ? "; workshop time not counted" : ""));
+            int priced = costs.total().priced().size();
+            int unpriced = costs.total().unpriced().size();
+            line(
+                    page,
+                    "Cost",
+                    (unpriced == 0 ? "" : priced + " of " + (priced + unpriced) + " with a price: ")
+                            + CostTable.sums(costs.total())
+                            + (costs.worked() ? "; workshop time not counted" : ""));
         }
         page.blank();
     }

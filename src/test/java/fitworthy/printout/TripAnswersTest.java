@@ -39,11 +39,11 @@ class TripAnswersTest {
         String water = "tanks: [{name: Water, liquid: water, capacity: 60 L, fill: 100 %%, stock: yes,"
                 + " mass: 0 kg, at: {x: 2000 mm, y: 0 mm, z: 600 mm}}]\ntrip: {people: 2, parked: 3 days%s}\n";
         assertEquals(
-                ALONE + " Water: lasts about 4.0 days; whether that is enough is not known; missing: days between places"
-                        + " with supplies.",
+                ALONE + " Water: lasts about 4.0 days; whether that is enough is not known; missing: Trip: days"
+                        + " between places with supplies.",
                 answers(water.formatted(", water-use: 7.5 L, days: unknown")));
         assertEquals(
-                ALONE + " Water: not known; missing: days between places with supplies.",
+                ALONE + " Water: not known; missing: Trip: days between places with supplies.",
                 answers(water.formatted(", water-use: unknown, days: unknown")));
     }
 
