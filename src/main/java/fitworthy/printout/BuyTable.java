@@ -41,7 +41,7 @@ public final class BuyTable {
     /** What is named in short. */
     private static final int MOST_PARTS = 9;
 
-    private static final int MOST_REASONS = 12;
+    private static final int MOST_REASONS = 5;
     private static final int MOST_FIRST = 3;
     private static final int MOST_NAMED = 3;
 

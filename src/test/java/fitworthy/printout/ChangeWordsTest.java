@@ -30,8 +30,7 @@ class ChangeWordsTest {
     }
 
     private static Offer offer(Advice then) {
-        return new Offer(
-                List.of(new Change.LeaveBehind("Sand")), 0, BigDecimal.ZERO, 0, Terms.of(then), then);
+        return new Offer(List.of(new Change.LeaveBehind("Sand")), 0, BigDecimal.ZERO, 0, Terms.of(then), then);
     }
 
     /** 3000 kg GVM in two loadings. */
@@ -85,16 +84,22 @@ class ChangeWordsTest {
         Advice planned = carrying(600, 660);
         List<Offer> none = List.of();
         List<Offer> clears = List.of(offer(carrying(300, 300)));
-        assertEquals("Ways to get within the ratings", heading(planned, new Mending(none, clears, none, List.of(), 9, true)));
+        assertEquals(
+                "Ways to get within the ratings",
+                heading(planned, new Mending(none, clears, none, List.of(), 9, true)));
         List<Offer> lighter = List.of(offer(carrying(300, 600)));
         List<Offer> best = List.of(
-                offer(carrying(600, 650)), offer(carrying(600, 700)), offer(carrying(600, 610)), offer(carrying(600, 640)));
+                offer(carrying(600, 650)),
+                offer(carrying(600, 700)),
+                offer(carrying(600, 610)),
+                offer(carrying(600, 640)));
         Mending mending = new Mending(best, none, lighter, List.of(), 9, false);
         assertEquals("What comes nearest to the ratings", heading(planned, mending));
         List<String> ways = ((Points) Changes.ways(planned, mending).get(1)).texts();
         assertEquals(3, ways.size(), ways.toString());
         for (int i = 0; i < 3; i++) {
-            assertTrue(ways.get(i).contains("GVM " + List.of(60, 70, 100).get(i) + " kg over (heavy)"), ways.toString());
+            assertTrue(
+                    ways.get(i).contains("GVM " + List.of(60, 70, 100).get(i) + " kg over (heavy)"), ways.toString());
         }
         assertEquals(3, Changes.ways(planned, mending).size(), "and that not all was tried");
         assertEquals(List.of(), Changes.ways(carrying(100, 100), new Mending(best, none, none, List.of(), 9, true)));
