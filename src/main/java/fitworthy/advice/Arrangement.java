@@ -112,6 +112,7 @@ public final class Arrangement {
     private List<Group<Finding>> worstFirst(Predicate<Finding> wanted) {
         return groups(advice.findings().stream().filter(wanted)).stream()
                 .sorted(Comparator.comparing((Group<Finding> group) -> group.severity())
+                        .thenComparing(this::isDecidedByGuesses)
                         .thenComparing(group -> group.card().follows())
                         .thenComparing(this::sureness)
                         .thenComparing(Comparator.comparingDouble(Arrangement::tooHeavyBy)
@@ -164,8 +165,9 @@ public final class Arrangement {
     }
 
     /**
-     * The checks that found something, waived or not, worst first: by severity and what comes of it, then what is sure
-     * before what rests on guesses and what is too close to call, then by how much it is too heavy or passes its limit.
+     * The checks that found something, waived or not, worst first: by severity, what guesses decide last, by what comes
+     * of it, then what is sure before what rests on guesses and what is too close to call, then by how much it is too
+     * heavy or passes its limit.
      */
     public List<Group<Finding>> findings() {
         return findings;
@@ -259,6 +261,14 @@ public final class Arrangement {
     /** Whether a finding rests on guesses in any loading. */
     public boolean isGuessed(Group<Finding> finding) {
         return finding.outcomes().stream().anyMatch(advice::isGuessed);
+    }
+
+    /**
+     * Whether better figures in place of guesses may clear it: it rests on guesses, and these spread wider than it passes
+     * its limit. A stop waits for no better figure.
+     */
+    public boolean isDecidedByGuesses(Group<Finding> finding) {
+        return finding.severity() != Severity.STOP && isGuessed(finding) && sureness(finding) == Sureness.TOO_CLOSE;
     }
 
     /** The guesses on which a finding rests, in whatever loading; none where it rests on what is stated. */

@@ -70,18 +70,20 @@ public record Costs(Map<Group, Sum> groups, List<Certificate> certificates, Figu
      * What some things cost together.
      *
      * @param sums by currency
-     * @param unpriced names of those without a price
+     * @param priced names of those that have a price
+     * @param unpriced names of those without one
      */
-    public record Sum(Map<String, BigDecimal> sums, List<String> unpriced) {
+    public record Sum(Map<String, BigDecimal> sums, List<String> priced, List<String> unpriced) {
 
         private static Sum none() {
-            return new Sum(new TreeMap<>(), new ArrayList<>());
+            return new Sum(new TreeMap<>(), new ArrayList<>(), new ArrayList<>());
         }
 
         private void add(String name, Money price) {
             if (price == null) {
                 unpriced.add(name);
             } else {
+                priced.add(name);
                 sums.merge(price.currency(), price.amount(), BigDecimal::add);
             }
         }
@@ -137,6 +139,7 @@ public record Costs(Map<Group, Sum> groups, List<Certificate> certificates, Figu
         Sum total = Sum.none();
         groups.values().forEach(sum -> {
             sum.sums().forEach((currency, amount) -> total.sums().merge(currency, amount, BigDecimal::add));
+            total.priced().addAll(sum.priced());
             total.unpriced().addAll(sum.unpriced());
         });
         certificates.forEach(certificate -> total.add(certificate.name(), certificate.price()));

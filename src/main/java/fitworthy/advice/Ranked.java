@@ -12,33 +12,39 @@ import java.util.List;
  * A finding in the order in which findings are acted on: the worst first, by what comes of it among equals, and what is
  * told under another right behind it.
  *
- * @param number its number in that order, from 1
+ * @param number its number in that order, from 1; of what is told under another that one's with its own, as in 2.1
  * @param told what is told with it, itself the first; what is told under another has none
- * @param follows what comes of it, or of the one that it is told under where that is as severe
+ * @param open whether guesses decide it, or the one that it is told under where that is as severe
+ * @param follows likewise what comes of it
  */
-public record Ranked(int number, Group<Finding> group, List<Group<Finding>> told, Consequence follows) {
+public record Ranked(
+        String number, Group<Finding> group, List<Group<Finding>> told, boolean open, Consequence follows) {
 
     /** All of them. */
     public static List<Ranked> of(Arrangement arrangement) {
-        List<Ranked> unnumbered = arrangement.told().stream()
-                .flatMap(told -> told.all().map(group -> unnumbered(told, group)))
-                .sorted(Comparator.comparing((Ranked one) -> one.group.severity())
-                        .thenComparing(Ranked::follows))
-                .toList();
         List<Ranked> ranked = new ArrayList<>();
-        unnumbered.forEach(one -> ranked.add(new Ranked(ranked.size() + 1, one.group, one.told, one.follows)));
+        int number = 0;
+        for (Told told : arrangement.told()) {
+            number++;
+            List<Group<Finding>> all = told.all().toList();
+            for (int i = 0; i < all.size(); i++) {
+                ranked.add(ranked(number + (i == 0 ? "" : "." + i), arrangement, told, all.get(i)));
+            }
+        }
+        ranked.sort(Comparator.comparing((Ranked one) -> one.group.severity())
+                .thenComparing(Ranked::open)
+                .thenComparing(Ranked::follows));
         return List.copyOf(ranked);
     }
 
-    private static Ranked unnumbered(Told told, Group<Finding> group) {
-        boolean head = group == told.head();
+    private static Ranked ranked(String number, Arrangement arrangement, Told told, Group<Finding> group) {
+        Group<Finding> beside = group.severity() == told.head().severity() ? told.head() : group;
         return new Ranked(
-                0,
+                number,
                 group,
-                head ? told.all().toList() : List.of(),
-                (group.severity() == told.head().severity() ? told.head() : group)
-                        .card()
-                        .follows());
+                group == told.head() ? told.all().toList() : List.of(),
+                arrangement.isDecidedByGuesses(beside),
+                beside.card().follows());
     }
 
     /** Whether it is told by itself. */

@@ -177,7 +177,7 @@ public record Report(
     /**
      * Something found.
      *
-     * @param number its number in this report
+     * @param number its number in this report; empty where it stands alone
      * @param mark its severity in lower case
      * @param id the rule
      * @param place the rule's file and line
@@ -185,7 +185,7 @@ public record Report(
      * @param details what to do, why, whom to ask, what it rests on and what to beware of
      */
     public record FindingBlock(
-            int number, String mark, String id, String place, String title, Table figures, List<Detail> details)
+            String number, String mark, String id, String place, String title, Table figures, List<Detail> details)
             implements Block {}
 
     /** What is said of a finding under one heading. @param texts one of them, or a list */

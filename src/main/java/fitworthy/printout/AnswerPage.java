@@ -1,9 +1,9 @@
 package fitworthy.printout;
 
 import static fitworthy.document.Report.Column.text;
+import static fitworthy.document.Report.Column.whole;
 
 import fitworthy.advice.Arrangement;
-import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Ranked;
 import fitworthy.advice.Ratings;
 import fitworthy.advice.TrailerRoom;
@@ -91,7 +91,10 @@ final class AnswerPage {
         answers.add(new Particular("Within its ratings?", Verdict.loaded(arrangement.advice())));
         String trailer = room.heaviestTrailer();
         if (!trailer.isEmpty()) {
-            answers.add(new Particular("Heaviest trailer?", Words.capital(trailer) + "."));
+            answers.add(new Particular(
+                    "Heaviest trailer?",
+                    Words.capital(trailer) + "."
+                            + (room.isOverAlone() ? Verdict.overWithTrailer(arrangement.advice()) : "")));
         }
         String trip = TripAnswers.of(arrangement.advice());
         if (!trip.isEmpty()) {
@@ -145,8 +148,7 @@ final class AnswerPage {
             return "Nothing was found that has to be done.";
         }
         Ranked first = heads.get(0);
-        return Wording.order(first.group().worst()).replaceFirst("\\.$", "") + FindingBrief.loading(first.group())
-                + ". " + acts(first) + ".";
+        return order(first).replaceFirst("\\.$", "") + FindingBrief.loading(first.group()) + ". " + acts(first) + ".";
     }
 
     private Table worst(List<Ranked> worst, boolean brief) {
@@ -154,7 +156,7 @@ final class AnswerPage {
                 "The worst findings, and what to do",
                 List.of(
                         text("No.", 4),
-                        text("Asks for", 8),
+                        whole("Asks for", 8),
                         text("Finding", 30),
                         text("What to do", 43),
                         text("Whom to ask", 15)),
@@ -162,22 +164,30 @@ final class AnswerPage {
     }
 
     private Row row(Ranked one, boolean brief) {
-        Finding worst = one.group().worst();
         return new Row(
                 List.of(
-                        String.valueOf(one.number()),
+                        one.number(),
                         FindingBlocks.word(one.group().severity()),
                         findings.title(one.group()) + OthersPage.under(one) + by(one),
-                        brief ? Wording.order(worst) : Wording.remedy(worst),
+                        brief || one.open()
+                                ? order(one)
+                                : Wording.remedy(one.group().worst()),
                         acts(one)),
                 FindingBlocks.link(one),
                 false);
     }
 
-    /** By how much, behind a title; nothing where nothing is compared. */
+    /** What to do first: where guesses decide, to find these out. */
+    private String order(Ranked one) {
+        return one.open()
+                ? GuessWords.toMeasure(arrangement, one.group())
+                : Wording.order(one.group().worst());
+    }
+
+    /** By how much and in which loadings, behind a title; nothing where nothing is compared. */
     private static String by(Ranked one) {
         String margin = FindingBlocks.margin(one);
-        return margin.equals("-") ? "" : ": " + margin;
+        return margin.equals("-") ? "" : ": " + margin + FindingBrief.loading(one.group());
     }
 
     private String acts(Ranked one) {

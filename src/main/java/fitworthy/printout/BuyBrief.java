@@ -38,12 +38,13 @@ final class BuyBrief {
             others(page, "Not as planned", list.parts(Decision.NOT_AS_PLANNED));
         }
         if (!costs.isEmpty()) {
+            int priced = costs.total().priced().size();
             int unpriced = costs.total().unpriced().size();
             line(
                     page,
                     "Cost",
-                    CostTable.sums(costs.total())
-                            + (unpriced == 0 ? "" : "; " + unpriced + " without a price")
+                    (unpriced == 0 ? "" : priced + " of " + (priced + unpriced) + " with a price: ")
+                            + CostTable.sums(costs.total())
                             + (costs.worked() ? "; workshop time not counted" : ""));
         }
         page.blank();

@@ -28,6 +28,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** What can be ordered now, what has to wait for what, and what should not be bought as planned. */
@@ -40,8 +41,9 @@ public final class BuyTable {
     /** What is named in short. */
     private static final int MOST_PARTS = 9;
 
-    private static final int MOST_REASONS = 12;
+    private static final int MOST_REASONS = 5;
     private static final int MOST_FIRST = 3;
+    private static final int MOST_NAMED = 3;
 
     private BuyTable() {}
 
@@ -95,12 +97,19 @@ public final class BuyTable {
 
     /** What is settled before anything is ordered, in a line each. */
     static List<String> first(BuyList list) {
+        return settle(list, BuyWords::figures);
+    }
+
+    /** @param named what is said of the names of all that is not known */
+    private static List<String> settle(BuyList list, Function<List<String>, String> named) {
         List<String> lines =
                 new ArrayList<>(list.first().stream().map(BuyWords::toSettle).toList());
         if (!list.unknown().isEmpty()) {
             lines.add("Not known for certain: "
-                    + BuyWords.figures(
-                            list.unknown().stream().map(FieldWords::of).toList()));
+                    + named.apply(list.unknown().stream()
+                            .map(FieldWords::of)
+                            .distinct()
+                            .toList()));
         }
         return lines;
     }
@@ -115,39 +124,57 @@ public final class BuyTable {
         return Optional.of(now.isEmpty() ? "Nothing yet: page 2 says what each part waits for." : few(now) + ".");
     }
 
-    /** The parts under each decision, those with the same first reason together; nothing where none is to be bought. */
+    /**
+     * What to order first, then what waits for what: all that waits for less load together, then what waits for the same
+     * beside; nothing where no part is to be bought.
+     */
     static List<Block> inShort(Arrangement arrangement, Readers readers) {
         BuyList list = BuyList.of(arrangement);
         if (list.parts().isEmpty()) {
             return List.of();
         }
         List<Particular> facts = new ArrayList<>();
-        List<String> first = first(list);
+        List<Part> now = list.parts(Decision.ORDER_NOW);
+        facts.add(
+                new Particular(BuyWords.heading(Decision.ORDER_NOW), now.isEmpty() ? "Nothing yet." : few(now) + "."));
+        List<String> first =
+                settle(list, names -> String.join(", ", names.subList(0, Math.min(MOST_NAMED, names.size()))));
         if (!first.isEmpty()) {
             facts.add(new Particular("Settle first", Words.few(first, MOST_FIRST) + "."));
         }
-        for (Decision decision : Decision.values()) {
-            Map<String, List<Part>> byReason = list.parts(decision).stream()
-                    .collect(Collectors.groupingBy(
-                            part -> decision == Decision.ORDER_NOW ? "" : BuyWords.brief(part),
-                            LinkedHashMap::new,
-                            Collectors.toList()));
-            if (!byReason.isEmpty()) {
-                facts.add(new Particular(
-                        BuyWords.heading(decision),
-                        byReason.entrySet().stream()
-                                        .limit(MOST_REASONS)
-                                        .map(reason -> few(reason.getValue())
-                                                + (reason.getKey().isEmpty() ? "" : ": " + reason.getKey()))
-                                        .collect(Collectors.joining(". "))
-                                + "."
-                                + (byReason.size() > MOST_REASONS
-                                        ? " " + Words.capital(readers.whole()) + " names the others."
-                                        : "")));
+        earliest(list).ifPresent(line -> facts.add(new Particular(LATEST, line)));
+        List<Block> blocks = new ArrayList<>(List.of(new Subheading(3, "What to buy", ""), new Facts(facts)));
+        for (Decision decision : List.of(Decision.WAIT, Decision.NOT_AS_PLANNED)) {
+            List<String> lines = reasons(list.parts(decision), readers);
+            if (!lines.isEmpty()) {
+                blocks.add(new Paragraph(BuyWords.heading(decision) + ":"));
+                blocks.add(new Points(lines));
             }
         }
-        earliest(list).ifPresent(line -> facts.add(new Particular(LATEST, line)));
-        return List.of(new Subheading(3, "What to buy", ""), new Facts(facts));
+        return blocks;
+    }
+
+    /** A line for all that waits for less load, then one for each other reason. */
+    private static List<String> reasons(List<Part> parts, Readers readers) {
+        List<Part> heavy = parts.stream().filter(BuyWords::waitsForLoad).toList();
+        List<String> lines = new ArrayList<>();
+        if (!heavy.isEmpty()) {
+            lines.add("Until the load is less (" + BuyWords.loads(heavy) + "): " + names(heavy)
+                    + (heavy.stream().anyMatch(BuyWords::waitsForMore)
+                            ? "; " + readers.whole() + " has what some of them wait for beside"
+                            : "")
+                    + ".");
+        }
+        Map<String, List<Part>> byReason = parts.stream()
+                .filter(part -> !BuyWords.waitsForLoad(part))
+                .collect(Collectors.groupingBy(BuyWords::brief, LinkedHashMap::new, Collectors.toList()));
+        byReason.entrySet().stream()
+                .limit(MOST_REASONS)
+                .forEach(reason -> lines.add(few(reason.getValue()) + ": " + reason.getKey() + "."));
+        if (byReason.size() > MOST_REASONS) {
+            lines.add(Words.capital(readers.whole()) + " names the others.");
+        }
+        return lines;
     }
 
     /** A table of every part with its price and days, and why it is not ordered now. */

@@ -87,7 +87,7 @@ public final class CertificateTables {
     private static Row asked(Ranked one, Ask ask) {
         return new Row(
                 List.of(
-                        String.valueOf(one.number()),
+                        one.number(),
                         Wording.fill(one.group().card().title(), one.group().worst()),
                         Words.capital(ask.party().value().words(ask.of())),
                         Wording.fill(ask.what(), one.group().worst()),

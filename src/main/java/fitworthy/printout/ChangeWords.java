@@ -3,12 +3,14 @@ package fitworthy.printout;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Arrangement.Group;
+import fitworthy.advice.Arrangement.Told;
 import fitworthy.advice.Margin;
 import fitworthy.advice.Outcome;
 import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Check;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Key;
+import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.book.Severity;
 import fitworthy.document.Page;
 import fitworthy.printout.words.Digits;
@@ -71,12 +73,25 @@ public final class ChangeWords {
 
     /** That no change helps, as far as the search went, and what is shown in place of one. */
     public static String noOffer(Mending mending) {
-        return (mending.complete()
-                        ? "No change of up to four clears every stop."
-                        : "None of the changes that were tried clears every stop.")
+        return noWay(mending)
                 + (mending.lighter().isEmpty()
                         ? ""
                         : " The plans below are lighter, but leave the stops that are named with them.");
+    }
+
+    /** That no change helps, as far as the search went. */
+    static String noWay(Mending mending) {
+        return mending.complete()
+                ? "No change of up to four clears every stop."
+                : "None of the changes that were tried clears every stop.";
+    }
+
+    /** What to do, how many stops that leaves, and what is left of the limits then. */
+    static String way(Advice planned, Offer offer) {
+        int stops = heads(Severity.STOP, offer.advice()).size();
+        return Words.capital(brief(offer)) + ": "
+                + (stops == 0 ? "no stop remains" : stops + (stops == 1 ? " stop remains" : " stops remain")) + ". "
+                + left(planned, offer).orElse("");
     }
 
     /** What an offer saves and loses, what the book says of the plan then, and what each stop needs that remains. */
@@ -85,7 +100,9 @@ public final class ChangeWords {
         terms.add(sentence(effects(planned, offer, TermsWords.all(Terms.of(planned), offer.terms()))));
         left(planned, offer).ifPresent(terms::add);
         terms.add(THEN + Verdict.of(Arrangement.of(offer.advice())));
-        stops(offer.advice()).forEach(stop -> terms.add("Stop that remains: " + need(stop)));
+        heads(Severity.STOP, offer.advice())
+                .forEach(told -> terms.add("Stop that remains: "
+                        + alike(told).map(ChangeWords::need).collect(Collectors.joining(" "))));
         return terms;
     }
 
@@ -98,33 +115,51 @@ public final class ChangeWords {
         return left.isEmpty() ? Optional.empty() : Optional.of("Left then: " + String.join(", ", left) + ".");
     }
 
+    /** Not known where it is not in any loading, whatever the others leave. */
     private static Optional<String> least(Advice advice, Check check) {
-        return Stream.<List<? extends Assessed>>of(advice.met(), advice.held())
-                .flatMap(List::stream)
-                .filter(outcome ->
-                        outcome.check().equals(check) && outcome.comparison().isPresent())
+        List<Outcome> all = advice.outcomes()
+                .filter(outcome -> outcome.check().equals(check))
+                .toList();
+        Optional<String> open = all.stream()
+                .filter(NotAssessed.class::isInstance)
+                .findFirst()
+                .map(outcome -> Verdict.name(outcome) + " not known" + Verdict.in(outcome));
+        return open.or(() -> all.stream()
+                .filter(Assessed.class::isInstance)
+                .map(Assessed.class::cast)
+                .filter(outcome -> outcome.comparison().isPresent())
                 .min(Comparator.comparingDouble(
                         outcome -> outcome.comparison().orElseThrow().margin()))
                 .map(outcome -> Verdict.name(outcome) + " "
-                        + Wording.margin(
+                        + (advice.isGuessed(outcome) ? "about " : "")
+                        + Wording.spareOrOver(
                                 outcome.comparison().orElseThrow().margin(),
-                                outcome.judged().measure().kind()));
+                                outcome.judged().measure().kind())
+                        + Verdict.in(outcome)));
     }
 
     /** A stop and what it needs. */
     static String need(Group<Finding> stop) {
-        return title(stop) + ". " + Wording.remedy(stop.worst());
+        return title(stop) + FindingBrief.loading(stop) + ". " + Wording.remedy(stop.worst());
     }
 
     /** The stops of a plan, waived or not: no change is offered for a waiver. */
     static List<Group<Finding>> stops(Advice advice) {
-        return of(Severity.STOP, advice);
+        return Arrangement.of(advice).findings().stream()
+                .filter(group -> group.severity() == Severity.STOP)
+                .toList();
     }
 
-    private static List<Group<Finding>> of(Severity severity, Advice advice) {
-        return Arrangement.of(advice).findings().stream()
-                .filter(group -> group.severity() == severity)
+    /** What of a severity is told by itself, as the verdict counts it; waived or not. */
+    private static List<Told> heads(Severity severity, Advice advice) {
+        return Arrangement.of(advice).told().stream()
+                .filter(told -> told.head().severity() == severity)
                 .toList();
+    }
+
+    /** What it tells that is as severe as itself. */
+    private static Stream<Group<Finding>> alike(Told told) {
+        return told.all().filter(group -> group.severity() == told.head().severity());
     }
 
     private static String title(Group<Finding> finding) {
@@ -164,17 +199,10 @@ public final class ChangeWords {
 
     /** What a single change clears. @param named whether the stops are named */
     public static String cleared(Advice planned, Offer offer, boolean named) {
-        List<Group<Finding>> before = of(Severity.STOP, planned);
-        List<Group<Finding>> stops = gone(before, offer);
-        List<Group<Finding>> changes = gone(of(Severity.CHANGE, planned), offer);
-        List<String> parts = new ArrayList<>();
-        if (!stops.isEmpty()) {
-            parts.add(counted(stops, named));
-        }
-        if (!changes.isEmpty()) {
-            parts.add(counted(changes, named));
-        }
-        int left = stops(offer.advice()).size();
+        List<Told> before = heads(Severity.STOP, planned);
+        List<String> parts = new ArrayList<>(cleared(before, offer, named));
+        parts.addAll(cleared(heads(Severity.CHANGE, planned), offer, named));
+        int left = heads(Severity.STOP, offer.advice()).size();
         String remain = left == 0
                 ? before.isEmpty() ? "" : " No stop remains."
                 : " " + left + (left == 1 ? " stop remains." : " stops remain.");
@@ -183,13 +211,36 @@ public final class ChangeWords {
                 : "Clears " + String.join(" and ", parts) + "." + remain;
     }
 
-    /** How many of one severity, and which. */
-    private static String counted(List<Group<Finding>> findings, boolean named) {
-        return findings.size() + " "
-                + SeverityWords.behind(findings.size(), findings.get(0).severity())
-                + (named
-                        ? " (" + findings.stream().map(ChangeWords::title).collect(Collectors.joining("; ")) + ")"
-                        : "");
+    /** What of one severity is cleared whole, and of what only part is. */
+    private static List<String> cleared(List<Told> before, Offer offer, boolean named) {
+        List<Group<Finding>> whole = new ArrayList<>();
+        List<Group<Finding>> part = new ArrayList<>();
+        for (Told told : before) {
+            List<Group<Finding>> all = alike(told).toList();
+            List<Group<Finding>> gone = gone(all, offer);
+            if (gone.size() == all.size()) {
+                whole.add(told.head());
+            } else {
+                part.addAll(gone);
+            }
+        }
+        return Stream.of(counted("", whole, named), counted("part of ", part, named))
+                .filter(words -> !words.isEmpty())
+                .toList();
+    }
+
+    /** How many of one severity, and which; empty where none is. */
+    private static String counted(String before, List<Group<Finding>> findings, boolean named) {
+        return findings.isEmpty()
+                ? ""
+                : before + findings.size() + " "
+                        + SeverityWords.behind(findings.size(), findings.get(0).severity())
+                        + (named
+                                ? " ("
+                                        + findings.stream()
+                                                .map(ChangeWords::title)
+                                                .collect(Collectors.joining("; ")) + ")"
+                                : "");
     }
 
     private static List<Group<Finding>> gone(List<Group<Finding>> before, Offer offer) {

@@ -20,21 +20,21 @@ import fitworthy.search.Change;
 import fitworthy.search.Mender.Mending;
 import fitworthy.search.Mender.Offer;
 import fitworthy.search.Mender.Way;
-import fitworthy.source.Words;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Changes that would clear the stops, and open choices side by side. */
 final class Changes {
 
+    /** Ways that the first pages show, as many as offers are looked for. */
+    private static final int MOST_WAYS = 3;
     /** Combinations that the first pages show. */
     private static final int MOST_CHOICES = 4;
 
@@ -91,26 +91,52 @@ final class Changes {
                         .toList());
     }
 
-    /** The first of the offers, and the open choices, in a few lines. */
-    static List<Block> inShort(
-            Arrangement planned, Mending mending, Optional<Alternatives<ComparedPlan>> alternatives, Readers readers) {
-        List<Block> blocks = new ArrayList<>();
-        boolean overloaded = !Ratings.of(planned.advice()).passed().isEmpty();
-        mending.offers().stream()
-                .findFirst()
-                .ifPresent(offer -> blocks.add(new Paragraph(
-                        (overloaded ? "With the ratings as they are, one" : "One") + " way to clear the stops: "
-                                + offer.changes().stream().map(Change::words).collect(Collectors.joining("; ")) + "."
-                                + (mending.offers().size() > 1
-                                        ? " " + Words.capital(readers.whole()) + " has "
-                                                + (mending.offers().size() - 1) + " more."
-                                        : ""))));
-        alternatives.ifPresent(plans -> blocks.add(choices(plans)));
+    /**
+     * The best few ways to clear the stops, and what each then leaves of the limits that are passed, a line each. Where
+     * none clears every stop, those that take most off the ratings.
+     */
+    static List<Block> ways(Advice planned, Mending mending) {
+        boolean overloaded = !Ratings.of(planned).passed().isEmpty();
+        List<Offer> ways = mending.offers().isEmpty() && overloaded ? nearer(planned, mending) : mending.offers();
+        if (ways.isEmpty()) {
+            return List.of();
+        }
+        String heading = mending.offers().isEmpty()
+                ? "What comes nearest to the ratings"
+                : overloaded ? "Ways to get within the ratings" : "Ways to clear the stops";
+        List<Block> blocks = new ArrayList<>(List.of(
+                new Subheading(3, heading, ""),
+                new Points(ways.stream()
+                        .map(offer -> ChangeWords.way(planned, offer))
+                        .toList())));
+        String searched = (mending.offers().isEmpty() ? ChangeWords.noWay(mending) : "")
+                + (mending.complete() ? "" : " Not all could be tried in time; there may be better ways.");
+        if (!searched.isEmpty()) {
+            blocks.add(new Paragraph(searched.strip()));
+        }
         return blocks;
     }
 
+    private static List<Offer> nearer(Advice planned, Mending mending) {
+        double over = over(planned);
+        return Stream.concat(
+                        mending.lighter().stream(),
+                        mending.best().stream()
+                                .filter(offer -> over(offer.advice()) < over)
+                                .sorted(Comparator.comparingDouble(offer -> over(offer.advice()))))
+                .limit(MOST_WAYS)
+                .toList();
+    }
+
+    /** By how much all ratings together are passed, kg. */
+    private static double over(Advice advice) {
+        return -Ratings.of(advice).passed().stream()
+                .mapToDouble(rating -> rating.comparison().orElseThrow().margin())
+                .sum();
+    }
+
     /** What each combination of the open choices comes to, the first few of them, in a sentence. */
-    private static Paragraph choices(Alternatives<ComparedPlan> alternatives) {
+    static Paragraph choices(Alternatives<ComparedPlan> alternatives) {
         List<String> told = new ArrayList<>();
         int all = alternatives.plans().size();
         for (int i = 0; i < Math.min(MOST_CHOICES, all); i++) {

@@ -33,7 +33,7 @@ public final class CostTable {
         if (costs.isEmpty()) {
             return;
         }
-        page.hanging("Cost     ", sums(costs.total()) + " for parts and certificates, as far as they have a price.");
+        page.hanging("Cost     ", priced(costs.total()) + ".");
         notCounted(costs).forEach(line -> page.wrapped(9, line));
         page.blank();
     }
@@ -43,10 +43,7 @@ public final class CostTable {
         Costs costs = Costs.of(advice);
         return costs.isEmpty()
                 ? "Nothing is to be paid for."
-                : (costs.total().sums().isEmpty()
-                                ? "Price not known. "
-                                : "Price: " + sums(costs.total()) + " for parts and certificates. ")
-                        + String.join(" ", notCounted(costs, MOST));
+                : "Price: " + priced(costs.total()) + ". " + String.join(" ", notCounted(costs, MOST));
     }
 
     /** The sums by group, then each certificate, then all of it. */
@@ -84,6 +81,18 @@ public final class CostTable {
         return new Row(List.of(cells).subList(0, unpriced ? 3 : 2), "", all);
     }
 
+    /** What all of it costs; where not all has a price, first of how many that is. */
+    static String priced(Sum sum) {
+        int priced = sum.priced().size();
+        if (sum.unpriced().isEmpty()) {
+            return sums(sum) + " for all parts and certificates";
+        }
+        String of = " of " + (priced + sum.unpriced().size()) + " parts and certificates ";
+        return priced == 0
+                ? "not known; none" + of + "has a price"
+                : priced + of + (priced == 1 ? "has a price, " : "have a price, together ") + sums(sum);
+    }
+
     static String sums(Sum sum) {
         return sum.sums().isEmpty()
                 ? "no price"
@@ -104,7 +113,7 @@ public final class CostTable {
         List<String> lines = new ArrayList<>();
         List<String> unpriced = costs.total().unpriced();
         if (!unpriced.isEmpty()) {
-            lines.add("Not counted, as the sheet has no price: " + Words.few(unpriced, most) + ".");
+            lines.add("Without a price on the sheet: " + Words.few(unpriced, most) + ".");
         }
         if (costs.worked()) {
             lines.add("Not counted: the workshop's time"

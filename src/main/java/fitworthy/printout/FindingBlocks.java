@@ -38,6 +38,12 @@ import java.util.stream.Stream;
 /** Findings as blocks of a report. */
 final class FindingBlocks {
 
+    /** Above what guesses decide. */
+    private static final String OPEN = "Too close to call on guesses: measure, then have the plan checked again";
+
+    /** What is told of it in place of by how much. */
+    private static final String TOO_CLOSE = "too close to call";
+
     /** The loading of what does not depend on it. */
     private static final String ANY = "any";
 
@@ -61,8 +67,14 @@ final class FindingBlocks {
         return "finding-" + finding.number();
     }
 
-    /** By how much, or a dash where nothing is compared; of a bare number or a share it and its limit tell more. */
+    /**
+     * By how much, or a dash where nothing is compared; of a bare number or a share it and its limit tell more. Where
+     * guesses decide, no figure is that sure.
+     */
     static String margin(Ranked finding) {
+        if (finding.open()) {
+            return TOO_CLOSE;
+        }
         Finding worst = finding.group().worst();
         String unit = worst.judged().measure().kind().unit();
         return worst.comparison()
@@ -79,18 +91,19 @@ final class FindingBlocks {
             blocks.add(new Points(cautions()));
         }
         String heading = "";
-        Consequence under = null;
+        String under = "";
         Map<Group<Finding>, Ranked> heads = heads();
         for (Ranked one : ranked) {
             Severity severity = one.group().severity();
             if (!word(severity).equals(heading)) {
                 heading = word(severity);
-                under = null;
+                under = "";
                 blocks.add(new Subheading(3, heading + ": " + meaning(severity), mark(severity)));
             }
-            if (one.follows() != under) {
-                under = one.follows();
-                blocks.add(new Subheading(4, meaning(under), ""));
+            String above = one.open() ? OPEN : meaning(one.follows());
+            if (!above.equals(under)) {
+                under = above;
+                blocks.add(new Subheading(4, under, ""));
             }
             blocks.add(finding(one, heads));
         }
@@ -171,10 +184,10 @@ final class FindingBlocks {
 
     /** One by itself, with all that is said of it. */
     FindingBlock alone(Group<Finding> group) {
-        return finding(0, group, details(group));
+        return finding("", group, details(group));
     }
 
-    private FindingBlock finding(int number, Group<Finding> group, List<Detail> details) {
+    private FindingBlock finding(String number, Group<Finding> group, List<Detail> details) {
         Judged judged = group.worst().judged();
         Table figures = figures(group);
         boolean plain = figures.rows().size() == 1 && figures.columns().size() == 2;

@@ -19,6 +19,7 @@ import java.util.stream.Stream;
 /**
  * What is said of a finding in few lines, wherever that is.
  *
+ * @param number its number in every list of them, from 1, worst first
  * @param said the finding
  * @param whatToDo the figures of the worst loading and the order to the workshop; empty for a note, of which the title
  *     tells enough
@@ -27,7 +28,13 @@ import java.util.stream.Stream;
  * @param under what is listed under it, each rule once
  */
 public record FindingBrief(
-        Said said, Severity severity, String whatToDo, List<String> beside, String actor, List<Part> under) {
+        int number,
+        Said said,
+        Severity severity,
+        String whatToDo,
+        List<String> beside,
+        String actor,
+        List<Part> under) {
 
     /** What was found by one rule. @param subjects what it was found on, the worst first */
     public record Said(String id, List<String> subjects, String title, boolean waived) {}
@@ -44,20 +51,22 @@ public record FindingBrief(
         Advice advice = arrangement.advice();
         Addressees addressees =
                 new Addressees(advice.sheet().planned(), advice.book().tables().shopWords());
-        return arrangement.told(mildest).stream()
-                .map(told -> of(arrangement, addressees, told, naming))
-                .toList();
+        List<FindingBrief> all = new ArrayList<>();
+        arrangement.told(mildest).forEach(told -> all.add(of(arrangement, addressees, all.size() + 1, told, naming)));
+        return List.copyOf(all);
     }
 
-    private static FindingBrief of(Arrangement arrangement, Addressees addressees, Told told, boolean naming) {
+    private static FindingBrief of(
+            Arrangement arrangement, Addressees addressees, int number, Told told, boolean naming) {
         Group<Finding> head = told.head();
         Map<String, List<Group<Finding>>> byRule =
                 told.all().collect(Collectors.groupingBy(Group::id, LinkedHashMap::new, Collectors.toList()));
         List<Group<Finding>> alike = byRule.remove(head.id());
         return new FindingBrief(
+                number,
                 said(arrangement, alike),
                 head.severity(),
-                head.severity() == Severity.NOTE ? "" : whatToDo(head),
+                head.severity() == Severity.NOTE ? "" : whatToDo(arrangement, head),
                 Stream.of(
                                 naming ? GuessWords.brief(arrangement, head).stream() : Stream.<String>empty(),
                                 waivers(alike),
@@ -94,8 +103,13 @@ public record FindingBrief(
         return groups.stream().flatMap(group -> HouseWords.waivers(group).stream());
     }
 
-    private static String whatToDo(Group<Finding> group) {
+    private static String whatToDo(Arrangement arrangement, Group<Finding> group) {
         Finding worst = group.worst();
+        if (arrangement.isDecidedByGuesses(group)) {
+            return Words.capital(Wording.figureAndLimit(
+                            worst.judged(), worst.comparison().orElseThrow()))
+                    + loading(group) + "; too close to call: measure what is guessed.";
+        }
         Optional<String> figures = worst.comparison()
                 .map(comparison -> Wording.brief(worst.judged(), comparison)
                         + loading(group)

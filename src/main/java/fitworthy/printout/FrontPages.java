@@ -52,6 +52,12 @@ final class FrontPages {
                 heads.subList(told, heads.size()), 2 * page - LOST - used - Depth.of(OthersPage.HEADING, List.of())));
         used += Depth.of(OthersPage.HEADING, second)
                 + OthersPage.signatures().stream().mapToDouble(Depth::of).sum();
+        double roomLeft = answers.room().stream().mapToDouble(Depth::of).sum();
+        boolean roomBehind = !chosen.room && used > page && used + LOST + roomLeft < 2 * page;
+        if (roomBehind) {
+            second.addAll(answers.room());
+            used += roomLeft;
+        }
         List<Drawing> left = new ArrayList<>();
         for (Drawing picture : pictures) {
             double more = Depth.of(picture);
@@ -66,7 +72,7 @@ final class FrontPages {
         this.sections = List.of(
                 new Section("answer", AnswerPage.HEADING, first), new Section("others", OthersPage.HEADING, second));
         this.pictures = List.copyOf(left);
-        this.room = chosen.room ? List.of() : answers.room();
+        this.room = chosen.room || roomBehind ? List.of() : answers.room();
         this.filled = used % page / page;
     }
 
@@ -94,7 +100,7 @@ final class FrontPages {
         return sections;
     }
 
-    /** The room left where the first page has no place for it. */
+    /** The room left where neither page has place for it. */
     List<Block> room() {
         return room;
     }

@@ -38,19 +38,26 @@ public final class GuessWords {
         return arrangement.isGuessed(finding) ? "On guesses: " : "";
     }
 
+    /** The guesses that matter most, as an order. */
+    static String toMeasure(Arrangement arrangement, Group<Finding> finding) {
+        return "Measure what is guessed: " + few(arrangement, finding) + ".";
+    }
+
     /** In a line, the guesses that matter most; nothing where it rests on what is stated. */
     static Optional<String> brief(Arrangement arrangement, Group<Finding> finding) {
-        List<Missing> guesses = arrangement.guesses(finding);
-        if (guesses.isEmpty()) {
-            return Optional.empty();
-        }
+        return arrangement.guesses(finding).isEmpty()
+                ? Optional.empty()
+                : Optional.of("Rests on guesses: " + few(arrangement, finding));
+    }
+
+    private static String few(Arrangement arrangement, Group<Finding> finding) {
         Map<Missing, Double> shares = arrangement.shares().of(finding.worst());
-        List<String> fields = weightiest(guesses, shares).stream()
+        List<String> fields = weightiest(arrangement.guesses(finding), shares).stream()
                 .map(FieldWords::of)
                 .distinct()
                 .toList();
         List<String> named = fields.subList(0, Math.min(BRIEFLY, fields.size()));
-        return Optional.of("Rests on guesses: " + String.join("; ", named) + others(fields.size() - named.size()));
+        return String.join("; ", named) + others(fields.size() - named.size());
     }
 
     /** Which they are, and what they bring of its spread; empty where it rests on what is stated. */
@@ -113,10 +120,9 @@ public final class GuessWords {
         if (guesses.isEmpty()) {
             return "No figure is marked as a guess.";
         }
-        int others = guesses.size() - NAMED;
-        return "The advice rests on " + guesses.size() + (guesses.size() == 1 ? " guess: " : " guesses: ")
-                + guesses.stream().limit(NAMED).map(FieldWords::of).collect(Collectors.joining(", "))
-                + (others > 0 ? ", and " + others + (others == 1 ? " other." : " others.") : ".");
+        return "The advice rests on " + guesses.size() + (guesses.size() == 1 ? " guess" : " guesses")
+                + (guesses.size() > NAMED ? ", of which to find out first: " : ": ")
+                + guesses.stream().limit(NAMED).map(FieldWords::of).collect(Collectors.joining(", ")) + ".";
     }
 
     private static String percent(double share) {
@@ -126,6 +132,11 @@ public final class GuessWords {
     /** How many checks are in order only if guesses hold. */
     public static String count(Counts counts) {
         return counts.held() + (counts.held() == 1 ? " check" : " checks") + " in order only if the guesses hold";
+    }
+
+    /** How many are beside those that are in order; nothing where none is. */
+    static String beside(Counts counts) {
+        return counts.held() == 0 ? "" : ", " + counts.held() + " more only if the guesses hold";
     }
 
     /** What is so if the guesses hold. */

@@ -2,6 +2,7 @@ package fitworthy.printout;
 
 import static fitworthy.document.Report.Column.figure;
 import static fitworthy.document.Report.Column.text;
+import static fitworthy.document.Report.Column.whole;
 
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Ranked;
@@ -24,8 +25,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
-/** The second page: every other finding in a line, by who acts, then what to buy, the choices, and room to sign. */
+/**
+ * The second page: how to get within the ratings, every other finding in a line, by who acts, then what to buy, the
+ * choices, and room to sign.
+ */
 final class OthersPage {
 
     static final String HEADING = "What else, and who acts";
@@ -59,14 +64,18 @@ final class OthersPage {
      * @param room how deep all of it may be
      */
     List<Block> blocks(List<Ranked> others, double room) {
+        List<Block> before = Changes.ways(arrangement.advice(), mending);
         List<Block> after = new ArrayList<>();
         after.add(new Paragraph(open()));
         after.addAll(BuyTable.inShort(arrangement, readers));
-        after.addAll(Changes.inShort(arrangement, mending, alternatives, readers));
+        alternatives.ifPresent(plans -> after.add(Changes.choices(plans)));
         double left = room
                 - signatures().stream().mapToDouble(Depth::of).sum()
-                - after.stream().mapToDouble(Depth::of).sum();
-        List<Block> blocks = new ArrayList<>(found(others, left));
+                - Stream.concat(before.stream(), after.stream())
+                        .mapToDouble(Depth::of)
+                        .sum();
+        List<Block> blocks = new ArrayList<>(before);
+        blocks.addAll(found(others, left));
         blocks.addAll(after);
         return blocks;
     }
@@ -126,14 +135,14 @@ final class OthersPage {
         });
         return new Table(
                 "Every other finding, by who acts or is asked first",
-                List.of(text("No.", 5), text("Asks for", 9), text("Finding", 68), figure("By how much", 18)),
+                List.of(text("No.", 5), whole("Asks for", 9), text("Finding", 68), figure("By how much", 18)),
                 rows);
     }
 
     private Row row(Ranked one) {
         return new Row(
                 List.of(
-                        String.valueOf(one.number()),
+                        one.number(),
                         FindingBlocks.word(one.group().severity()),
                         findings.title(one.group()) + under(one),
                         FindingBlocks.margin(one)),
@@ -161,12 +170,15 @@ final class OthersPage {
                 .toList();
         if (!figures.isEmpty()) {
             int others = figures.size() - MOST_FIGURES;
-            parts.add("To be brought before everything can be checked: "
+            parts.add((readers == Readers.QUOTE
+                            ? "Answers to bring first: "
+                            : "To be brought before everything can be checked: ")
                     + figures.stream().limit(MOST_FIGURES).collect(Collectors.joining("; "))
-                    + (others > 0 ? "; and " + others + " more" : "") + ".");
+                    + (others > 0 && readers != Readers.QUOTE ? "; and " + others + " more" : "") + ".");
         }
         parts.add(arrangement.counts().met()
-                + (arrangement.counts().met() == 1 ? " check is in order." : " checks are in order."));
+                + (arrangement.counts().met() == 1 ? " check is in order" : " checks are in order")
+                + GuessWords.beside(arrangement.counts()) + ".");
         if (readers == Readers.QUOTE) {
             parts.add("The full print has each finding in full, what was not checked and what all of it rests on.");
         }

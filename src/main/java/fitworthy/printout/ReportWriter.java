@@ -26,6 +26,7 @@ public final class ReportWriter {
 
     private static final String ABOUT = "What this paper is, and is not";
 
+    private final Readers readers;
     private final Advice advice;
     private final Mending mending;
     private final Optional<Alternatives<ComparedPlan>> alternatives;
@@ -36,7 +37,12 @@ public final class ReportWriter {
     private final List<Section> sections = new ArrayList<>();
 
     private ReportWriter(
-            Advice advice, Mending mending, Optional<Alternatives<ComparedPlan>> alternatives, Imprint imprint) {
+            Advice advice,
+            Mending mending,
+            Optional<Alternatives<ComparedPlan>> alternatives,
+            Imprint imprint,
+            Readers readers) {
+        this.readers = readers;
         this.advice = advice;
         this.mending = mending;
         this.alternatives = alternatives;
@@ -57,10 +63,10 @@ public final class ReportWriter {
             Imprint imprint,
             Readers readers,
             Paper paper) {
-        return new ReportWriter(advice, mending, alternatives, imprint).report(readers, paper);
+        return new ReportWriter(advice, mending, alternatives, imprint, readers).report(paper);
     }
 
-    private Report report(Readers readers, Paper paper) {
+    private Report report(Paper paper) {
         if (readers == Readers.ENGINEER) {
             forEngineers();
         } else {
@@ -73,7 +79,7 @@ public final class ReportWriter {
                     Depth.ofHead(head()));
             sections.addAll(front.sections());
             if (readers != Readers.QUOTE) {
-                behind(front, readers);
+                behind(front);
             }
         }
         return new Report(
@@ -87,7 +93,7 @@ public final class ReportWriter {
     }
 
     /** What stands behind the first pages. */
-    private void behind(FrontPages front, Readers readers) {
+    private void behind(FrontPages front) {
         if (readers == Readers.CUSTOMER) {
             add("room", "Room left", front.room());
         }
@@ -165,13 +171,13 @@ public final class ReportWriter {
                 Words.shortened(reference, LONGEST_REFERENCE),
                 "Advice, not certification. Confirm it with local codes, the makers and a licensed engineer before "
                         + "you buy, fit or drive.",
-                Verdict.of(arrangement),
+                readers == Readers.QUOTE ? Verdict.inShort(arrangement) : Verdict.of(arrangement),
                 particulars(),
                 List.of());
     }
 
     private List<Particular> particulars() {
-        return List.of(
+        List<Particular> particulars = new ArrayList<>(List.of(
                 new Particular(
                         "For",
                         Stream.of(advice.sheet().customer(), advice.sheet().quote())
@@ -185,6 +191,10 @@ public final class ReportWriter {
                 new Particular(
                         "Rules of",
                         advice.book().regions().get(advice.sheet().region()).name() + " as of "
-                                + advice.sheet().asOf()));
+                                + advice.sheet().asOf())));
+        if (readers == Readers.QUOTE) {
+            particulars.add(new Particular("Planned", Wishes.of(advice.sheet())));
+        }
+        return particulars;
     }
 }

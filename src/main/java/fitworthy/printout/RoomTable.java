@@ -81,6 +81,13 @@ final class RoomTable {
                 .collect(Collectors.joining("; "));
     }
 
+    /** Whether the vehicle is over a limit before a trailer is on. */
+    boolean isOverAlone() {
+        return room.loadings().stream()
+                .flatMap(loading -> loading.trailer().stream())
+                .anyMatch(answer -> answer.most().isOver() && answer.most().taken() == 0);
+    }
+
     /** The question of a line, which the first line of several has. */
     private String named(Line line) {
         return lines.subList(0, lines.indexOf(line) + 1).stream()

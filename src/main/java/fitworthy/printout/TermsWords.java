@@ -20,6 +20,8 @@ final class TermsWords {
     private static final double LEAST_MASS = 0.5;
 
     private static final String NOT_KNOWN = "not known";
+    /** What stands for a figure where there is none. */
+    static final String NONE = "-";
 
     private final Terms before;
     private final Terms after;
@@ -184,7 +186,7 @@ final class TermsWords {
         return byLoading.values().stream()
                 .min(Double::compare)
                 .map(value -> number(value, unit, decimals) + " " + unit)
-                .orElse("-");
+                .orElse(NONE);
     }
 
     /** What of some names is not among others, as the end of a list. */

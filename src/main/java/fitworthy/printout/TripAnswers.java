@@ -7,6 +7,7 @@ import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.printout.words.FieldWords;
 import fitworthy.printout.words.Wording;
+import fitworthy.search.Terms;
 import fitworthy.source.Words;
 import java.util.Comparator;
 import java.util.List;
@@ -19,9 +20,10 @@ final class TripAnswers {
     /** What is taken along. @param per of what its figure is @param rules those that hold it against the trip */
     private record Supply(String name, String per, Set<String> rules) {}
 
+    private static final Supply WATER = new Supply("Water", " a person and day", Set.of("water.short"));
     private static final List<Supply> SUPPLIES = List.of(
             new Supply("Fuel", "", Set.of("fuel.range-short")),
-            new Supply("Water", " a person and day", Set.of("water.short")),
+            WATER,
             new Supply("Power", " of the battery", Set.of("electrical.lithium-too-deep", "electrical.lead-too-deep")));
 
     /** How many figures are named that an answer lacks. */
@@ -59,7 +61,9 @@ final class TripAnswers {
 
     private static String words(Advice advice, Supply supply, Outcome outcome) {
         if (outcome instanceof NotAssessed open) {
-            return "not known; missing: "
+            String lasts = supply.equals(WATER) ? TermsWords.water(Terms.of(advice)) : TermsWords.NONE;
+            return (lasts.equals(TermsWords.NONE) ? "" : "lasts about " + lasts + "; whether that is enough is ")
+                    + "not known; missing: "
                     + Words.few(
                             open.waitsFor().stream()
                                     .map(FieldWords::of)

@@ -4,11 +4,13 @@ import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Arrangement.Headings;
 import fitworthy.advice.Counts;
+import fitworthy.advice.Outcome;
 import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Ratings;
 import fitworthy.advice.TrailerRoom;
 import fitworthy.advice.UntilApproved;
+import fitworthy.book.Book;
 import fitworthy.book.Severity;
 import fitworthy.figures.mass.LoadMeasures;
 import fitworthy.figures.room.RoomMeasures;
@@ -27,10 +29,21 @@ public final class Verdict {
     /** How many ratings are named in a sentence. */
     private static final int NAMED = 5;
 
+    private static final String TOWING = "towing";
+
     private Verdict() {}
 
-    /** What to do with the plan, with what was found and how much information is missing. */
+    /** What to do with the plan, with what was found, how much information is missing and what rests on guesses. */
     public static String of(Arrangement arrangement) {
+        return of(arrangement, true);
+    }
+
+    /** The same without what is in order only if guesses hold. */
+    static String inShort(Arrangement arrangement) {
+        return of(arrangement, false);
+    }
+
+    private static String of(Arrangement arrangement, boolean withHeld) {
         List<String> parts = new ArrayList<>();
         Headings headings = arrangement.headings();
         headings.found().forEach((severity, count) -> parts.add(count + " " + SeverityWords.behind(count, severity)));
@@ -40,7 +53,7 @@ public final class Verdict {
         if (arrangement.counts().notAssessed() > 0) {
             parts.add(open(arrangement.counts()));
         }
-        if (arrangement.counts().held() > 0) {
+        if (withHeld && arrangement.counts().held() > 0) {
             parts.add(GuessWords.count(arrangement.counts()));
         }
         String waived = HouseWords.waived(arrangement);
@@ -89,6 +102,15 @@ public final class Verdict {
                 .map(over -> none + "; at " + kilograms(room.trailer().mass().value()) + " it is " + kilograms(over)
                         + " too heavy (" + room.governs() + ").")
                 .orElse(none + ", so what it does to the vehicle is not checked.");
+    }
+
+    /** By how much the trailer as planned is over what the two may weigh, or over a limit of its own; empty where it is not. */
+    static String overWithTrailer(Advice advice) {
+        List<Assessed> passed = Ratings.of(advice).passed().stream()
+                .filter(rating -> rating.judged().measure().kind() == LoadMeasures.COMBINED
+                        || Book.topic(rating.judged().id()).equals(TOWING))
+                .toList();
+        return passed.isEmpty() ? "" : " With the trailer as planned it is over: " + over(advice, passed) + ".";
     }
 
     private static String kilograms(double mass) {
@@ -169,7 +191,8 @@ public final class Verdict {
                 : " (" + Wording.loadings(rating, findings, finding -> amount(advice, finding)) + ")";
     }
 
-    private static String in(Assessed rating) {
+    /** In brackets, the loading of what hangs on one. */
+    static String in(Outcome rating) {
         String loading = rating.judged().loadCase();
         return loading.isEmpty() ? "" : " (" + loading + ")";
     }
@@ -188,7 +211,7 @@ public final class Verdict {
     }
 
     /** What a rating is called in a sentence. */
-    static String name(Assessed rating) {
+    static String name(Outcome rating) {
         String subject = rating.judged().subject();
         String limit = rating.judged().measure().kind().limitMeaning();
         return subject.startsWith("vehicle") || subject.equals("roof")

@@ -15,7 +15,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** How figures were worked out, as blocks of a report. */
 final class Workings {
@@ -31,7 +30,7 @@ final class Workings {
     /** How the figures of the findings were worked out, each measure once. */
     static List<Block> blocks(List<Ranked> ranked) {
         Map<Key, Measure> measures = new LinkedHashMap<>();
-        Map<Key, Set<Integer>> numbers = new LinkedHashMap<>();
+        Map<Key, Set<String>> numbers = new LinkedHashMap<>();
         for (Ranked one : ranked) {
             for (Finding finding : one.group().outcomes()) {
                 for (Measure measure : finding.evidence()) {
@@ -51,7 +50,7 @@ final class Workings {
                         + measure.getSubject() + (measure.getLoadCase().isEmpty() ? "" : ", " + measure.getLoadCase())
                         + "] = "
                         + Wording.value(measure) + "; finding "
-                        + numbers.get(key).stream().map(String::valueOf).collect(Collectors.joining(", ")),
+                        + String.join(", ", numbers.get(key)),
                 lines(measure, shown))));
         return blocks;
     }

@@ -14,6 +14,9 @@ public final class Words {
     private static final Pattern UNSEEN = Pattern.compile("[\\p{Cntrl}\\u202A-\\u202E\\u2066-\\u2069]+");
     private static final Pattern HUMP = Pattern.compile("(?<=[a-z0-9])(?=[A-Z])");
 
+    /** A capital that begins a sentence, and no abbreviation. */
+    private static final Pattern CAPITAL = Pattern.compile("[A-Z](?![A-Z0-9])");
+
     private static final int MOST_SUGGESTIONS = 3;
 
     private Words() {}
@@ -120,6 +123,13 @@ public final class Words {
     /** The same beginning with a capital. @param text not empty */
     public static String capital(String text) {
         return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+
+    /** A text as part of a sentence, not beginning with a capital unless its first word is written in them. */
+    public static String small(String text) {
+        return CAPITAL.matcher(text).lookingAt()
+                ? text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1)
+                : text;
     }
 
     /**

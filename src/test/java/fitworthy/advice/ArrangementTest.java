@@ -167,6 +167,35 @@ class ArrangementTest {
                 "what is too close to call last");
     }
 
+    /** A guess that may clear a change puts it behind what is sure, whatever comes of it; a stop never waits for it. */
+    @Test
+    void whatBetterFiguresMayClearComesLastOfItsSeverity() throws FaultsException {
+        assertEquals(List.of("radio.in-sight", "across.no-plate"), whipOrPlate("0 mm"), "too close, but stated");
+        assertEquals(
+                List.of("across.no-plate", "radio.in-sight, guesses decide"),
+                whipOrPlate("about 0 mm"),
+                "a guess decides");
+        assertEquals(
+                List.of("radio.in-sight", "across.no-plate"),
+                whipOrPlate("about -300 mm"),
+                "no guess so near can clear it");
+        Arrangement stop = arranged("vehicle: {ratings: {gvm: about 2500 kg +/- 60 kg}}\n");
+        assertFalse(stop.findings().stream()
+                .filter(group -> group.severity() == Severity.STOP)
+                .anyMatch(stop::isDecidedByGuesses));
+    }
+
+    /** No plate is to be seen, and a whip stands so far aside on a bar; ten degrees of the driver's view are at 27 mm. */
+    private static List<String> whipOrPlate(String aside) throws FaultsException {
+        Arrangement arrangement = arranged("vehicle: {view: {eye: {x: 1450 mm, y: -370 mm, z: 1450 mm}}}\n" + PLATES
+                + "  - {name: Whip, kind: aerial, mass: 0.5 kg, at: {x: -800 mm, y: %s, z: 1200 mm}, place: bar}\n"
+                        .formatted(aside));
+        return arrangement.findings().stream()
+                .filter(group -> Set.of("radio.in-sight", "across.no-plate").contains(group.id()))
+                .map(group -> group.id() + (arrangement.isDecidedByGuesses(group) ? ", guesses decide" : ""))
+                .toList();
+    }
+
     private static List<String> overloads(Arrangement arrangement) {
         return arrangement.findings().stream()
                 .filter(group -> group.id().startsWith("mass.") && group.severity() == Severity.STOP)

@@ -41,7 +41,7 @@ class BuyTableTest {
                 What to buy
                   Order now: Drawers, Fridge.
 
-                Cost     2670.00 AUD for parts and certificates, as far as they have a price.
+                Cost     2670.00 AUD for all parts and certificates.
                          Not counted: the workshop's time.
 
                 """,

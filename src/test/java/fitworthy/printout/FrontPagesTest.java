@@ -167,7 +167,7 @@ class FrontPagesTest {
                 "The trip? Fuel: enough (890 km, range 1047 km). Water: enough (7.2 L a person and day, at least 6.0 L). Power:"
                         + " enough (0.0 % of the battery, at most 90.0 %).",
                 "Margin to each limit",
-                "Price: 63610.00 AUD");
+                "have a price, together 63610.00 AUD. Without a price on the sheet: ");
         says(
                 firstPage("overloaded"),
                 "Within its ratings? Loaded as planned it is over its ratings: GCM by 305 kg, GVM by 190 kg, rear axle limit",

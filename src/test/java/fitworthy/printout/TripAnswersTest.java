@@ -33,6 +33,20 @@ class TripAnswersTest {
                 ALONE + " Water: not enough (5.0 L a person and day, at least 6.0 L).", answers(water + "6 days}"));
     }
 
+    /** 60 L for two people who use 7.5 L each a day are 4 days; how long they are on their own nobody said. */
+    @Test
+    void waterSaysHowLongItLastsWhereNobodySaidHowLongItHasTo() throws FaultsException {
+        String water = "tanks: [{name: Water, liquid: water, capacity: 60 L, fill: 100 %%, stock: yes,"
+                + " mass: 0 kg, at: {x: 2000 mm, y: 0 mm, z: 600 mm}}]\ntrip: {people: 2, parked: 3 days%s}\n";
+        assertEquals(
+                ALONE + " Water: lasts about 4.0 days; whether that is enough is not known; missing: Trip: days"
+                        + " between places with supplies.",
+                answers(water.formatted(", water-use: 7.5 L, days: unknown")));
+        assertEquals(
+                ALONE + " Water: not known; missing: Trip: days between places with supplies.",
+                answers(water.formatted(", water-use: unknown, days: unknown")));
+    }
+
     @Test
     void whatIsMissingIsToldAndNothingIsSaidOfWhatNobodyAsks() throws FaultsException {
         assertEquals(

@@ -4,6 +4,7 @@ import fitworthy.advice.Advice;
 import fitworthy.figures.mass.LoadMeasures;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.towing.HitchMeasures;
 import fitworthy.printout.picture.Svg.Anchor;
 import fitworthy.printout.picture.Svg.Pen;
 import fitworthy.printout.words.Digits;
@@ -61,14 +62,24 @@ final class MarginBars {
         Map<String, Map<String, Measure>> limits = new LinkedHashMap<>();
         cases.forEach(facts -> facts.measures().stream()
                 .filter(measure -> MASSES.contains(measure.kind()))
-                .forEach(measure -> limits.computeIfAbsent(
-                                Words.capital(measure.getSubject()) + ": "
-                                        + measure.kind().limitMeaning(),
-                                none -> new LinkedHashMap<>())
+                .forEach(measure -> limits.computeIfAbsent(name(measure), none -> new LinkedHashMap<>())
                         .putIfAbsent(measure.getLoadCase(), measure)));
         Map<String, List<Measure>> all = new LinkedHashMap<>();
         limits.forEach((name, byCase) -> all.put(name, List.copyOf(byCase.values())));
+        ball(cases).ifPresent(measure -> all.put(name(measure), List.of(measure)));
         return all;
+    }
+
+    private static String name(Measure measure) {
+        return Words.capital(measure.getSubject()) + ": " + measure.kind().limitMeaning();
+    }
+
+    /** The load on the ball against the one of its limits that leaves least, of those that are known. */
+    private static Optional<Measure> ball(List<PictureFacts> cases) {
+        return cases.stream()
+                .flatMap(facts -> facts.all(HitchMeasures.BALL).stream())
+                .filter(measure -> measure.isKnown() && measure.hasLimit())
+                .min(Comparator.comparingDouble(Measure::getHeadroom));
     }
 
     private void limit(String name, List<Measure> measures) {

@@ -13,10 +13,12 @@ import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.book.Buying;
 import fitworthy.book.Buying.Settled;
+import fitworthy.book.Card;
 import fitworthy.quantity.Missing;
 import fitworthy.source.Words;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** Why a part is not ordered now, in words. */
@@ -24,6 +26,8 @@ public final class BuyWords {
 
     /** How many fields or parts are named; the others are counted. */
     private static final int NAMED = 3;
+
+    private static final String ON_GUESSES = " on guesses";
 
     private BuyWords() {}
 
@@ -49,6 +53,31 @@ public final class BuyWords {
                 : deciding.subList(0, 1);
         return told.stream().map(reason -> words(reason, part)).collect(Collectors.joining(", "))
                 + (told.size() < deciding.size() ? "; and other reasons" : "");
+    }
+
+    /** Whether it is not ordered because the vehicle is too heavy. */
+    public static boolean waitsForLoad(Part part) {
+        return part.reasons().stream().anyMatch(BuyWords::isLoad);
+    }
+
+    /** Whether it waits for something else too. */
+    public static boolean waitsForMore(Part part) {
+        return !part.reasons().stream().allMatch(BuyWords::isLoad);
+    }
+
+    /** Every limit of the vehicle that some parts wait for, each once. */
+    public static String loads(List<Part> parts) {
+        List<String> limits = parts.stream()
+                .flatMap(
+                        part -> part.reasons().stream().filter(BuyWords::isLoad).map(reason -> words(reason, part)))
+                .distinct()
+                .toList();
+        return limits.stream().allMatch(limit -> limit.endsWith(ON_GUESSES))
+                ? "on guesses "
+                        + limits.stream()
+                                .map(limit -> limit.substring(0, limit.length() - ON_GUESSES.length()))
+                                .collect(Collectors.joining(", "))
+                : String.join(", ", limits);
     }
 
     private static boolean isLoad(Reason reason) {
@@ -82,24 +111,28 @@ public final class BuyWords {
         Finding worst = found.finding().worst();
         if (!found.guesses().isEmpty()) {
             return isLoad(found)
-                    ? loadOrTitle(found.finding()) + " on guesses"
+                    ? loadOrTitle(found.finding()) + ON_GUESSES
                     : "a figure in place of a guess: " + fields(found.guesses(), part);
         }
         Buying buying = found.finding().card().buying();
         return switch (found.finding().card().settledBy()) {
-            case ANOTHER_CHOICE -> filled(buying.instead(), worst, firstSentence(Wording.remedy(worst)));
-            case ANSWER, CORRECTION -> filled(buying.waitFor(), worst, title(found.finding()));
+            case ANOTHER_CHOICE -> filled(buying.instead(), card -> firstSentence(card.remedy()), worst);
+            case ANSWER, CORRECTION -> filled(buying.waitFor(), Card::title, worst);
             case LESS_LOAD -> loadOrTitle(found.finding());
-            case WORK -> title(found.finding());
+            case WORK -> filled("", Card::title, worst);
         };
     }
 
     private static String loadOrTitle(Group<Finding> finding) {
-        return finding.worst().comparison().isPresent() ? load(finding.worst()) : title(finding);
+        return finding.worst().comparison().isPresent()
+                ? load(finding.worst())
+                : filled("", Card::title, finding.worst());
     }
 
-    private static String filled(String words, Finding finding, String otherwise) {
-        return words.isEmpty() ? otherwise : Wording.fill(words, finding);
+    /** As a part of a sentence. */
+    private static String filled(String words, Function<Card, String> otherwise, Finding finding) {
+        return Wording.part(
+                words.isEmpty() ? Words.small(otherwise.apply(finding.judged().card())) : words, finding);
     }
 
     /** What has to be done before anything is ordered; of a limit of the vehicle by how much. */

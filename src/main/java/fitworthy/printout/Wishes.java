@@ -1,0 +1,74 @@
+package fitworthy.printout;
+
+import fitworthy.figures.plan.Alterations;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.QuantityText;
+import fitworthy.sheet.ElectricalDetails.Battery;
+import fitworthy.sheet.ElectricalDetails.SolarPanel;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Sheet;
+import fitworthy.sheet.SuspensionDetails.BodyLift;
+import fitworthy.sheet.SuspensionDetails.Springs;
+import fitworthy.sheet.TyreDetails.Tyres;
+import fitworthy.source.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** What a plan was taken to be, so that the customer sees whether a wish was forgotten or misread. */
+final class Wishes {
+
+    /** How many parts, and how many loads, are named. */
+    private static final int MOST = 30;
+
+    private Wishes() {}
+
+    /** The parts with the figure that they are chosen by, what is carried, and what is towed. */
+    static String of(Sheet sheet) {
+        Sheet planned = sheet.planned();
+        List<String> parts = Stream.concat(
+                        planned.fitments().stream()
+                                .filter(part -> !part.isDone())
+                                .map(part -> named(part.name(), chosenBy(part))),
+                        planned.tanks().stream()
+                                .filter(tank -> Alterations.added(tank) && !tank.isDone())
+                                .map(tank -> named(tank.name(), figure(tank.capacity(), "L"))))
+                .toList();
+        List<String> told = new ArrayList<>();
+        if (!parts.isEmpty()) {
+            told.add(Words.few(parts, MOST));
+        }
+        if (!planned.cargo().isEmpty()) {
+            told.add("Carried: "
+                    + Words.few(planned.cargo().stream().map(Sheet.Load::name).toList(), MOST));
+        }
+        planned.trailer()
+                .ifPresent(towed -> told.add("Towed: " + named(towed.name(), figure(towed.mass(), "kg"))
+                        + (towed.ball().known() ? ", " + figure(towed.ball(), "kg") + " on the ball" : "")));
+        return told.isEmpty() ? "nothing on the sheet" : String.join(". ", told) + ".";
+    }
+
+    private static String named(String name, String figure) {
+        return figure.isEmpty() || name.contains(figure) ? name : name + " " + figure;
+    }
+
+    private static String chosenBy(Fitment part) {
+        if (part.details() instanceof Springs springs) {
+            return figure(springs.lift(), "mm");
+        }
+        if (part.details() instanceof BodyLift lift) {
+            return figure(lift.lift(), "mm");
+        }
+        if (part.details() instanceof Tyres tyres) {
+            return tyres.size() == null ? "" : tyres.size();
+        }
+        if (part.details() instanceof Battery battery) {
+            return figure(battery.capacity(), "Ah");
+        }
+        return part.details() instanceof SolarPanel panel ? figure(panel.power(), "W") : "";
+    }
+
+    private static String figure(Figure figure, String unit) {
+        return figure.known() ? figure.mark().before(QuantityText.shown(figure.value(), unit)) : "";
+    }
+}

@@ -1,0 +1,111 @@
+package fitworthy.printout;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fitworthy.Books;
+import fitworthy.Sheets;
+import fitworthy.advice.Advice;
+import fitworthy.advice.Adviser;
+import fitworthy.advice.Arrangement;
+import fitworthy.document.Report.Points;
+import fitworthy.document.Report.Subheading;
+import fitworthy.search.Change;
+import fitworthy.search.Mender.Mending;
+import fitworthy.search.Mender.Offer;
+import fitworthy.search.Terms;
+import fitworthy.source.FaultsException;
+import java.math.BigDecimal;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What is said of a changed plan, the change itself made by hand. The plain wagon without load weighs 2460 kg. */
+class ChangeWordsTest {
+
+    private static final String AXLES =
+            "vehicle: {ratings: {gvm: 2500 kg, front-axle: 1320 kg, rear-axle: %s, gcm: 4000 kg}}\n";
+
+    private static Advice advice(String changes) throws FaultsException {
+        return Adviser.advise(Books.engine(), Sheets.plainWith(changes));
+    }
+
+    private static Offer offer(Advice then) {
+        return new Offer(List.of(new Change.LeaveBehind("Sand")), 0, BigDecimal.ZERO, 0, Terms.of(then), then);
+    }
+
+    /** 3000 kg GVM in two loadings. */
+    private static Advice carrying(int light, int heavy) throws FaultsException {
+        return advice(
+                """
+                cargo:
+                  - {name: Light, mass: %d kg +/- 0 kg, at: {x: 1400 mm, y: 0 mm, z: 900 mm}}
+                  - {name: Heavy, mass: %d kg +/- 0 kg, at: {x: 1400 mm, y: 0 mm, z: 900 mm}}
+                cases: [{name: light, carrying: [Light]}, {name: heavy, carrying: [Heavy]}]
+                """
+                        .formatted(light, heavy));
+    }
+
+    /** The loading that is cleared leaves 140 kg; what counts is the one that is not. */
+    @Test
+    void whatIsLeftIsThatOfTheWorstLoading() throws FaultsException {
+        Advice planned = carrying(600, 660);
+        assertTrue(
+                ChangeWords.terms(planned, offer(carrying(400, 600))).stream()
+                        .anyMatch(line -> line.startsWith("Left then: ") && line.contains("GVM 60 kg over (heavy)")),
+                "still over in one");
+        assertTrue(
+                ChangeWords.terms(planned, offer(carrying(400, 500))).stream()
+                        .anyMatch(line -> line.startsWith("Left then: ") && line.contains("GVM 40 kg (heavy)")),
+                "within it in both");
+    }
+
+    /** GVM, and both axles told as one: the verdict counts two, and so does what a change leaves. */
+    @Test
+    void stopsAreCountedAsTheVerdictCountsThem() throws FaultsException {
+        Advice planned = advice(AXLES.formatted("1180 kg"));
+        assertTrue(Verdict.of(Arrangement.of(planned)).contains(" 2 stops"), Verdict.of(Arrangement.of(planned)));
+        assertEquals(
+                "Clears part of 1 stop (The rear axle carries more than its limit). 2 stops remain.",
+                ChangeWords.cleared(planned, offer(advice(AXLES.formatted("1300 kg"))), true));
+        Advice then = advice(AXLES.formatted("1300 kg").replace("1320", "1400"));
+        assertEquals(
+                "Clears 1 stop (The rear axle carries more than its limit). 1 stop remains.",
+                ChangeWords.cleared(planned, offer(then), true));
+        assertEquals(
+                1,
+                ChangeWords.terms(planned, offer(then)).stream()
+                        .filter(line -> line.startsWith("Stop that remains: "))
+                        .count());
+    }
+
+    /** An offer comes first; without one the lighter plan, then the changes that take most off the ratings, three in all. */
+    @Test
+    void aQuoteTellsTheFewBestWays() throws FaultsException {
+        Advice planned = carrying(600, 660);
+        List<Offer> none = List.of();
+        List<Offer> clears = List.of(offer(carrying(300, 300)));
+        assertEquals(
+                "Ways to get within the ratings",
+                heading(planned, new Mending(none, clears, none, List.of(), 9, true)));
+        List<Offer> lighter = List.of(offer(carrying(300, 600)));
+        List<Offer> best = List.of(
+                offer(carrying(600, 650)),
+                offer(carrying(600, 700)),
+                offer(carrying(600, 610)),
+                offer(carrying(600, 640)));
+        Mending mending = new Mending(best, none, lighter, List.of(), 9, false);
+        assertEquals("What comes nearest to the ratings", heading(planned, mending));
+        List<String> ways = ((Points) Changes.ways(planned, mending).get(1)).texts();
+        assertEquals(3, ways.size(), ways.toString());
+        for (int i = 0; i < 3; i++) {
+            assertTrue(
+                    ways.get(i).contains("GVM " + List.of(60, 70, 100).get(i) + " kg over (heavy)"), ways.toString());
+        }
+        assertEquals(3, Changes.ways(planned, mending).size(), "and that not all was tried");
+        assertEquals(List.of(), Changes.ways(carrying(100, 100), new Mending(best, none, none, List.of(), 9, true)));
+    }
+
+    private static String heading(Advice planned, Mending mending) {
+        return ((Subheading) Changes.ways(planned, mending).get(0)).text();
+    }
+}
