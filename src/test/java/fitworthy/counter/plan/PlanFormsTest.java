@@ -203,7 +203,7 @@ class PlanFormsTest {
         set("fitments.6.mass", "0.0625 t", "kg", "{from: Front bar, mass: 0.0625 t}");
         set("fitments.6.price", "1500.00 AUD", "", "price: 1500.00 AUD}");
         set("fitments.6.keep", "yes", "", "keep: yes");
-        set("fitments.7.at", "at the front bar", "", "where: at the front bar");
+        set("fitments.7.at", "at the front bar", "", "{from: Winch, at: at the front bar}");
         set("cargo.1.at.x", "2250", "mm", "at: {x: 2250 mm, y: 0 mm, z: 950 mm}");
         set("cases.2.carrying", "Bags in the cab, Camp gear", "", "carrying: [Bags in the cab, Camp gear]");
         set("cases.2.filled.Main+tank", "40", "%", "Main tank: 40 %");
