@@ -89,7 +89,8 @@ public record UsualPlaces(Map<String, UsualPlace> places, Map<String, String> sp
         }
         String plain = wish.toLowerCase(Locale.ROOT);
         return spoken.keySet().stream()
-                .filter(way -> WHERE.matcher(way).find() && (plain.equals(way) || plain.endsWith(" " + way) || plain.endsWith("=" + way)))
+                .filter(way -> WHERE.matcher(way).find()
+                        && (plain.equals(way) || plain.endsWith(" " + way) || plain.endsWith("=" + way)))
                 .max(Comparator.comparingInt(String::length));
     }
 

@@ -2,6 +2,7 @@ package fitworthy.counter.sheets;
 
 import fitworthy.advice.View;
 import fitworthy.book.Book;
+import fitworthy.counter.edit.Labels;
 import fitworthy.quantity.Mark;
 import fitworthy.schema.FieldSchema;
 import fitworthy.sheet.Sheet;
@@ -276,7 +277,10 @@ public record Understood(
             return new Understood(
                     said,
                     missing,
-                    faults.stream().distinct().map(Fault::toString).toList(),
+                    faults.stream()
+                            .distinct()
+                            .map(fault -> Labels.fault(fault, null))
+                            .toList(),
                     hints,
                     asksTub,
                     text);
