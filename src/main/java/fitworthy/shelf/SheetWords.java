@@ -59,6 +59,9 @@ public record SheetWords(
     /** What customers say of a part beside its mass. */
     private static final Set<String> MEASURES = Set.of("length", "lift", "capacity", "power");
 
+    /** What may stand behind the size of a tyre, such as 121S. */
+    private static final Pattern LOAD_AND_SPEED = Pattern.compile("\\s+[0-9]{2,3}[A-Z]$");
+
     private static final String MASS = "mass";
     private static final String AT = "at";
     private static final String CAPACITY = "capacity";
@@ -282,7 +285,7 @@ public record SheetWords(
         boolean replaces = kept.filter(kind -> this.shelf.of(kind).get(own).get("removes") != null)
                 .isPresent();
         if (meaning.get().kinds().equals(List.of(Fitment.Kind.TYRES))
-                && TyreSize.read(said).isPresent()) {
+                && TyreSize.read(LOAD_AND_SPEED.matcher(said).replaceFirst("")).isPresent()) {
             return new Wanted(own, meaning.get(), Map.of("size", said), shelf, replaces);
         }
         // No field has the size of what no check knows, so that its name keeps it.

@@ -177,10 +177,10 @@ class NewPageTest {
     @Test
     void whatNoFieldHoldsStaysInTheName() throws Exception {
         List<String> wishes = List.of(
-                "fridge=60 L", "tyres=265/70R17", "dog", "two swags", "Parrot=load", "tyres=265/17", "winch=60 L");
+                "fridge=60 L", "tyres=265/70R17 121S", "dog", "two swags", "Parrot=load", "tyres=265/17", "winch=60 L");
         String look = sent("/new/look", wishes).body();
         assertTrue(said(look, "part-1").endsWith(", named fridge 60 L"), said(look, "part-1"));
-        assertEquals("kind: tyres, 265/70R17", said(look, "part-2"));
+        assertEquals("kind: tyres, 265/70R17 121S", said(look, "part-2"));
         assertEquals("a load, listed under cargo", said(look, "part-5"));
         assertTrue(said(look, "part-6").contains("'265/17'"), said(look, "part-6"));
         assertTrue(said(look, "part-7").endsWith("Right: winch=38 kg"), said(look, "part-7"));
@@ -190,7 +190,7 @@ class NewPageTest {
                 text,
                 "{name: Fridge 60 L, kind: other}",
                 "{name: Fridge 60 L, part: Fridge 60 L}",
-                "{name: Tyres, kind: tyres, size: 265/70R17}",
+                "{name: Tyres, kind: tyres, size: 265/70R17 121S}",
                 "  - {name: Luggage}\n  - {name: Food}\n  - {name: Dog}\n  - {name: Two swags}\n  - {name: Parrot");
         made(List.of("food=30 kg"), "file", "fed");
         String fed = served.text("fed.yaml");
