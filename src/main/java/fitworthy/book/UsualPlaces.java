@@ -9,13 +9,17 @@ import fitworthy.source.NodePath;
 import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The places in words that a book knows.
@@ -29,6 +33,16 @@ public record UsualPlaces(Map<String, UsualPlace> places, Map<String, String> sp
     public static final UsualPlaces NONE = new UsualPlaces(Map.of(), Map.of(), Map.of());
 
     private static final Pattern WORDS = Pattern.compile("[a-z]+( [a-z]+){1,7}");
+    private static final Pattern WHERE =
+            Pattern.compile("^(in|on|at|under|above|over|behind|beside|between|ahead of) ");
+    private static final Pattern MEASURED = Pattern.compile(
+            "(?<![^ ])[0-9.]+ ?[a-z]{1,2} (behind|ahead of|in front of) (the )?("
+                    + Stream.of(UsualPlace.Start.values())
+                            .filter(UsualPlace.Start::isTaped)
+                            .map(UsualPlace.Start::words)
+                            .collect(Collectors.joining("|"))
+                    + ")$",
+            Pattern.CASE_INSENSITIVE);
     private static final Pattern SPACES = Pattern.compile("\\s+");
 
     /**
@@ -62,6 +76,22 @@ public record UsualPlaces(Map<String, UsualPlace> places, Map<String, String> sp
     public Optional<String> known(String named) {
         return Optional.ofNullable(spoken.get(
                 SPACES.matcher(named.strip().toLowerCase(Locale.ROOT)).replaceAll(" ")));
+    }
+
+    /**
+     * The place that a wish ends with, such as "under the tray" or "120 mm behind the rear axle", as it is written. What
+     * is no more than a noun is none, since a part may be called so ("front bar").
+     */
+    public Optional<String> ending(String wish) {
+        Matcher measured = MEASURED.matcher(wish);
+        if (measured.find()) {
+            return Optional.of(measured.group());
+        }
+        String plain = wish.toLowerCase(Locale.ROOT);
+        return spoken.keySet().stream()
+                .filter(way -> WHERE.matcher(way).find()
+                        && (plain.equals(way) || plain.endsWith(" " + way) || plain.endsWith("=" + way)))
+                .max(Comparator.comparingInt(String::length));
     }
 
     /** Every way to say one of them. */

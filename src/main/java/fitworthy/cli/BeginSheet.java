@@ -122,6 +122,7 @@ final class BeginSheet implements Callable<Integer> {
                 engine.book().tables().shopWords(),
                 shelf,
                 engine.book().regions().keySet(),
+                engine.book().usualPlaces()::ending,
                 "--",
                 faults);
         if (asking) {
@@ -158,8 +159,12 @@ final class BeginSheet implements Callable<Integer> {
                 words.region(region),
                 List.copyOf(of.regions().keySet()),
                 LocalDate.now(),
-                parts.stream().map(words::part).filter(Objects::nonNull).toList(),
-                words.trailer(trailer));
+                parts.stream()
+                        .map(part -> words.part(part, words.region(region)))
+                        .filter(Objects::nonNull)
+                        .toList(),
+                words.trailer(trailer),
+                SheetDraft.Told.NOTHING);
     }
 
     private void newFile(Path file) throws FaultsException, NotWritten {
@@ -225,7 +230,7 @@ final class BeginSheet implements Callable<Integer> {
     private String part(BufferedReader in, SheetWords words) {
         return answer(in, "A part, such as bull bar or winch=26 kg; nothing when done", words.faults(), typed -> {
             if (!typed.isBlank()) {
-                words.part(typed);
+                words.part(typed, words.region(region));
             }
         });
     }

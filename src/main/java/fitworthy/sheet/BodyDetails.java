@@ -55,6 +55,11 @@ public sealed interface BodyDetails extends Details {
                             find = "the maker, or a hose")
                     Choice<YesNo> dustSealed,
             @Field(
+                            value =
+                                    "whether the tub that the vehicle came with stays on under it; asked where nothing comes off for it",
+                            find = "the plan")
+                    Choice<YesNo> tubStays,
+            @Field(
                             value = "how far its rear door, flap or ladder reaches behind it; 0 mm where nothing opens",
                             in = Dimension.LENGTH,
                             within = Plausible.GAP,

@@ -26,7 +26,10 @@ public sealed interface IntakeDetails extends Details {
                             find = "the maker",
                             example = "90 mm")
                     Figure bore,
-            @Field(value = "whether its head is a pre-cleaner that throws dust out", find = "the maker")
+            @Field(
+                            value =
+                                    "whether its head is a pre-cleaner, which spins the coarse dust out before the filter",
+                            find = "the maker")
                     Choice<YesNo> preCleaner,
             @Field("its joints from the head to the airbox") List<Joint> joints)
             implements IntakeDetails {}

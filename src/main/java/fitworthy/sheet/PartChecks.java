@@ -64,6 +64,10 @@ final class PartChecks {
         if (fitment.details() instanceof MassDetails.ChassisExtension extension) {
             cut(extension, path);
         }
+        if (fitment.details() instanceof BodyDetails.Body body
+                && body.tubStays().is(YesNo.YES)) {
+            tub(fitment, path);
+        }
         if (fitment.details() instanceof TyreDetails.Tyres tyres) {
             TyreChecks.check(tyres, path, faults);
         }
@@ -128,6 +132,19 @@ final class PartChecks {
                     "what is done cannot stand in or on what is only planned",
                     "done: yes for '" + carrier + "' too, or a planned part with what it 'removes' where this is moved",
                     path.to("in"));
+        }
+    }
+
+    /** A tub that stays on does not come off too. */
+    private void tub(Fitment body, NodePath path) {
+        boolean gone = body.removes()
+                .filter(removed -> ShopWords.plain(removed.name()).matches("(.* )?tub"))
+                .isPresent();
+        if (gone) {
+            faults.tell(
+                    "says that the tub stays on, and 'removes' says that it comes off",
+                    "one of the two",
+                    path.to(SheetDraft.TUB_STAYS));
         }
     }
 

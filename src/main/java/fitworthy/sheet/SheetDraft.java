@@ -22,6 +22,8 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * The text of a new build sheet: what was named, and {@code ask} for each figure that nobody has said yet and that the
@@ -33,14 +35,21 @@ public final class SheetDraft {
     /** What YAML or a sheet would take for something else than a name. */
     private static final Set<String> TAKEN = Set.of("yes", "no", "true", "false", "on", "off", "null", "y", "n");
 
-    /** What may take the place of a tub. */
-    private static final Set<Kind> BODIES = Set.of(Kind.TRAY, Kind.CANOPY);
+    /** What may take the place of a tub, the nearest to it first. */
+    private static final List<Kind> BODIES = List.of(Kind.TRAY, Kind.CANOPY);
     /** What nobody travels without, whether a letter says so or not. */
     private static final List<String> ALONG = List.of("Luggage", "Food");
 
     private static final String MAIN_TANK = "Main tank";
     private static final String MASS = "mass";
     private static final String PLACE_ASKED = ", at: {x: ask}";
+    private static final String AT = "at";
+    private static final String CAPACITY = "capacity";
+    private static final String STOCK = "stock: yes";
+    /** What comes off under a tray or canopy, its mass and place left to the book. */
+    public static final String TUB = "{name: tub}";
+    /** The field of a tray or canopy that says that nothing comes off for it. */
+    public static final String TUB_STAYS = "tub-stays";
 
     private final Whole whole;
     /** Whether something stands in a field that was left out. */
@@ -52,17 +61,44 @@ public final class SheetDraft {
     private final List<String> cargo = new ArrayList<>();
     private final Set<String> names = new HashSet<>();
 
+    /** What becomes of the tub that a vehicle came with. */
+    public enum Tub {
+        NOT_SAID,
+        COMES_OFF,
+        STAYS_ON,
+        NEVER_HAD
+    }
+
     /**
      * A part, or what else is planned.
      *
-     * @param field what the figure is of, such as mass or length, or capacity of a tank
-     * @param figure empty where it was not said
+     * @param said what was said of it by the fields that hold it, such as mass, length or the place under at
      * @param shelf the list of a sheet that takes it from the shelf; empty where it does not lie there
+     * @param replaces whether the shelf says already what comes off for it
      */
-    public record Wanted(String name, Meaning meaning, String field, String figure, String shelf) {}
+    public record Wanted(String name, Meaning meaning, Map<String, String> said, String shelf, boolean replaces) {
 
-    /** A trailer. @param mass empty where it was not said */
-    public record Towed(String name, String mass, boolean shelf) {}
+        /** Whether it is of the kind by itself, and does not only bring such a part along. */
+        boolean isFirst(Kind kind) {
+            return !meaning.kinds().isEmpty() && meaning.kinds().get(0) == kind;
+        }
+    }
+
+    /** A trailer, with its loaded mass, ball load and plate; each is empty where it was not said. */
+    public record Towed(String name, String mass, String ball, String rated, boolean shelf) {}
+
+    /**
+     * What a letter commonly tells beside its wishes.
+     *
+     * @param mainTank what the vehicle's own tank holds; empty where it was not said
+     * @param masses of the people, the driver's first; no more than there are people
+     * @param trip fields of the trip with what they hold
+     */
+    public record Told(Tub tub, String mainTank, List<String> masses, Map<String, String> trip) {
+
+        /** Nothing. */
+        public static final Told NOTHING = new Told(Tub.NOT_SAID, "", List.of(), Map.of());
+    }
 
     /**
      * What stands above all.
@@ -95,7 +131,37 @@ public final class SheetDraft {
             List<String> regions,
             LocalDate day,
             List<Wanted> parts,
-            Optional<Towed> trailer) {}
+            Optional<Towed> trailer,
+            Told told) {
+
+        /** What becomes of the tub: as it was told, else as one of the wishes says. */
+        private Tub tub() {
+            return Stream.concat(Stream.of(told.tub()), parts.stream().map(SheetDraft::tub))
+                    .filter(tub -> tub != Tub.NOT_SAID)
+                    .findFirst()
+                    .orElse(Tub.NOT_SAID);
+        }
+
+        /** The trays and canopies, one that takes the place of the tub before one that may stand on it. */
+        private List<Wanted> bodies() {
+            return BODIES.stream()
+                    .flatMap(kind -> parts.stream().filter(part -> part.isFirst(kind)))
+                    .toList();
+        }
+    }
+
+    /** What a wish says of the tub. */
+    public static Tub tub(Wanted wanted) {
+        List<Thing> things = wanted.meaning().things();
+        return things.contains(Thing.TUB_OFF)
+                ? Tub.COMES_OFF
+                : things.contains(Thing.TUB_STAYS) ? Tub.STAYS_ON : Tub.NOT_SAID;
+    }
+
+    /** Whether it is a tray or canopy. */
+    public static boolean isBody(Wanted wanted) {
+        return BODIES.stream().anyMatch(wanted::isFirst);
+    }
 
     private SheetDraft(Whole whole, Predicate<NodePath> usual) {
         this.whole = whole;
@@ -122,7 +188,19 @@ public final class SheetDraft {
     public static Map<String, List<String>> added(
             Wanted wanted, Tank.Liquid fuel, Set<String> taken, Predicate<NodePath> usual) {
         SheetDraft draft = new SheetDraft(
-                new Whole(Heading.NONE, "", false, fuel, 0, "", List.of(), null, List.of(), Optional.empty()), usual);
+                new Whole(
+                        Heading.NONE,
+                        "",
+                        false,
+                        fuel,
+                        0,
+                        "",
+                        List.of(),
+                        null,
+                        List.of(),
+                        Optional.empty(),
+                        Told.NOTHING),
+                usual);
         draft.names.addAll(taken);
         draft.add(wanted);
         Map<String, List<String>> added = new LinkedHashMap<>();
@@ -134,8 +212,12 @@ public final class SheetDraft {
     }
 
     private String text() {
-        names.add(MAIN_TANK);
-        tanks.add("{name: " + MAIN_TANK + ", liquid: " + fuel() + ", capacity: usual, stock: yes}");
+        if (whole.parts().stream().noneMatch(part -> part.meaning().things().contains(Thing.MAIN_TANK))) {
+            names.add(MAIN_TANK);
+            String capacity = whole.told().mainTank();
+            tanks.add("{name: " + MAIN_TANK + ", liquid: " + fuel() + ", capacity: "
+                    + (capacity.isEmpty() ? "usual" : capacity) + ", " + STOCK + "}");
+        }
         for (String common : ALONG) {
             if (whole.parts().stream().noneMatch(part -> part.name().equalsIgnoreCase(common))) {
                 names.add(common);
@@ -162,7 +244,8 @@ public final class SheetDraft {
             lines.addAll(trailer(towed));
             lines.add("cases: [{name: without the trailer}, {name: towing, towing: yes}]");
         });
-        lines.add("trip: {people: " + whole.people() + "}");
+        lines.add("trip: {people: " + whole.people() + fields(whole.told().trip()) + "}");
+        list("occupants:", people(), lines);
         return String.join("\n", lines) + "\n";
     }
 
@@ -172,9 +255,24 @@ public final class SheetDraft {
         }
     }
 
+    /** Who is aboard, where anybody's mass was said; else the book adds them. */
+    private List<String> people() {
+        List<String> masses = whole.told().masses();
+        return IntStream.rangeClosed(1, masses.isEmpty() ? 0 : whole.people())
+                .mapToObj(i -> "{name: " + person(i) + (i <= masses.size() ? ", mass: " + masses.get(i - 1) : "") + "}")
+                .toList();
+    }
+
+    /** What somebody aboard is called, whose name nobody said. @param i counted from the driver, who is 1 */
+    public static String person(int i) {
+        return i == 1 ? "Driver" : i == 2 ? "Front passenger" : "Rear passenger " + (i - 2);
+    }
+
     private List<String> vehicle() {
+        boolean none = whole.tub() == Tub.NEVER_HAD;
         if (whole.shelf()) {
-            return List.of("vehicle: " + quoted(whole.vehicle()));
+            return List.of(
+                    "vehicle: " + taken(whole.vehicle(), whole.vehicle(), none ? Map.of("tub", "no") : Map.of(), ""));
         }
         List<String> lines = new ArrayList<>(List.of(
                 "vehicle:",
@@ -186,8 +284,9 @@ public final class SheetDraft {
                 "  ratings: {gvm: ask, front-axle: ask, rear-axle: ask, gcm: ask, towing: ask, ball: ask, roof: ask}",
                 "  tyres: {size: , load-index: ask, speed-symbol: }  # the sidewall, such as 265/65R17 112S",
                 "  engine: {fuel: " + fuel() + "}"));
-        if (whole.parts().stream()
-                .anyMatch(part -> part.meaning().kinds().stream().anyMatch(BODIES::contains))) {
+        if (whole.tub() != Tub.NOT_SAID) {
+            lines.add("  tub: " + (none ? "no" : "yes"));
+        } else if (!whole.bodies().isEmpty()) {
             lines.add("  tub: ask  # whether it comes with one; what comes off for a tray goes under its 'removes'");
         }
         return lines;
@@ -195,19 +294,30 @@ public final class SheetDraft {
 
     private static List<String> trailer(Towed towed) {
         if (towed.shelf()) {
-            return List.of("trailer: " + taken(towed.name(), towed.name(), "mass", towed.mass()));
+            Map<String, String> said = new LinkedHashMap<>();
+            said.put(MASS, towed.mass());
+            said.put("ball", towed.ball());
+            said.put("rated", towed.rated());
+            said.values().removeIf(String::isEmpty);
+            return List.of("trailer: " + taken(towed.name(), towed.name(), said, ""));
         }
         return List.of(
                 "# a weighbridge, a ball scale; its plate for rated",
-                "trailer: {name: " + quoted(towed.name()) + ", mass: " + orAsk(towed.mass())
-                        + ", ball: ask, rated: ask}");
+                "trailer: {name: " + quoted(towed.name()) + ", mass: " + orAsk(towed.mass()) + ", ball: "
+                        + orAsk(towed.ball()) + ", rated: " + orAsk(towed.rated()) + "}");
     }
 
     /** What is taken from the shelf: by its name alone, or with what is otherwise on this sheet. */
-    private static String taken(String name, String own, String field, String figure) {
-        String more = (own.equals(name) ? "" : ", name: " + quoted(own))
-                + (figure.isEmpty() ? "" : ", " + field + ": " + figure);
+    private static String taken(String name, String own, Map<String, String> said, String tub) {
+        String more = (own.equals(name) ? "" : ", name: " + quoted(own)) + fields(said) + tub;
         return more.isEmpty() ? quoted(name) : "{from: " + quoted(name) + more + "}";
+    }
+
+    /** Fields as they follow others in a group. */
+    private static String fields(Map<String, String> said) {
+        return said.entrySet().stream()
+                .map(field -> ", " + field.getKey() + ": " + field.getValue())
+                .collect(Collectors.joining());
     }
 
     private static void list(String heading, List<String> entries, List<String> lines) {
@@ -226,35 +336,47 @@ public final class SheetDraft {
         if (!wanted.shelf().isEmpty()) {
             boolean tank = wanted.shelf().equals("tanks");
             (tank ? tanks : wanted.shelf().equals("cargo") ? cargo : fitments)
-                    .add(taken(wanted.name(), free(wanted.name()), wanted.field(), wanted.figure()));
+                    .add(taken(wanted.name(), free(wanted.name()), wanted.said(), ofTub(wanted)));
             return;
         }
-        List<Kind> kinds = wanted.meaning().kinds();
         String first = "";
-        for (Kind kind : kinds) {
-            String name = first.isEmpty()
-                    ? part(Words.capital(wanted.name()), kind, wanted.field(), wanted.figure())
-                    : part(Words.capital(Words.hyphenated(kind.name()).replace('-', ' ')), kind, MASS, "");
-            first = first.isEmpty() ? name : first;
+        for (Kind kind : wanted.meaning().kinds()) {
+            if (first.isEmpty()) {
+                first = part(Words.capital(wanted.name()), kind, wanted.said(), ofTub(wanted));
+            } else if (whole.parts().stream().noneMatch(other -> other.isFirst(kind))) {
+                part(Words.capital(Words.hyphenated(kind.name()).replace('-', ' ')), kind, Map.of(), "");
+            }
         }
-        for (Thing thing : wanted.meaning().things()) {
+        for (Thing thing :
+                wanted.meaning().isOfTub() ? List.<Thing>of() : wanted.meaning().things()) {
             String name = first.isEmpty() ? free(Words.capital(wanted.name())) : first;
             String belongs = first.isEmpty() ? "" : ", part: " + quoted(first);
             switch (thing) {
                 case CIRCUIT -> circuits.add("{name: " + quoted(name) + belongs + "}");
                 case CARGO ->
                     cargo.add("{name: " + quoted(name)
-                            + unknown(NodePath.of("cargo").to(cargo.size() + 1), wanted.figure()) + "}");
-                case FUEL_TANK -> tanks.add(tank(name, fuel(), wanted.figure(), "stock: no"));
-                case WATER_TANK -> tanks.add(tank(name, "water", wanted.figure(), "stock: no"));
-                case FUEL_CAN -> tanks.add(tank(name, fuel(), wanted.figure(), "stock: no, portable: yes"));
-                case WATER_CAN -> tanks.add(tank(name, "water", wanted.figure(), "stock: no, portable: yes"));
+                            + told(wanted.said(), NodePath.of("cargo").to(cargo.size() + 1)) + "}");
+                case WATER_TANK, WATER_CAN -> tanks.add(tank(name, "water", wanted.said(), thing));
+                default -> tanks.add(tank(name, fuel(), wanted.said(), thing));
             }
         }
     }
 
+    /** What becomes of the tub, at one tray or canopy; nothing where the shelf says of any what comes off for it. */
+    private String ofTub(Wanted wanted) {
+        List<Wanted> bodies = whole.bodies();
+        if (bodies.isEmpty() || bodies.get(0) != wanted || bodies.stream().anyMatch(Wanted::replaces)) {
+            return "";
+        }
+        return switch (whole.tub()) {
+            case COMES_OFF -> ", removes: " + TUB;
+            case STAYS_ON -> ", " + TUB_STAYS + ": yes";
+            default -> "";
+        };
+    }
+
     /** Lists a part, at each end where its kind has to say at which. @return the name that it has */
-    private String part(String name, Kind kind, String said, String figure) {
+    private String part(String name, Kind kind, Map<String, String> said, String tub) {
         String word = Words.hyphenated(kind.name());
         String first = "";
         for (String end : ends(name, kind)) {
@@ -263,12 +385,11 @@ public final class SheetDraft {
             NodePath path = NodePath.of("fitments").to(fitments.size() + 1);
             String needed = RecordSchema.of(kind.details()).fields().stream()
                     .filter(field -> field.description().needed() && field.content() == FieldSchema.Content.FIGURE)
-                    .filter(field -> !field.name().equals(said))
+                    .filter(field -> !said.containsKey(field.name()))
                     .map(field -> unless(path.to(field.name()), ", " + field.name() + ": ask"))
                     .collect(Collectors.joining());
             fitments.add("{name: " + quoted(own) + ", kind: " + word + (end.isEmpty() ? "" : ", end: " + end) + needed
-                    + (said.equals(MASS) ? unknown(path, figure) : ", " + said + ": " + figure + unknown(path, ""))
-                    + "}");
+                    + told(said, path) + tub + "}");
             first = first.isEmpty() ? own : first;
         }
         return first;
@@ -288,16 +409,25 @@ public final class SheetDraft {
         return said.isEmpty() ? ends : said;
     }
 
-    private String tank(String name, String liquid, String capacity, String more) {
+    private String tank(String name, String liquid, Map<String, String> said, Thing thing) {
         NodePath path = NodePath.of("tanks").to(tanks.size() + 1);
-        return "{name: " + quoted(name) + ", liquid: " + liquid + ", capacity: " + orAsk(capacity) + ", " + more
-                + unless(path.to("fill"), ", fill: ask") + unless(path.to("at"), PLACE_ASKED) + "}";
+        boolean can = thing == Thing.FUEL_CAN || thing == Thing.WATER_CAN;
+        return "{name: " + quoted(name) + ", liquid: " + liquid + ", capacity: "
+                + orAsk(said.getOrDefault(CAPACITY, "")) + ", " + (thing == Thing.MAIN_TANK ? STOCK : "stock: no")
+                + (can ? ", portable: yes" : "") + unless(path.to("fill"), ", fill: ask") + place(said, path) + "}";
     }
 
-    /** What has to be known of all that weighs something, as far as nothing is usual of it. */
-    private String unknown(NodePath path, String mass) {
-        return (mass.isEmpty() ? unless(path.to("mass"), ", mass: ask") : ", mass: " + mass)
-                + unless(path.to("at"), PLACE_ASKED);
+    /** What was said of something that weighs something, and what has to be known as far as nothing is usual of it. */
+    private String told(Map<String, String> said, NodePath path) {
+        Map<String, String> others = new LinkedHashMap<>(said);
+        others.keySet().removeAll(List.of(MASS, AT));
+        return fields(others)
+                + (said.containsKey(MASS) ? ", mass: " + said.get(MASS) : unless(path.to(MASS), ", mass: ask"))
+                + place(said, path);
+    }
+
+    private String place(Map<String, String> said, NodePath path) {
+        return said.containsKey(AT) ? ", at: " + said.get(AT) : unless(path.to(AT), PLACE_ASKED);
     }
 
     /** What is written where nothing is usual in a field. */

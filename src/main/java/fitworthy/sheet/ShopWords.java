@@ -6,6 +6,7 @@ import fitworthy.source.Fault;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -33,11 +34,16 @@ public record ShopWords(Map<String, Meaning> meanings) {
     /** What else of a sheet a word may stand for. */
     public enum Thing {
         CIRCUIT("a circuit, listed under circuits"),
+        MAIN_TANK("the vehicle's own tank, listed under tanks with stock: yes"),
         FUEL_TANK("a tank, listed under tanks"),
         WATER_TANK("a tank, listed under tanks with liquid: water"),
         FUEL_CAN("a can, listed under tanks with portable: yes"),
         WATER_CAN("a can, listed under tanks with liquid: water and portable: yes"),
-        CARGO("a load, listed under cargo");
+        CARGO("a load, listed under cargo"),
+        TUB_OFF("what comes off for the tray or canopy, under its removes"),
+        TUB_STAYS("the tub stays on under the canopy, its tub-stays: yes");
+
+        private static final Set<Thing> TANKS = EnumSet.of(MAIN_TANK, FUEL_TANK, WATER_TANK, FUEL_CAN, WATER_CAN);
 
         private final String words;
 
@@ -72,8 +78,12 @@ public record ShopWords(Map<String, Meaning> meanings) {
 
         /** Whether it is a tank and no part. */
         public boolean isTank() {
-            return kinds.isEmpty()
-                    && things.stream().noneMatch(thing -> thing == Thing.CIRCUIT || thing == Thing.CARGO);
+            return kinds.isEmpty() && Thing.TANKS.containsAll(things);
+        }
+
+        /** Whether it says of the vehicle's own tub whether that comes off or stays, and is nothing that is fitted. */
+        public boolean isOfTub() {
+            return things.contains(Thing.TUB_OFF) || things.contains(Thing.TUB_STAYS);
         }
 
         /** How it is written on a sheet. */

@@ -25,6 +25,9 @@ final class Expansion {
 
     static final String FROM = "from";
 
+    private static final String AT = "at";
+    private static final String WORDS = "where";
+
     private static final List<String> BY_MASS = List.of("ball", "lightest");
 
     private static final Node.Mapping NOTHING_OVER = new Node.Mapping(Place.of(""), Map.of());
@@ -107,7 +110,12 @@ final class Expansion {
                     "takes more than " + NodeReader.MOST_VALUES + " values from the shelf",
                     "one sheet a vehicle");
         }
-        return Trees.merged(known(kind, thing, over).with("name", name), over);
+        return Trees.merged(placed(known(kind, thing, over), over).with("name", name), over);
+    }
+
+    /** Words for a place on the sheet go before the coordinates of the shelf, which are another vehicle's. */
+    private static Node.Mapping placed(Node.Mapping thing, Node.Mapping over) {
+        return over.get(AT) instanceof Node.Mapping place && place.get(WORDS) != null ? thing.without(AT) : thing;
     }
 
     /** What hangs on how a trailer is loaded and built is no more than a guess for one of another mass. */

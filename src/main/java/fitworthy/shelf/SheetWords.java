@@ -8,22 +8,29 @@ import fitworthy.schema.FieldSchema;
 import fitworthy.schema.Plausible;
 import fitworthy.schema.RecordSchema;
 import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetDraft.Towed;
 import fitworthy.sheet.SheetDraft.Wanted;
 import fitworthy.sheet.ShopWords;
 import fitworthy.sheet.ShopWords.Meaning;
 import fitworthy.sheet.ShopWords.Thing;
 import fitworthy.sheet.Tank.Liquid;
+import fitworthy.sheet.Trailer;
 import fitworthy.sheet.TyreSize;
 import fitworthy.source.Fault;
 import fitworthy.source.Node;
 import fitworthy.source.Place;
 import fitworthy.source.Words;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * Understands what is typed of a sheet, as an option, in answer to a question or on a page.
@@ -31,10 +38,17 @@ import java.util.regex.Pattern;
  * @param words what the rule book knows the trade's words to mean
  * @param shelf what may be taken from it by name
  * @param regions those of the rule book
+ * @param places the place in words that a wish ends with, as the rule book knows it
  * @param dashes what stands before the name of an option, by which faults tell what was typed; nothing on a page
  * @param faults gets what is wrong with what was typed
  */
-public record SheetWords(ShopWords words, Shelf shelf, Collection<String> regions, String dashes, List<Fault> faults) {
+public record SheetWords(
+        ShopWords words,
+        Shelf shelf,
+        Collection<String> regions,
+        Function<String, Optional<String>> places,
+        String dashes,
+        List<Fault> faults) {
 
     /** What begins so after the equals sign is a figure, and anything else a kind. */
     private static final Pattern FIGURE = Pattern.compile("(about\\s+)?[0-9.].*");
@@ -45,7 +59,21 @@ public record SheetWords(ShopWords words, Shelf shelf, Collection<String> region
     /** What customers say of a part beside its mass. */
     private static final Set<String> MEASURES = Set.of("length", "lift", "capacity", "power");
 
+    /** What may stand behind the size of a tyre, such as 121S. */
+    private static final Pattern LOAD_AND_SPEED = Pattern.compile("\\s+[0-9]{2,3}[A-Z]$");
+
     private static final String MASS = "mass";
+    private static final String AT = "at";
+    private static final String CAPACITY = "capacity";
+    /** What a name says of a part beside its kind, by the field that holds it: a lithium battery, an UHF radio. */
+    private static final Set<String> NAMED = Set.of("chemistry", "service");
+    /** Choices that a name does not tell. */
+    private static final Set<String> UNTOLD = Set.of("other");
+    /** The service of a UHF radio is another one elsewhere. */
+    private static final String UHF_REGION = "au";
+    /** A figure with words of a place behind it. */
+    private static final Pattern PLACED =
+            Pattern.compile("(?:about\\s+)?[0-9.]+\\s*\\p{L}+,?\\s+((?:in|on|at|under|above|over|behind|beside)\\s.*)");
     /** What the engine may burn. */
     private static final List<String> FUELS = List.of("diesel", "petrol");
 
@@ -109,34 +137,129 @@ public record SheetWords(ShopWords words, Shelf shelf, Collection<String> region
 
     /** A trailer, with its mass where that was typed; nothing where none was. */
     public Optional<Towed> trailer(String typed) {
-        if (typed == null || typed.isBlank()) {
+        return typed == null || typed.isBlank() ? Optional.empty() : trailer(before(typed), after(typed), "", "");
+    }
+
+    /**
+     * A trailer; nothing where it has no name.
+     *
+     * @param ball its ball load
+     * @param rated what its plate allows
+     */
+    public Optional<Towed> trailer(String name, String mass, String ball, String rated) {
+        if (name.isBlank()) {
             return Optional.empty();
         }
-        String mass = after(typed);
         String right = right("trailer", "Camper=1400 kg");
         figure("trailer", mass, Dimension.MASS, Plausible.TRAILER_MASS, right);
-        String name = name("trailer", before(typed), right);
-        Optional<String> kept = kept(Kind.TRAILERS, name);
-        return Optional.of(new Towed(kept.orElse(name), mass, kept.isPresent()));
+        String own = name("trailer", name, right);
+        Optional<String> kept = kept(Kind.TRAILERS, own);
+        return Optional.of(new Towed(
+                kept.orElse(own),
+                mass,
+                figure(field(Trailer.class, "ball"), ball),
+                figure(field(Trailer.class, "rated"), rated),
+                kept.isPresent()));
+    }
+
+    /** A figure of a field with its unit, which may be left out; nothing where nothing was typed. */
+    public String figure(FieldSchema field, String typed) {
+        String unit = field.example().replaceFirst("^[0-9.]+\\s*(\\S+).*", "$1");
+        String figure = typed.strip().matches("(about\\s+)?[0-9.]+") ? typed.strip() + " " + unit : typed.strip();
+        figure(
+                field.name(),
+                figure,
+                field.description().in(),
+                field.description().within(),
+                right(field.name(), field.example()));
+        return figure;
+    }
+
+    /** A field of a record of the sheet. */
+    public static FieldSchema field(Class<? extends Record> type, String name) {
+        return RecordSchema.of(type).fields().stream()
+                .filter(field -> field.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** The masses of the people, the driver's first, a comma between two. */
+    public List<String> masses(String typed, int people) {
+        FieldSchema mass = field(Sheet.Person.class, MASS);
+        List<String> masses = Stream.of(typed.split("[,;]|\\band\\b"))
+                .map(String::strip)
+                .filter(one -> !one.isEmpty())
+                .map(one -> figure(mass, one))
+                .toList();
+        if (masses.size() > people) {
+            tell("masses", "are of " + masses.size() + " people, and " + people + " are aboard", "one mass a person");
+        }
+        return masses;
     }
 
     /**
      * A part or another thing by its name, or under a name of its own ({@code Nellie=canopy}), with its mass,
-     * what it holds or another measure of its kind where that was typed ({@code winch=26 kg}, {@code canopy=1.8 m});
-     * null where it is not understood.
+     * what it holds or another measure of its kind where that was typed ({@code winch=26 kg}, {@code canopy=1.8 m}),
+     * and with its place ({@code water tank=60 L under the tray}); null where it is not understood.
+     *
+     * @param region where the vehicle is registered
      */
-    public Wanted part(String typed) {
+    public Wanted part(String typed, String region) {
         String right =
                 right("part", "bull bar") + ", " + right("part", "winch=26 kg") + ", " + right("part", "NAME=other")
                         + " for what no check knows, or " + right("part", "Dog=cargo") + " for a load";
+        String wish = typed == null ? "" : typed.strip();
+        Optional<String> place = place(wish);
+        String bare = place.map(where ->
+                        wish.substring(0, wish.length() - where.length()).replaceFirst("[\\s,=]+$", ""))
+                .orElse(wish);
+        Wanted wanted = unplaced(bare, right);
+        if (wanted == null) {
+            return null;
+        }
+        Map<String, String> said = new LinkedHashMap<>(wanted.said());
+        if (wanted.shelf().isEmpty()) {
+            wanted.meaning().kinds().stream().limit(1).forEach(kind -> said.putAll(named(kind, wanted.name(), region)));
+        }
+        place.ifPresent(where -> said.put(AT, where));
+        return new Wanted(wanted.name(), wanted.meaning(), said, wanted.shelf(), wanted.replaces());
+    }
+
+    /** The place at the end of what was typed, unless all of it is the name of something. */
+    private Optional<String> place(String typed) {
+        return places.apply(typed)
+                .filter(where ->
+                        where.length() < typed.length() && onShelf(typed).isEmpty());
+    }
+
+    /** The list of the shelf that has a part of this name. */
+    private Optional<Kind> onShelf(String name) {
+        return KEPT.stream()
+                .filter(kind ->
+                        kept(kind, name).filter(lies -> isMeant(lies, name)).isPresent())
+                .findFirst();
+    }
+
+    /** What the name says of a part beside its kind. */
+    private static Map<String, String> named(Fitment.Kind kind, String name, String region) {
+        Set<String> own = Set.of(ShopWords.plain(name).split(" "));
+        Map<String, String> named = new LinkedHashMap<>();
+        RecordSchema.of(kind.details()).fields().stream()
+                .filter(field -> NAMED.contains(field.name())
+                        && (!field.name().equals("service") || region.startsWith(UHF_REGION)))
+                .forEach(field -> ChoiceWords.of(field.type()).stream()
+                        .filter(word -> !UNTOLD.contains(word) && own.contains(word.split("-")[0]))
+                        .findFirst()
+                        .ifPresent(word -> named.put(field.name(), word)));
+        return named;
+    }
+
+    private Wanted unplaced(String typed, String right) {
         String name = name("part", before(typed), right);
         String said = after(typed);
         boolean figure = FIGURE.matcher(said).matches();
         String word = said.isEmpty() || figure ? name : said;
-        Optional<Kind> kept = KEPT.stream()
-                .filter(kind -> word.equals(name)
-                        && kept(kind, name).filter(lies -> isMeant(lies, name)).isPresent())
-                .findFirst();
+        Optional<Kind> kept = word.equals(name) ? onShelf(name) : Optional.empty();
         String own = kept.flatMap(kind -> kept(kind, name)).orElse(name);
         Optional<Meaning> meaning = kept.map(kind -> meaning(kind, own)).or(() -> words.of(word));
         if (meaning.isEmpty()) {
@@ -150,14 +273,24 @@ public record SheetWords(ShopWords words, Shelf shelf, Collection<String> region
             }
             return null;
         }
+        Matcher placed = PLACED.matcher(said);
+        if (placed.matches()) {
+            tell(
+                    "part",
+                    "'" + Words.shortened(placed.group(1), 60) + "' is no place in words",
+                    right("part", name + said.substring(0, placed.start(1)).replaceFirst("^", "=") + "under the tray"));
+            return null;
+        }
+        String shelf = kept.map(Kind::inSheet).orElse("");
+        boolean replaces = kept.filter(kind -> this.shelf.of(kind).get(own).get("removes") != null)
+                .isPresent();
         if (meaning.get().kinds().equals(List.of(Fitment.Kind.TYRES))
-                && TyreSize.read(said).isPresent()) {
-            return new Wanted(
-                    own, meaning.get(), "size", said, kept.map(Kind::inSheet).orElse(""));
+                && TyreSize.read(LOAD_AND_SPEED.matcher(said).replaceFirst("")).isPresent()) {
+            return new Wanted(own, meaning.get(), Map.of("size", said), shelf, replaces);
         }
         // No field has the size of what no check knows, so that its name keeps it.
         if (figure && kept.isEmpty() && meaning.get().kinds().contains(Fitment.Kind.OTHER) && isSize(said)) {
-            return new Wanted(name + " " + Mark.read(said).text(), meaning.get(), MASS, "", "");
+            return new Wanted(name + " " + Mark.read(said).text(), meaning.get(), Map.of(), "", false);
         }
         Optional<FieldSchema> measure = measure(meaning.get(), figure ? said : "");
         measure.ifPresentOrElse(
@@ -168,12 +301,8 @@ public record SheetWords(ShopWords words, Shelf shelf, Collection<String> region
                         field.description().within(),
                         right("part", name + "=" + field.example())),
                 () -> massOrCapacity(name, meaning.get(), figure ? said : ""));
-        return new Wanted(
-                own,
-                meaning.get(),
-                measure.map(FieldSchema::name).orElse(meaning.get().isTank() ? "capacity" : MASS),
-                figure ? said : "",
-                kept.map(Kind::inSheet).orElse(""));
+        String field = measure.map(FieldSchema::name).orElse(meaning.get().isTank() ? CAPACITY : MASS);
+        return new Wanted(own, meaning.get(), figure ? Map.of(field, said) : Map.of(), shelf, replaces);
     }
 
     /** What the trade calls a part is any such part, where the shelf has one that is called so but for its capitals. */
@@ -222,7 +351,9 @@ public record SheetWords(ShopWords words, Shelf shelf, Collection<String> region
     /** What the name of something on the shelf stands for, as far as it says what a figure of it is. */
     private Meaning meaning(Kind kept, String name) {
         if (kept == Kind.TANKS) {
-            return new Meaning(List.of(), List.of(Thing.FUEL_TANK));
+            boolean own = shelf.of(kept).get(name).get("stock") instanceof Node.Scalar stock
+                    && Mark.read(stock.text()).text().matches("yes|true");
+            return new Meaning(List.of(), List.of(own ? Thing.MAIN_TANK : Thing.FUEL_TANK));
         }
         return shelf.of(kept).get(name).get("kind") instanceof Node.Scalar kind
                 ? Meaning.of(List.of(kind.text()))

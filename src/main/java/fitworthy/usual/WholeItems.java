@@ -4,6 +4,7 @@ import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Mark;
 import fitworthy.quantity.QuantityText;
+import fitworthy.sheet.SheetDraft;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import fitworthy.source.Place;
@@ -37,9 +38,9 @@ final class WholeItems {
     /** The driver, and as many more as travel. */
     private static Node people(Node.Mapping sheet) {
         List<Map<String, String>> people = new ArrayList<>();
-        people.add(Map.of("name", "Driver"));
+        people.add(Map.of("name", SheetDraft.person(1)));
         for (int i = 2; i <= count(text(NodePath.parse("trip.people").in(sheet))); i++) {
-            people.add(Map.of("name", i == 2 ? "Front passenger" : "Rear passenger " + (i - 2)));
+            people.add(Map.of("name", SheetDraft.person(i)));
         }
         return list(sheet.place(), people);
     }

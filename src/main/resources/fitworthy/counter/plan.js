@@ -7,14 +7,6 @@ document.addEventListener("toggle", (event) => {
   }
 }, true);
 
-// What is said at the field that one leaves stays while the pointer is down, so that nothing moves away below it.
-document.addEventListener("pointerdown", () => {
-  document.activeElement?.closest("#plan .field")?.classList.add("held");
-}, true);
-["pointerup", "pointercancel"].forEach((end) => document.addEventListener(end, () => setTimeout(() => {
-  document.querySelectorAll("#plan .held").forEach((field) => field.classList.remove("held"));
-}), true));
-
 // What was not taken is told on the line of its thing too, and stays typed where the plan is shown anew.
 let refused = [];
 const faults = () => [...document.querySelectorAll("#plan .field > .fault")].filter((fault) => fault.textContent.trim());

@@ -218,4 +218,20 @@
       handle.focus();
     }
   });
+
+  // The loading that was chosen is shown again when one comes back from another page of the sheet.
+  const chosen = () => `loading of ${document.querySelector(".work")?.dataset.sheet}`;
+  document.addEventListener("change", (event) => {
+    if (event.target.matches("#side input[name=loading]")) {
+      sessionStorage.setItem(chosen(), event.target.value);
+    }
+  });
+  window.addEventListener("load", () => {
+    const last = sessionStorage.getItem(chosen());
+    const loading = [...document.querySelectorAll("#side input[name=loading]")].find((each) => each.value === last);
+    if (loading && !loading.checked) {
+      loading.checked = true;
+      htmx.trigger(loading, "change");
+    }
+  });
 })();

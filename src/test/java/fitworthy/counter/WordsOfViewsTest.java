@@ -1,17 +1,21 @@
 package fitworthy.counter;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -76,16 +80,24 @@ class WordsOfViewsTest {
 
     /** Each view of a sheet, and what is fetched once something of it is opened. */
     private static List<String> pages(String sheet) throws Exception {
-        List<String> open =
-                new ArrayList<>(Stream.of("", "/buy", "/letters", "/work", "/copy", "/questions?questions=all")
-                        .map(view -> "/sheets/" + sheet + view)
-                        .toList());
+        List<String> open = new ArrayList<>(Stream.of(
+                        "",
+                        "/buy",
+                        "/letters",
+                        "/work",
+                        "/copy",
+                        "/questions?questions=all",
+                        "/print",
+                        "/print.html?for=quote&paper=a4",
+                        "/offers")
+                .map(view -> "/sheets/" + sheet + view)
+                .toList());
         Set<String> seen = new TreeSet<>(open);
         for (int i = 0; i < open.size(); i++) {
             Matcher links = LINK.matcher(served.get(open.get(i)).body());
             while (links.find()) {
                 String link = links.group(1).replace("&amp;", "&");
-                boolean shows = link.matches(".*/(plan/(fields|more|finder)|why|checks|questions)\\b.*");
+                boolean shows = link.matches(".*/(plan/(fields|more|finder)|why|checks|questions|try)\\b.*");
                 if (shows && seen.add(link)) {
                     open.add(link);
                 }
@@ -100,13 +112,59 @@ class WordsOfViewsTest {
         Set<String> found = new TreeSet<>();
         List<String> pages = pages(sheet);
         for (String page : pages) {
-            String words = words(served.get(page).body());
-            for (Pattern pattern : List.of(RAW, TOO_FINE)) {
-                pattern.matcher(words)
-                        .results()
-                        .forEach(raw -> found.add(page.replaceAll("\\?.*", "") + ": " + raw.group()));
-            }
+            raw(served.get(page).body()).forEach(raw -> found.add(page.replaceAll("\\?.*", "") + ": " + raw));
         }
         assertEquals(List.of(), List.copyOf(found), "of " + pages.size() + " pages");
+    }
+
+    /** What a page says that is no word of a person. */
+    private static List<String> raw(String html) {
+        String words = words(html);
+        return Stream.of(RAW, TOO_FINE)
+                .flatMap(pattern -> pattern.matcher(words).results())
+                .map(MatchResult::group)
+                .toList();
+    }
+
+    @Test
+    void soAreTheListANewSheetAndWhatIsWrongWithOne() throws Exception {
+        assertEquals(List.of(), raw(served.get("/").body()));
+        assertEquals(List.of(), raw(served.get("/new").body()));
+        Files.writeString(
+                folder.resolve("wrong.yaml"),
+                Files.readString(folder.resolve("guessed.yaml"))
+                        .replace("kind: winch", "kind: winch, mass: 9 L")
+                        .replace("kind: tray", "kind: tray, length: 99 m"));
+        for (String view : List.of("", "/buy", "/print", "/letters", "/work")) {
+            String page = served.get("/sheets/wrong.yaml" + view).body();
+            assertEquals(List.of(), raw(page), view);
+            assertTrue(page.contains("mass of Winch: "), view);
+        }
+        String added = served.post(
+                        "/sheets/guessed.yaml/words", "version", version("guessed.yaml"), "filter", "snorkel")
+                .body();
+        assertTrue(added.contains("snorkel added"));
+        assertEquals(List.of(), raw(served.get("/sheets/guessed.yaml").body()));
+        served.post(
+                "/sheets/guessed.yaml/add", "version", version("guessed.yaml"), "path", "cargo", "new-name", "Parrot");
+        String page = served.get("/sheets/guessed.yaml").body();
+        assertTrue(page.contains("Parrot added to cargo"), "what can be undone");
+        served.post(
+                "/sheets/guessed.yaml/add",
+                "version",
+                version("guessed.yaml"),
+                "path",
+                "occupants",
+                "new-name",
+                "Aunt");
+        page = served.get("/sheets/guessed.yaml").body();
+        assertTrue(page.contains("Aunt added to people"), "what can be undone");
+        assertEquals(List.of(), raw(page));
+    }
+
+    private static String version(String sheet) throws Exception {
+        return served.get("/sheets/" + sheet)
+                .body()
+                .replaceAll("(?s).*id=\"version\" name=\"version\" value=\"([^\"]*)\".*", "$1");
     }
 }

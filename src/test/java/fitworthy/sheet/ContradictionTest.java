@@ -53,6 +53,16 @@ class ContradictionTest {
     }
 
     @Test
+    void aTubThatStaysOnDoesNotComeOffToo() throws FaultsException {
+        String canopy =
+                "fitments: [{name: Canopy, kind: canopy, mass: 90 kg, at: {x: 3 m}, tub-stays: %s, removes: {name: %s, mass: 9 kg, at: {x: 3 m}}}]";
+        Sheets.plainWith(String.format(canopy, "no", "steel tub"));
+        Sheets.plainWith(String.format(canopy, "yes", "tub cover"));
+        assertEquals(List.of("fitments.1.tub-stays"), faults(String.format(canopy, "yes", "steel tub")));
+        assertEquals(List.of("fitments.1.tub-stays"), faults(String.format(canopy, "yes", "Tub")));
+    }
+
+    @Test
     void aCertificateIsHeldForWhatIsDone() throws FaultsException {
         Sheets.plainWith(parts(", done: yes, certificate: held", ""));
         assertEquals(List.of("fitments.1.certificate"), faults(parts(", certificate: held", "")));

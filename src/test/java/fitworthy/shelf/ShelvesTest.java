@@ -120,6 +120,22 @@ class ShelvesTest {
         assertEquals("sheet.yaml:6 no", at(tree, "fitments.2.joints.lid.sealed"));
     }
 
+    /** Coordinates of the shelf are those of another plan. */
+    @Test
+    void wordsForAPlaceStandOverTheCoordinatesOfTheShelf() throws IOException {
+        shelf("parts.yaml", PARTS);
+        Node.Mapping tree = expanded(
+                """
+                fitments:
+                  - {from: Front bar, at: under the tray}
+                  - {from: Front bar, name: Other bar, at: {where: under the tray, y: 200 mm}}
+                """);
+        assertEquals("sheet.yaml:2 under the tray", at(tree, "fitments.1.at"));
+        assertEquals("sheet.yaml:3 under the tray", at(tree, "fitments.2.at.where"));
+        assertEquals("sheet.yaml:3 200 mm", at(tree, "fitments.2.at.y"));
+        assertNull(NodePath.parse("fitments.2.at.x").in(tree));
+    }
+
     private static final String TRAILERS =
             "trailers: [{name: Van, mass: 3350 kg, rated: 3500 kg, ball: 335 kg +/- 8 kg,\n"
                     + "  lightest: about 2450 kg, gtm: 3200 kg}]\n";

@@ -126,6 +126,24 @@ class UsualFillingTest {
     }
 
     @Test
+    void whatIsCarriedSitsWhereItIsSaidToBeCarried() throws FaultsException {
+        Node.Mapping tree = filled(
+                read(
+                        "as-of: 2026-11-29\nassume-usual: yes\n"
+                                + "fitments: [{name: Flat roof rack, kind: roof-rack}]\n"
+                                + "cargo:\n  - {name: Two swags, in: Flat roof rack}\n  - {name: A swag, roof: yes}\n  - {name: Swags}\n"
+                                + "tanks:\n  - {name: Water tank, liquid: water}\n  - {name: Long-range tank, liquid: diesel, stock: no}\n"
+                                + "  - {name: Main tank, liquid: diesel, stock: yes}\n  - {name: Can, liquid: diesel, portable: yes}\n"));
+        assertEquals("on the roof", at(tree, "cargo.1.at"));
+        assertEquals("on the roof", at(tree, "cargo.2.at"));
+        assertEquals("in the load area", at(tree, "cargo.3.at"));
+        assertEquals("under the tray", at(tree, "tanks.1.at"));
+        assertEquals("behind the rear axle", at(tree, "tanks.2.at"));
+        assertEquals("ahead of the rear axle", at(tree, "tanks.3.at"));
+        assertEquals("in the load area", at(tree, "tanks.4.at"));
+    }
+
+    @Test
     void oneAxleThatWasWeighedLeavesTheOtherToBeGiven() throws FaultsException {
         Node.Mapping tree =
                 filled(read(HEAD + "assume-usual: yes\nvehicle: {mass: {kerb: 2000 kg, rear-axle: 1000 kg}}\n"));

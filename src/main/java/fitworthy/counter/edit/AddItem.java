@@ -29,7 +29,7 @@ public record AddItem(String list, Node item) implements Change {
     @Override
     public String label() {
         String name = item instanceof Node.Scalar word ? word.text() : item.name();
-        return (name == null ? "one more" : name) + " added to " + list;
+        return (name == null ? "one more" : name) + " added to " + Labels.list(list);
     }
 
     @Override

@@ -6,6 +6,7 @@ import fitworthy.counter.desk.OpenSheet;
 import fitworthy.counter.page.Pages;
 import fitworthy.counter.page.Sent;
 import io.javalin.http.Context;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.function.Consumer;
 
@@ -21,7 +22,9 @@ final class Output {
         if (answer.faults().isEmpty()) {
             made.accept(answer);
         } else {
-            sent.html(Pages.html("output/faults.jte", Map.of("name", sheet.name(), "faults", answer.faults())));
+            Map<String, Object> values = new HashMap<>(Map.of("name", sheet.name(), "faults", answer.faults()));
+            values.put("tree", answer.whole());
+            sent.html(Pages.html("output/faults.jte", values));
         }
     }
 }

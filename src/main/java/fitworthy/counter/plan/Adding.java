@@ -4,6 +4,7 @@ import fitworthy.counter.desk.Answer;
 import fitworthy.counter.desk.Change;
 import fitworthy.counter.edit.AddItem;
 import fitworthy.counter.edit.Several;
+import fitworthy.counter.edit.TakeOff;
 import fitworthy.quantity.Mark;
 import fitworthy.schema.ChoiceWords;
 import fitworthy.sheet.SheetDraft;
@@ -30,7 +31,7 @@ import java.util.stream.Stream;
 final class Adding {
 
     private static final Place TYPED = Place.of("");
-    private static final Set<Thing> FUEL = Set.of(Thing.FUEL_TANK, Thing.FUEL_CAN);
+    private static final Set<Thing> FUEL = Set.of(Thing.MAIN_TANK, Thing.FUEL_TANK, Thing.FUEL_CAN);
     private static final Node.Mapping EMPTY = new Node.Mapping(TYPED, Map.of());
 
     private Adding() {}
@@ -44,7 +45,37 @@ final class Adding {
                 "",
                 sheet -> taken == Kind.TRAILERS
                         ? new PutWhole(name + " as trailer", field, NodePath.of(field), word(name))
-                        : new AddItem(field, fromShelf(sheet, name)));
+                        : taken == Kind.TANKS ? tank(sheet, name) : new AddItem(field, fromShelf(sheet, name)));
+    }
+
+    /** The vehicle's own tank goes in place of the one of which nobody has said yet what it holds. */
+    private static Change tank(PlanSheet sheet, String name) {
+        AddItem added = new AddItem(Kind.TANKS.inSheet(), fromShelf(sheet, name));
+        boolean own = understood(sheet, new ArrayList<>())
+                .part(name, "")
+                .meaning()
+                .things()
+                .contains(Thing.MAIN_TANK);
+        return own ? inPlaceOfUsual(sheet, name, List.of(added)) : added;
+    }
+
+    private static Change inPlaceOfUsual(PlanSheet sheet, String name, List<Change> added) {
+        NodePath tanks = NodePath.of("tanks");
+        List<Change> changes = new ArrayList<>();
+        for (int i = 1; i <= sheet.items(tanks).size(); i++) {
+            NodePath tank = tanks.to(i);
+            boolean usual = sheet.text(tank.to("capacity"))
+                    .map(held -> Mark.read(held).mark())
+                    .filter(mark -> mark != Mark.USUAL && mark != Mark.ASKED)
+                    .isEmpty();
+            if (usual
+                    && sheet.own(tank) != null
+                    && sheet.text(tank.to("stock")).filter("yes"::equals).isPresent()) {
+                changes.add(new TakeOff(sheet.key(tank)));
+            }
+        }
+        changes.addAll(added);
+        return new Several(name + " added", "", changes);
     }
 
     /** Its name alone, or beside that one of its own where another thing has it. */
@@ -68,13 +99,20 @@ final class Adding {
     static Change words(String typed) {
         return new Edit(typed + " added", "", sheet -> {
             List<Fault> faults = new ArrayList<>();
-            Wanted wanted = understood(sheet, faults).part(typed);
+            Wanted wanted = understood(sheet, faults)
+                    .part(typed, sheet.text(NodePath.of("region")).orElse(""));
             FaultsException.refuse(faults);
+            if (wanted.meaning().isOfTub()) {
+                return Tub.of(sheet, SheetDraft.tub(wanted));
+            }
             Liquid fuel = fuel(sheet, wanted);
             Change bare = added(wanted, SheetDraft.added(wanted, fuel, names(sheet), path -> true));
             PlanSheet filled = new PlanSheet(sheet.answer().to(bare.in(sheet.answer())));
             Predicate<NodePath> usual = path -> filled.isFilled(shifted(sheet, path));
-            return added(wanted, SheetDraft.added(wanted, fuel, names(sheet), usual));
+            Change made = added(wanted, SheetDraft.added(wanted, fuel, names(sheet), usual));
+            return wanted.meaning().things().contains(Thing.MAIN_TANK)
+                    ? inPlaceOfUsual(sheet, wanted.name(), List.of(made))
+                    : made;
         });
     }
 
@@ -108,6 +146,7 @@ final class Adding {
                 answer.view().book().tables().shopWords(),
                 answer.view().shelves().of(answer.place().file()),
                 answer.view().book().regions().keySet(),
+                answer.view().book().usualPlaces()::ending,
                 "",
                 faults);
     }

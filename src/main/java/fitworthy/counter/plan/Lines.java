@@ -34,7 +34,7 @@ final class Lines {
             marks.add("left out");
         }
         if (sheet.isFromShelf(path)) {
-            marks.add("shelf");
+            marks.add(Line.SHELF);
         }
         long asked = sheet.asked(path);
         if (asked > 0) {

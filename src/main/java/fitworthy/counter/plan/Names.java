@@ -1,25 +1,17 @@
 package fitworthy.counter.plan;
 
+import fitworthy.counter.edit.Labels;
 import fitworthy.schema.FieldSchema;
 import fitworthy.source.Words;
-import java.util.Map;
 
 /** What the page calls fields: as the schema does. */
 final class Names {
-
-    /** Lists and groups of a sheet that a counter has another word for. */
-    private static final Map<String, String> TITLES = Map.of(
-            "fitments", "Parts",
-            "occupants", "People",
-            "cases", "Loadings",
-            "options", "Choices",
-            "jobs", "Work");
 
     private Names() {}
 
     /** Of a list or a group. */
     static String title(FieldSchema field) {
-        return TITLES.getOrDefault(field.name(), Words.capital(field.name().replace('-', ' ')));
+        return Words.capital(Labels.list(field.name()));
     }
 
     /** Of a value: what its description says first. */

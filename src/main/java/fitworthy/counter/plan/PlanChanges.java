@@ -130,7 +130,7 @@ public final class PlanChanges {
         if (path.steps().size() == NAME && path.last().equals(new NodePath.Named("name"))) {
             return new Rename(sheet.key(path.above()), value);
         }
-        boolean besideCoordinates = field.filter(Form::isGroup).isPresent() && sheet.at(path) instanceof Node.Mapping;
+        boolean besideCoordinates = field.filter(Form::isGroup).isPresent() && sheet.own(path) instanceof Node.Mapping;
         return new SetValue(sheet.key(besideCoordinates ? path.to("where") : path), value);
     }
 

@@ -10,6 +10,7 @@ import fitworthy.sheet.Sheet;
 import fitworthy.shelf.Kind;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
+import fitworthy.usual.TakenPlace;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -54,6 +55,7 @@ public final class PlanPane implements Pane {
                 Map.of(
                         "sections", sections(sheet, new Form(sheet, opened)),
                         "doubled", Doubled.of(sheet),
+                        "shared", shared(sheet),
                         "finder",
                                 opened.contains(Finder.KEY)
                                         ? Optional.of(Finder.of(sheet, filter(seen)))
@@ -115,6 +117,15 @@ public final class PlanPane implements Pane {
                 .collect(Collectors.toList());
         sections.add(0, new Section("f-job", "Job", form.job()));
         return sections;
+    }
+
+    /** Of tanks that are in one place, since nobody has said where they sit. */
+    private static List<String> shared(PlanSheet sheet) {
+        return TakenPlace.shared(
+                        TakenPlace.of(sheet.whole(), sheet.answer().view().book()))
+                .stream()
+                .map(TakenPlace::told)
+                .toList();
     }
 
     private static int place(String name) {

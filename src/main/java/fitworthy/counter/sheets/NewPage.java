@@ -65,7 +65,7 @@ public final class NewPage implements Routes {
     private void make(Context sent) {
         Typed typed = Typed.of(sent);
         Understood understood = understood(typed).asked();
-        String name = typed.file().isEmpty() ? FileName.of(typed.words(), folder()) : typed.file();
+        String name = typed.line(FILE).isEmpty() ? FileName.of(typed.words(), folder()) : typed.line(FILE);
         Optional<Path> file = FileName.place(name, folder());
         if ("look".equals(sent.formParam("do")) || !understood.isWhole()) {
             show(

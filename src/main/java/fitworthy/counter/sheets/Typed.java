@@ -2,32 +2,47 @@ package fitworthy.counter.sheets;
 
 import fitworthy.counter.page.Sent;
 import fitworthy.sheet.SheetDraft.Heading;
+import fitworthy.sheet.SheetDraft.Tub;
 import io.javalin.http.Context;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
  * What was typed of a new sheet.
  *
- * @param trailerMass its loaded mass; empty where it is not known
+ * @param lines what stands in the fields of one line, by their names; empty where nothing was typed
  * @param parts in the order of their fields, empty where nothing was typed
- * @param file what the sheet's file is to be called; empty for a name made of the others
  */
-public record Typed(
-        String notes,
-        String customer,
-        String quote,
-        String vehicle,
-        String fuel,
-        String people,
-        String region,
-        String trailer,
-        String trailerMass,
-        List<String> parts,
-        String file) {
+public record Typed(String notes, Map<String, String> lines, List<String> parts) {
 
     private static final Pattern LINES = Pattern.compile("\\R");
+    /** Fields of one line, in the order of the page; of the trip by what the sheet calls them. */
+    static final List<String> FIELDS = List.of(
+            "customer",
+            "quote",
+            "vehicle",
+            "fuel",
+            "main-tank",
+            "region",
+            "people",
+            "masses",
+            "longest-leg",
+            "parked",
+            "top-speed",
+            "trailer",
+            "trailer-mass",
+            "ball",
+            "rated",
+            "tub",
+            "file");
+
+    /** What may be answered of the tub, in words. */
+    public static final Map<String, String> TUB = tubs();
+
     /** Fields for parts at first, and how many are free below those that were typed. */
     private static final int ROWS = 8;
 
@@ -35,40 +50,48 @@ public record Typed(
 
     /** Nothing. @param region the one that is chosen at first */
     static Typed nothing(String region) {
-        return new Typed("", "", "", "", "", "", region, "", "", List.of(), "");
+        return new Typed("", Map.of("region", region), List.of());
+    }
+
+    private static Map<String, String> tubs() {
+        Map<String, String> tubs = new LinkedHashMap<>();
+        tubs.put("off", "comes off");
+        tubs.put("stays", "stays on");
+        tubs.put("none", "it came without one");
+        return tubs;
     }
 
     static Typed of(Context sent) {
         return new Typed(
                 Sent.form(sent, "notes").strip(),
-                line(sent, "customer"),
-                line(sent, "quote"),
-                line(sent, "vehicle"),
-                line(sent, "fuel"),
-                line(sent, "people"),
-                line(sent, "region"),
-                line(sent, "trailer"),
-                line(sent, "trailer-mass"),
-                sent.formParams("part").stream().map(String::strip).toList(),
-                line(sent, "file"));
+                FIELDS.stream().collect(Collectors.toMap(field -> field, field -> LINES.matcher(Sent.form(sent, field))
+                        .replaceAll(" ")
+                        .strip())),
+                sent.formParams("part").stream().map(String::strip).toList());
     }
 
-    private static String line(Context sent, String field) {
-        return LINES.matcher(Sent.form(sent, field)).replaceAll(" ").strip();
+    /** What stands in a field of one line. */
+    public String line(String field) {
+        return lines.getOrDefault(field, "");
     }
 
     Heading heading() {
-        return new Heading(notes.isEmpty() ? List.of() : List.of(LINES.split(notes)), customer, quote);
+        return new Heading(notes.isEmpty() ? List.of() : List.of(LINES.split(notes)), line("customer"), line("quote"));
     }
 
-    /** The trailer as one types it elsewhere, with its mass behind it. */
-    String towed() {
-        return trailerMass.isEmpty() ? trailer : trailer + "=" + trailerMass;
+    /** What becomes of the tub, as far as that was answered. */
+    Tub tub() {
+        return switch (line("tub")) {
+            case "off" -> Tub.COMES_OFF;
+            case "stays" -> Tub.STAYS_ON;
+            case "none" -> Tub.NEVER_HAD;
+            default -> Tub.NOT_SAID;
+        };
     }
 
     /** What its file is called where no name was typed. */
     String words() {
-        return customer.isEmpty() ? vehicle : customer;
+        return line("customer").isEmpty() ? line("vehicle") : line("customer");
     }
 
     /** The parts, with fields that are still free. */

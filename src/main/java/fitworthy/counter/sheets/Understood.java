@@ -2,8 +2,12 @@ package fitworthy.counter.sheets;
 
 import fitworthy.advice.View;
 import fitworthy.book.Book;
+import fitworthy.counter.edit.Labels;
 import fitworthy.quantity.Mark;
+import fitworthy.schema.FieldSchema;
+import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetDraft;
+import fitworthy.sheet.SheetDraft.Tub;
 import fitworthy.sheet.SheetDraft.Wanted;
 import fitworthy.sheet.Tank;
 import fitworthy.shelf.Kind;
@@ -16,6 +20,7 @@ import fitworthy.source.NodePath;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Place;
 import fitworthy.source.Words;
+import fitworthy.usual.TakenPlace;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -30,12 +35,33 @@ import java.util.stream.Stream;
  * @param said what is said to each field, by its id, such as {@code vehicle} or {@code part-3}
  * @param missing fields that have to be filled in, in words
  * @param faults what is wrong beside the fields
+ * @param hints what should be said before the sheet is made, though it can be made without
+ * @param tub whether it is to be asked what becomes of the vehicle's tub
  * @param text the sheet that would be made; absent while anything is wrong or missing
  */
-public record Understood(Map<String, Said> said, List<String> missing, List<String> faults, Optional<String> text) {
+public record Understood(
+        Map<String, Said> said,
+        List<String> missing,
+        List<String> faults,
+        List<String> hints,
+        boolean tub,
+        Optional<String> text) {
 
-    /** The fields before the parts, in the order of the page. */
-    private static final List<String> FIELDS = List.of("vehicle", "fuel", "people", "region", "trailer");
+    /** The fields before the parts at which something may be told, in the order of the page. */
+    public static final List<String> FIELDS = List.of(
+            "vehicle",
+            "fuel",
+            "main-tank",
+            "region",
+            "people",
+            "masses",
+            "longest-leg",
+            "parked",
+            "top-speed",
+            "trailer");
+
+    private static final String FROM_SHELF = "from the shelf";
+    private static final List<String> TRIP = List.of("longest-leg", "parked", "top-speed");
 
     /** What is said to a field. @param fault whether it was not understood */
     public record Said(boolean fault, String words) {}
@@ -48,6 +74,8 @@ public record Understood(Map<String, Said> said, List<String> missing, List<Stri
         private final Map<String, Said> said = new LinkedHashMap<>();
         private final List<String> missing = new ArrayList<>();
         private final List<Fault> faults = new ArrayList<>();
+        private final List<String> hints = new ArrayList<>();
+        private boolean asksTub;
 
         Look(View view, Place place) {
             this.view = view;
@@ -65,7 +93,7 @@ public record Understood(Map<String, Said> said, List<String> missing, List<Stri
             List<Fault> found = new ArrayList<>();
             Book book = view.book();
             T read = reading.by(new SheetWords(
-                    book.tables().shopWords(), shelf, book.regions().keySet(), "", found));
+                    book.tables().shopWords(), shelf, book.regions().keySet(), book.usualPlaces()::ending, "", found));
             if (!found.isEmpty()) {
                 said.put(field, new Said(true, words(found.get(0))));
             }
@@ -81,53 +109,111 @@ public record Understood(Map<String, Said> said, List<String> missing, List<Stri
         }
 
         Understood of(Typed typed) {
-            String vehicle = needed("vehicle", typed.vehicle(), words -> words.vehicle(typed.vehicle()));
-            boolean kept = at("vehicle", words -> words.isOnShelf(typed.vehicle()));
+            String named = typed.line("vehicle");
+            String vehicle = needed("vehicle", named, words -> words.vehicle(named));
+            boolean kept = at("vehicle", words -> words.isOnShelf(named));
             if (kept) {
-                said.put("vehicle", new Said(false, "from the shelf"));
+                said.put("vehicle", new Said(false, FROM_SHELF));
             }
-            String burns = kept ? burns(vehicle).orElse(typed.fuel()) : typed.fuel();
+            String burns = kept ? burns(vehicle).orElse(typed.line("fuel")) : typed.line("fuel");
             Tank.Liquid fuel = needed("fuel", burns, words -> words.fuel(burns));
-            Integer people = needed("people", typed.people(), words -> words.people(typed.people()));
-            String region = at("region", words -> words.region(typed.region()));
-            Optional<SheetDraft.Towed> trailer = at("trailer", words -> words.trailer(typed.towed()));
+            Integer people = needed("people", typed.line("people"), words -> words.people(typed.line("people")));
+            String region = at("region", words -> words.region(typed.line("region")));
+            Optional<SheetDraft.Towed> trailer = at(
+                    "trailer",
+                    words -> words.trailer(
+                            typed.line("trailer"),
+                            typed.line("trailer-mass"),
+                            typed.line("ball"),
+                            typed.line("rated")));
             trailer.filter(SheetDraft.Towed::shelf)
-                    .ifPresent(towed -> said.putIfAbsent("trailer", new Said(false, "from the shelf")));
-            List<Wanted> parts = new ArrayList<>();
+                    .ifPresent(towed -> said.putIfAbsent("trailer", new Said(false, FROM_SHELF)));
+            SheetDraft.Told told = told(typed, people);
+            Map<String, Wanted> parts = new LinkedHashMap<>();
             for (int i = 0; i < typed.parts().size(); i++) {
-                part("part-" + (i + 1), typed.parts().get(i), parts).ifPresent(parts::add);
+                part("part-" + (i + 1), typed.parts().get(i), region, parts);
             }
+            tub(kept && word(vehicle, NodePath.of("tub")).equals("no"), typed.tub(), parts);
             if (!missing.isEmpty()
                     || !faults.isEmpty()
                     || said.values().stream().anyMatch(Said::fault)) {
                 return told(Optional.empty());
             }
-            return made(new SheetDraft.Whole(
-                    typed.heading(),
-                    vehicle,
-                    kept,
-                    fuel,
-                    people,
-                    region,
-                    List.copyOf(view.book().regions().keySet()),
-                    LocalDate.now(),
-                    parts,
-                    trailer));
+            return made(
+                    new SheetDraft.Whole(
+                            typed.heading(),
+                            vehicle,
+                            kept,
+                            fuel,
+                            people,
+                            region,
+                            List.copyOf(view.book().regions().keySet()),
+                            LocalDate.now(),
+                            List.copyOf(parts.values()),
+                            trailer,
+                            told),
+                    parts);
+        }
+
+        /** What is told beside the wishes. @param people null where that was not understood */
+        private SheetDraft.Told told(Typed typed, Integer people) {
+            String tank = figure("main-tank", SheetWords.field(Tank.class, "capacity"), typed);
+            String masses = typed.line("masses");
+            List<String> each = people == null || masses.isEmpty()
+                    ? List.of()
+                    : at("masses", words -> words.masses(masses, people));
+            Map<String, String> trip = new LinkedHashMap<>();
+            TRIP.forEach(field -> trip.put(field, figure(field, SheetWords.field(Sheet.Trip.class, field), typed)));
+            trip.values().removeIf(String::isEmpty);
+            return new SheetDraft.Told(typed.tub(), tank, each, trip);
+        }
+
+        private String figure(String field, FieldSchema schema, Typed typed) {
+            return typed.line(field).isEmpty() ? "" : at(field, words -> words.figure(schema, typed.line(field)));
+        }
+
+        /**
+         * What becomes of the tub is asked where a tray or canopy is wished, unless the shelf or a wish says it.
+         *
+         * @param never whether the vehicle came without one
+         */
+        private void tub(boolean never, Tub told, Map<String, Wanted> parts) {
+            List<Wanted> bodies =
+                    parts.values().stream().filter(SheetDraft::isBody).toList();
+            parts.forEach((field, part) -> {
+                if (!part.meaning().isOfTub()) {
+                    return;
+                }
+                if (bodies.isEmpty()) {
+                    said.put(field, new Said(true, "There is no tray or canopy here that it could be said of."));
+                } else if (told != Tub.NOT_SAID && told != SheetDraft.tub(part)) {
+                    said.put(field, new Said(true, "The answer about the tub says otherwise."));
+                }
+            });
+            asksTub = !never
+                    && !bodies.isEmpty()
+                    && bodies.stream().noneMatch(Wanted::replaces)
+                    && parts.values().stream().noneMatch(part -> part.meaning().isOfTub());
         }
 
         /** What the shelf says that a vehicle burns; told at the field, which then need not be filled in. */
         private Optional<String> burns(String vehicle) {
             Optional<String> fuel =
-                    NodePath.of("engine", "fuel").in(shelf.of(Kind.VEHICLES).get(vehicle)) instanceof Node.Scalar word
-                            ? Optional.of(Mark.read(word.text()).text()).filter(text -> !text.isEmpty())
-                            : Optional.empty();
+                    Optional.of(word(vehicle, NodePath.of("engine", "fuel"))).filter(text -> !text.isEmpty());
             fuel.ifPresent(word -> said.put("fuel", new Said(false, word + ", as the shelf says")));
             return fuel;
         }
 
+        /** What the shelf says of a vehicle that lies there; empty where it does not. */
+        private String word(String vehicle, NodePath field) {
+            return field.in(shelf.of(Kind.VEHICLES).get(vehicle)) instanceof Node.Scalar word
+                    ? Mark.read(word.text()).text()
+                    : "";
+        }
+
         /** That another line has a part of the kind already, where a vehicle has but one. */
-        private static String again(Wanted part, List<Wanted> others) {
-            return others.stream()
+        private static String again(Wanted part, Map<String, Wanted> others) {
+            return others.values().stream()
                     .filter(other -> other.meaning().kinds().stream()
                             .anyMatch(kind ->
                                     kind.isSingle() && part.meaning().kinds().contains(kind)))
@@ -136,30 +222,33 @@ public record Understood(Map<String, Said> said, List<String> missing, List<Stri
                     .orElse("");
         }
 
-        /** @param others those of the lines above */
-        private Optional<Wanted> part(String field, String typed, List<Wanted> others) {
+        /** @param others those of the lines above; gets this one */
+        private void part(String field, String typed, String region, Map<String, Wanted> others) {
             if (typed.isEmpty()) {
-                return Optional.empty();
+                return;
             }
-            Wanted part = at(field, words -> words.part(typed));
-            if (part != null) {
-                said.putIfAbsent(
-                        field,
-                        new Said(
-                                false,
-                                (part.shelf().isEmpty() ? part.meaning().onSheet() : "from the shelf")
-                                        + (part.figure().isEmpty() ? "" : ", " + part.figure())
-                                        + (typed.startsWith(part.name()) ? "" : ", named " + part.name())
-                                        + again(part, others)));
+            Wanted part = at(field, words -> words.part(typed, region));
+            if (part == null) {
+                return;
             }
-            return Optional.ofNullable(part);
+            String figures = String.join(", ", part.said().values());
+            said.putIfAbsent(
+                    field,
+                    new Said(
+                            false,
+                            (part.shelf().isEmpty() ? part.meaning().onSheet() : FROM_SHELF)
+                                    + (figures.isEmpty() ? "" : ", " + figures)
+                                    + (typed.startsWith(part.name()) ? "" : ", named " + part.name())
+                                    + again(part, others)));
+            others.put(field, part);
         }
 
         /** The sheet, once it has been read as any other is. */
-        private Understood made(SheetDraft.Whole whole) {
+        private Understood made(SheetDraft.Whole whole, Map<String, Wanted> parts) {
             String text = view.draft(whole, place, faults);
             try {
-                view.read(NodeReader.read(place, text, faults), faults);
+                View.Read read = view.read(NodeReader.read(place, text, faults), faults);
+                places(TakenPlace.of(read.tree(), view.book()), parts);
                 return told(Optional.of(text));
             } catch (FaultsException e) {
                 faults.addAll(e.faults());
@@ -167,11 +256,33 @@ public record Understood(Map<String, Said> said, List<String> missing, List<Stri
             }
         }
 
+        /** Where something heavy is taken to sit is told at its line; two in one place are told of beside the sheet. */
+        private void places(List<TakenPlace> places, Map<String, Wanted> parts) {
+            TakenPlace.shared(places).forEach(same -> hints.add(TakenPlace.told(same)));
+            places.stream()
+                    .filter(TakenPlace::taken)
+                    .forEach(place -> parts.forEach((field, part) -> {
+                        if (part.name().equalsIgnoreCase(place.name())) {
+                            said.computeIfPresent(
+                                    field,
+                                    (same, told) -> new Said(
+                                            false,
+                                            told.words() + ". Taken to sit " + place.words()
+                                                    + ": say where behind it if it does not"));
+                        }
+                    }));
+        }
+
         private Understood told(Optional<String> text) {
             return new Understood(
                     said,
                     missing,
-                    faults.stream().distinct().map(Fault::toString).toList(),
+                    faults.stream()
+                            .distinct()
+                            .map(fault -> Labels.fault(fault, null))
+                            .toList(),
+                    hints,
+                    asksTub,
                     text);
         }
 
@@ -189,7 +300,7 @@ public record Understood(Map<String, Said> said, List<String> missing, List<Stri
     Understood asked() {
         Map<String, Said> all = new LinkedHashMap<>(said);
         missing.forEach(field -> all.put(field, new Said(true, "This has to be filled in.")));
-        return new Understood(all, missing, faults, text);
+        return new Understood(all, missing, faults, hints, tub, text);
     }
 
     /** The field that is first to be put right, in the order of the page; empty where none is. */

@@ -52,8 +52,11 @@ final class BodyWeightMeasures implements Topic {
                         .ifPresent(told -> measures.add(Measure.of(REPLACED, body.name(), told))));
     }
 
-    /** Nothing where the vehicle comes without a body of its own there, and none is said to come off. */
+    /** Nothing where the vehicle comes without a body of its own there, or that stays on, and none is said to come off. */
     private static Optional<Choice<YesNo>> replaced(Fitment body, Choice<YesNo> tub) {
+        if (((Body) body.details()).tubStays().is(YesNo.YES)) {
+            return Optional.empty();
+        }
         if (body.removes().isPresent()) {
             return Optional.of(Choice.of(YesNo.YES));
         }

@@ -187,6 +187,70 @@ class PlanFormsTest {
                 .body();
     }
 
+    /** What is answered to a change of a sheet. */
+    private static String changed(String file, String change, String... fields) throws Exception {
+        List<String> sent = new ArrayList<>(List.of(
+                "version",
+                version(served.get("/sheets/" + file + ".yaml").body()),
+                "field",
+                "finder-box",
+                "anew",
+                "yes"));
+        sent.addAll(List.of(fields));
+        return served.post("/sheets/" + file + ".yaml/" + change, sent.toArray(String[]::new))
+                .body();
+    }
+
+    @Test
+    void whatBecomesOfTheTubIsSaidInWordsAtTheTrayOrCanopy() throws Exception {
+        made("tubs", "canopy", "tray");
+        changed("tubs", "words", "filter", "tub off");
+        assertTrue(served.text("tubs.yaml").contains("{name: Tray, kind: tray, removes: {name: tub}}"));
+        String again = changed("tubs", "words", "filter", "the tub removed");
+        assertTrue(again.contains("Tray says already what comes off for it"), again);
+        made("stays", "canopy");
+        changed("stays", "words", "filter", "keep the tub");
+        assertTrue(served.text("stays.yaml").contains("kind: canopy, tub-stays: yes}"), served.text("stays.yaml"));
+        changed("stays", "words", "filter", "tub off");
+        assertTrue(
+                served.text("stays.yaml").contains("kind: canopy, removes: {name: tub}}"), served.text("stays.yaml"));
+        made("bare");
+        assertTrue(changed("bare", "words", "filter", "no tub").contains("there is no tray or canopy yet"));
+    }
+
+    @Test
+    void theVehiclesOwnTankTakesThePlaceOfTheUsualOne() throws Exception {
+        made("own");
+        changed("own", "take", "kind", "TANKS", "name", "Plover tank");
+        String text = served.text("own.yaml");
+        assertTrue(text.contains("  - Plover tank\n") && !text.contains("Main tank"), text);
+        String two = changed("own", "take", "kind", "TANKS", "name", "Tarrenby tank");
+        assertTrue(
+                served.text("own.yaml").contains("  - Plover tank\n  - Tarrenby tank\n"), "nobody guessed the first");
+        assertTrue(two.contains("Planned more than once: the vehicle's own tank.")
+                || served.get("/sheets/own.yaml").body().contains("Planned more than once: the vehicle's own tank."));
+        made("words");
+        changed("words", "words", "filter", "main tank=80 L");
+        text = served.text("words.yaml");
+        assertTrue(text.contains("capacity: 80 L, stock: yes}") && !text.contains("capacity: usual"), text);
+    }
+
+    @Test
+    void twoTanksInOnePlaceAndASecondAerialAreTold() throws Exception {
+        made("shared", "water tank=60 L", "water bladder=40 L", "UHF radio");
+        String page = served.get("/sheets/shared.yaml").body();
+        assertTrue(page.contains(
+                "Water tank and Water bladder are taken to sit in one place, under the tray, since nobody"));
+        assertFalse(page.contains("Planned more than once"), page);
+        changed("shared", "words", "filter", "water bladder 2=10 L behind the rear axle");
+        changed("shared", "words", "filter", "tall aerial");
+        page = served.get("/sheets/shared.yaml").body();
+        assertTrue(page.contains("Planned more than once: aerial."), served.text("shared.yaml"));
+        assertTrue(page.contains(">Leave out Aerial<") && page.contains(">Leave out Tall aerial<"));
+        assertFalse(
+                served.get("/sheets/touring.yaml").body().contains("Planned more than once: aerial"), "two are meant");
+    }
+
     @Test
     void thePageOfALongPlanIsLight() throws Exception {
         String html = served.get("/sheets/touring.yaml").body();
@@ -203,7 +267,7 @@ class PlanFormsTest {
         set("fitments.6.mass", "0.0625 t", "kg", "{from: Front bar, mass: 0.0625 t}");
         set("fitments.6.price", "1500.00 AUD", "", "price: 1500.00 AUD}");
         set("fitments.6.keep", "yes", "", "keep: yes");
-        set("fitments.7.at", "at the front bar", "", "where: at the front bar");
+        set("fitments.7.at", "at the front bar", "", "{from: Winch, at: at the front bar}");
         set("cargo.1.at.x", "2250", "mm", "at: {x: 2250 mm, y: 0 mm, z: 950 mm}");
         set("cases.2.carrying", "Bags in the cab, Camp gear", "", "carrying: [Bags in the cab, Camp gear]");
         set("cases.2.filled.Main+tank", "40", "%", "Main tank: 40 %");

@@ -29,7 +29,8 @@ class ByKeyboardTest {
         assertEquals("customer", page.focused().getAttribute("id"));
         page.type("Ines Varga", Keys.TAB, "KT-0600", Keys.ENTER, "Tarrenby 3.0 wagon", Keys.ENTER, Keys.SPACE);
         assertEquals("diesel", page.focused().getAttribute("value"));
-        page.type(Keys.ENTER, "2", Keys.ENTER, "Queensland");
+        page.type(Keys.ENTER, "87", Keys.ENTER, "Queensland", Keys.TAB, "2", Keys.ENTER);
+        assertEquals("masses", page.focused().getAttribute("id"));
         assertEquals(page.at("/new"), page.window().getCurrentUrl(), "Enter moves on, and makes nothing");
         assertFalse(Files.exists(page.folder().resolve("ines-varga.yaml")));
         tabTo(By.id("part-1"));
@@ -52,6 +53,7 @@ class ByKeyboardTest {
         assertEquals(page.at("/sheets/ines-varga.yaml"), page.window().getCurrentUrl());
         String text = page.text("ines-varga.yaml");
         assertTrue(text.contains("region: au-qld") && text.contains("capacity: 60 L"), text);
+        assertTrue(text.contains("capacity: 87 L, stock: yes}") && text.contains("trip: {people: 2}"), text);
     }
 
     private static void tabTo(By element) {

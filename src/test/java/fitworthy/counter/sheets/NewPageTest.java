@@ -177,10 +177,10 @@ class NewPageTest {
     @Test
     void whatNoFieldHoldsStaysInTheName() throws Exception {
         List<String> wishes = List.of(
-                "fridge=60 L", "tyres=265/70R17", "dog", "two swags", "Parrot=load", "tyres=265/17", "winch=60 L");
+                "fridge=60 L", "tyres=265/70R17 121S", "dog", "two swags", "Parrot=load", "tyres=265/17", "winch=60 L");
         String look = sent("/new/look", wishes).body();
         assertTrue(said(look, "part-1").endsWith(", named fridge 60 L"), said(look, "part-1"));
-        assertEquals("kind: tyres, 265/70R17", said(look, "part-2"));
+        assertEquals("kind: tyres, 265/70R17 121S", said(look, "part-2"));
         assertEquals("a load, listed under cargo", said(look, "part-5"));
         assertTrue(said(look, "part-6").contains("'265/17'"), said(look, "part-6"));
         assertTrue(said(look, "part-7").endsWith("Right: winch=38 kg"), said(look, "part-7"));
@@ -190,7 +190,7 @@ class NewPageTest {
                 text,
                 "{name: Fridge 60 L, kind: other}",
                 "{name: Fridge 60 L, part: Fridge 60 L}",
-                "{name: Tyres, kind: tyres, size: 265/70R17}",
+                "{name: Tyres, kind: tyres, size: 265/70R17 121S}",
                 "  - {name: Luggage}\n  - {name: Food}\n  - {name: Dog}\n  - {name: Two swags}\n  - {name: Parrot");
         made(List.of("food=30 kg"), "file", "fed");
         String fed = served.text("fed.yaml");
@@ -227,7 +227,7 @@ class NewPageTest {
         String look = sent("/new/look", List.of("lift kit", "battery", "second battery", "Rear springs"))
                 .body();
         assertEquals("kind: springs", said(look, "part-1"));
-        assertEquals("kind: battery", said(look, "part-3"));
+        assertTrue(said(look, "part-3").startsWith("kind: battery. Taken to sit"), said(look, "part-3"));
         assertTrue(said(look, "part-4").endsWith("Of the same kind as lift kit: empty one line if they are the same"));
     }
 
@@ -301,6 +301,180 @@ class NewPageTest {
         assertEquals("no", read(served.folder().resolve("odd.yaml")).quote());
         String list = served.get("/?q=odd.yaml").body();
         assertTrue(list.contains("<p class=\"sheet-of\">\"x\": {a: [1, 'b'} # \\"), list);
+    }
+
+    /** The text of a sheet of these parts in a file of this name. */
+    private String text(String file, List<String> parts, String... more) throws Exception {
+        List<String> fields = new ArrayList<>(List.of("file", file));
+        fields.addAll(List.of(more));
+        HttpResponse<String> page = made(parts, fields.toArray(String[]::new));
+        assertEquals("/sheets/" + file + ".yaml", page.uri().getPath(), () -> faults(page.body()));
+        return served.text(file + ".yaml");
+    }
+
+    /** What is told at the fields of a page. */
+    private static String faults(String page) {
+        return Pattern.compile("<p id=\"[^\"]+\" class=\"fault\"[^>]*>([^<]+)<")
+                .matcher(page)
+                .results()
+                .map(told -> told.group(1))
+                .toList()
+                .toString();
+    }
+
+    @Test
+    void whatBecomesOfTheTubIsAskedWhereATrayOrCanopyIsWished() throws Exception {
+        assertFalse(asksTub(List.of("bull bar")));
+        assertTrue(asksTub(List.of("bull bar", "tray")));
+        assertTrue(asksTub(List.of("canopy"), "vehicle", "Plover HD 2.7 crew utility"));
+        assertFalse(asksTub(List.of("canopy"), "vehicle", "Tarrenby 3.0 wagon"), "its shelf says that it has none");
+        assertFalse(asksTub(List.of("Steel canopy")), "its shelf says what comes off for it");
+        assertFalse(asksTub(List.of("canopy", "tub off")), "a wish says it");
+        holds(
+                text("tub-off", List.of("canopy", "alloy tray", "the tub off")),
+                "{name: Canopy, kind: canopy}",
+                "{from: Alloy tray, removes: {name: tub}}",
+                "  tub: yes\n");
+        holds(text("tub-answered", List.of("canopy"), "tub", "off"), "kind: canopy, removes: {name: tub}}");
+        String stays = text("tub-stays", List.of("canopy"), "tub", "stays");
+        holds(stays, "{name: Canopy, kind: canopy, tub-stays: yes}", "  tub: yes\n");
+        assertFalse(stays.contains("removes"), stays);
+        holds(text("no-tub", List.of("tray"), "tub", "none"), "{name: Tray, kind: tray}", "  tub: no\n");
+        holds(text("tub-open", List.of("tray")), "{name: Tray, kind: tray}", "  tub: ask");
+        String shelf = text("tub-of-shelf", List.of("Steel canopy", "tray", "tub off"));
+        assertEquals(0, shelf.split("removes: ", -1).length - 1, "it is not taken off twice\n" + shelf);
+        String loose = sent("/new/look", List.of("tub off")).body();
+        assertEquals("There is no tray or canopy here that it could be said of.", said(loose, "part-1"));
+        String other =
+                sent("/new/look", List.of("tray", "tub off"), "tub", "stays").body();
+        assertEquals("The answer about the tub says otherwise.", said(other, "part-2"));
+    }
+
+    private boolean asksTub(List<String> parts, String... more) throws Exception {
+        return sent("/new/look", parts, more).body().contains("<div id=\"asks-tub\" class=\"asked\"");
+    }
+
+    @Test
+    void aPlaceMayStandBehindAPart() throws Exception {
+        String text = text(
+                "placed",
+                List.of(
+                        "water tank=60 L under the tray",
+                        "long-range tank=70 L, behind the axle",
+                        "fridge=60 L in the canopy",
+                        "two swags=cargo on the rack",
+                        "second battery=100 Ah=in the canopy",
+                        "spare wheel carrier=30 kg 500 mm behind the rear axle",
+                        "awning on the roof",
+                        "Snorkel at the front bar",
+                        "front bar"));
+        holds(
+                text,
+                "{name: Water tank, liquid: water, capacity: 60 L, stock: no, at: under the tray}",
+                "capacity: 70 L, stock: no, at: behind the axle}",
+                "{name: Fridge 60 L, kind: other, at: in the canopy}",
+                "{name: Two swags, at: on the rack}",
+                "capacity: 100 Ah, at: in the canopy}",
+                "mass: 30 kg, at: 500 mm behind the rear axle}",
+                "{name: Awning, kind: other, at: on the roof}",
+                "{from: Snorkel, at: at the front bar}",
+                "{name: Front bar, kind: bar}");
+        String look =
+                sent("/new/look", List.of("water tank=60 L under the deck")).body();
+        assertEquals(
+                "'under the deck' is no place in words. Right: water tank=60 L under the tray", said(look, "part-1"));
+    }
+
+    @Test
+    void whereSomethingHeavyIsTakenToSitIsToldAndTwoInOnePlaceAreToo() throws Exception {
+        List<String> parts = List.of("water tank=60 L", "long-range tank=70 L", "winch", "battery");
+        String look = sent("/new/look", parts).body();
+        assertTrue(said(look, "part-1").contains("Taken to sit under the tray: say"), said(look, "part-1"));
+        assertTrue(said(look, "part-2").contains("Taken to sit behind the rear axle: say"), said(look, "part-2"));
+        assertEquals("kind: winch", said(look, "part-3"));
+        assertTrue(said(look, "part-4").contains("Taken to sit in the load area: say"), said(look, "part-4"));
+        assertFalse(look.contains("in one place"), look);
+        String same = sent("/new/look", List.of("water tank=60 L", "long-range tank=70 L under the tray"))
+                .body();
+        assertTrue(
+                same.contains(
+                        "Water tank and Long-range tank are taken to sit in one place, under the tray, since nobody has said"),
+                same);
+        String told = sent(
+                        "/new/look", List.of("water tank=60 L under the tray", "long-range tank=70 L under the tray"))
+                .body();
+        assertFalse(told.contains("in one place"), "somebody has said so");
+    }
+
+    @Test
+    void theMainTankHoldsWhatIsSaidAndOneOfTheShelfTakesItsPlace() throws Exception {
+        holds(
+                text("litres", List.of(), "main-tank", "80"),
+                "{name: Main tank, liquid: diesel, capacity: 80 L, stock: yes}");
+        holds(text("usual-tank", List.of()), "capacity: usual, stock: yes}");
+        for (String wish : List.of("Plover tank", "main tank=80 L")) {
+            made(List.of(wish), "file", "own " + wish.charAt(0));
+            Sheet sheet = read(served.folder().resolve("own " + wish.charAt(0) + ".yaml"));
+            assertEquals(1, sheet.tanks().size(), wish);
+            assertEquals(80, sheet.tanks().get(0).capacity().value(), 1e-9, wish);
+        }
+        String look = sent("/new/look", List.of(), "main-tank", "80 kg").body();
+        assertTrue(said(look, "main-tank").contains("mass"), said(look, "main-tank"));
+    }
+
+    @Test
+    void whatANameSaysGoesIntoItsField() throws Exception {
+        List<String> wishes = List.of("lithium battery=100 Ah", "UHF radio", "AGM battery");
+        holds(
+                text("named-fields", wishes),
+                "{name: Lithium battery, kind: battery, capacity: 100 Ah, chemistry: lithium}",
+                "{name: UHF radio, kind: radio, service: uhf-cb}",
+                "{name: Aerial, kind: aerial}",
+                "{name: AGM battery, kind: battery, chemistry: agm}");
+        String america = text("named-abroad", wishes, "region", "us");
+        assertFalse(america.contains("service"), "there it is another service\n" + america);
+    }
+
+    @Test
+    void anAerialOfItsOwnTakesThePlaceOfTheOneThatComesWithARadio() throws Exception {
+        String text = text("aerials", List.of("UHF radio", "Tall aerial"));
+        assertEquals(1, text.lines().filter(line -> line.contains("erial")).count(), text);
+        holds(text, "  - Tall aerial\n");
+    }
+
+    @Test
+    void peopleTripAndTrailerAreToldInAFewFields() throws Exception {
+        String text = text(
+                "letter",
+                List.of(),
+                "masses",
+                "92, about 70 kg",
+                "people",
+                "3",
+                "longest-leg",
+                "600",
+                "parked",
+                "3",
+                "top-speed",
+                "100",
+                "trailer",
+                "Van",
+                "trailer-mass",
+                "2850 kg",
+                "ball",
+                "about 270",
+                "rated",
+                "3000 kg");
+        holds(
+                text,
+                "{name: Van, mass: 2850 kg, ball: about 270 kg, rated: 3000 kg}",
+                "trip: {people: 3, longest-leg: 600 km, parked: 3 days, top-speed: 100 km/h}",
+                "  - {name: Driver, mass: 92 kg}\n  - {name: Front passenger, mass: about 70 kg}\n"
+                        + "  - {name: Rear passenger 1}\n");
+        String look = sent("/new/look", List.of(), "masses", "92, 70, 30", "top-speed", "900")
+                .body();
+        assertTrue(said(look, "masses").startsWith("Are of 3 people, and 2 are aboard"), said(look, "masses"));
+        assertTrue(said(look, "top-speed").contains("is not between"), said(look, "top-speed"));
     }
 
     private static void holds(String text, String... lines) {
