@@ -132,10 +132,13 @@ public final class ChangeWords {
                         outcome -> outcome.comparison().orElseThrow().margin()))
                 .map(outcome -> Verdict.name(outcome) + " "
                         + (advice.isGuessed(outcome) ? "about " : "")
-                        + Wording.spareOrOver(
-                                outcome.comparison().orElseThrow().margin(),
-                                outcome.judged().measure().kind())
+                        + spareOrOver(outcome)
                         + Verdict.in(outcome)));
+    }
+
+    private static String spareOrOver(Assessed outcome) {
+        double margin = outcome.comparison().orElseThrow().margin();
+        return Wording.spareOrOver(margin, outcome.judged().measure().kind()) + (margin < 0 ? "" : " spare");
     }
 
     /** A stop and what it needs. */

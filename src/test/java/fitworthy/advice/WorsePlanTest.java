@@ -105,7 +105,7 @@ class WorsePlanTest {
             Relief.of(".*winch\\.pull", "recovery\\.winch-.*", "a stronger winch pulls the vehicle out"),
             Relief.of(
                     ".*\\.mass",
-                    "mass\\.(axle-.*|front-light|lopsided|weighbridge-disagrees|cog-high)",
+                    "mass\\.(axle-.*|front-light|lopsided|weighbridge-disagrees|cog-high|tips-sooner)",
                     "what is on one side or end takes weight off the other"),
             Relief.of(".*\\.mass", "suspension\\..*", "stiff springs suit a heavier load"),
             Relief.of(".*\\.mass", "towing\\.(outweighed|ball-heavy)", "of two masses the other is the smaller"),
@@ -122,7 +122,11 @@ class WorsePlanTest {
                     ".*(inlet-bore|snorkel\\.bore)",
                     "intake\\.bore-(narrow|step)",
                     "the two are held against each other"),
-            Relief.of("vehicle\\.mass\\.cog-height", "mass\\.cog-high", "what the parts raise it by is judged"),
+            Relief.of(
+                    "vehicle\\.mass\\.cog-height",
+                    "mass\\.(cog-high|tips-sooner)",
+                    "what the parts raise it by is judged"),
+            Relief.of(".*gcm", "towing\\.too-fast-heavy", "the law goes by the rating"),
             Relief.of("vehicle\\.size\\.rear-overhang", "body\\.overhang-grown", "what it grew by is judged"),
             Relief.of(".*\\.alarm", "fuel\\.alarm-unnoticed", "an alarm in vain is a fault, none a choice"),
             Relief.of(".*(lead-time|days)", "order\\.broken-up", "more work, or later, leaves fewer gaps"),

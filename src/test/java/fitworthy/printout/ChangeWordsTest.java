@@ -55,7 +55,7 @@ class ChangeWordsTest {
                 "still over in one");
         assertTrue(
                 ChangeWords.terms(planned, offer(carrying(400, 500))).stream()
-                        .anyMatch(line -> line.startsWith("Left then: ") && line.contains("GVM 40 kg (heavy)")),
+                        .anyMatch(line -> line.startsWith("Left then: ") && line.contains("GVM 40 kg spare (heavy)")),
                 "within it in both");
     }
 

@@ -77,8 +77,15 @@ final class MassRemedies {
                                 of(Fitment.Kind.RATING_UPGRADE, "vehicle.ratings", "towing"))
                         .done(tree, sheet, finding, amount)
                         .stream()
-                        .flatMap(lower ->
-                                sheet.trailer().isPresent() ? loaded(lower, amount.value()).stream() : Stream.of(lower))
+                        // The load on the ball stays: it is in the GVM that is full.
+                        .map(lower -> sheet.trailer().isEmpty()
+                                ? lower
+                                : changed(
+                                        lower,
+                                        NodePath.parse("trailer.mass"),
+                                        mass -> Math.min(mass, amount.value()),
+                                        "kg",
+                                        true))
                         .toList()));
         table.rule("mass.raised-gvm-trailer", says("at least ", " below", (tree, sheet, finding, amount) -> {
             double gvm = parsed(
