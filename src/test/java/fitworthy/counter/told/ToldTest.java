@@ -189,7 +189,7 @@ class ToldTest {
         String changed = served.post(
                         sheet + "/set", "version", version(page), "path", "customer", "value", "Somebody else")
                 .body();
-        String offered = changed.substring(changed.indexOf("hx-swap-oob=\"innerHTML:#offers\""));
+        String offered = changed.substring(changed.indexOf("hx-swap-oob=\"pane:#offers\""));
         assertEquals(words, found(Pattern.compile("<p dir=\"auto\"><b>([^<]*)</b></p>"), offered));
         assertTrue(offered.contains("Found before the last change") && offered.contains("Look again"), offered);
         assertFalse(offered.contains("Try it"), offered);
@@ -212,7 +212,7 @@ class ToldTest {
                 .body();
         String now = Verdict.loaded(advice("overloaded.yaml"));
         assertFalse(now.equals(Verdict.loaded(before)));
-        String state = changed.substring(changed.indexOf("innerHTML:#state"), changed.indexOf("class=\"jump\""));
+        String state = changed.substring(changed.indexOf("pane:#state"), changed.indexOf("class=\"jump\""));
         assertTrue(text(state).contains(now), state);
         served.post(sheet + "/undo", "version", version(changed));
     }
