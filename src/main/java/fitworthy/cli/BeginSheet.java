@@ -150,17 +150,18 @@ final class BeginSheet implements Callable<Integer> {
     }
 
     private SheetDraft.Whole whole(SheetWords words, Book of) {
+        String registered = words.region(region);
         return new SheetDraft.Whole(
                 SheetDraft.Heading.NONE,
                 words.vehicle(vehicle),
                 words.isOnShelf(vehicle),
                 words.fuel(fuel),
                 words.people(people),
-                words.region(region),
+                registered,
                 List.copyOf(of.regions().keySet()),
                 LocalDate.now(),
                 parts.stream()
-                        .map(part -> words.part(part, words.region(region)))
+                        .map(part -> words.part(part, registered))
                         .filter(Objects::nonNull)
                         .toList(),
                 words.trailer(trailer),
@@ -230,7 +231,7 @@ final class BeginSheet implements Callable<Integer> {
     private String part(BufferedReader in, SheetWords words) {
         return answer(in, "A part, such as bull bar or winch=26 kg; nothing when done", words.faults(), typed -> {
             if (!typed.isBlank()) {
-                words.part(typed, words.region(region));
+                words.part(typed, "");
             }
         });
     }

@@ -253,7 +253,7 @@ class WorkingTest {
     }
 
     private static boolean stands(Set<Double> given, double value) {
-        return given.stream().anyMatch(each -> Math.abs(each - value) <= 1e-9 * Math.abs(value));
+        return given.stream().anyMatch(each -> Math.abs(Figure.rounded(each) - value) <= 1e-11 * Math.abs(value));
     }
 
     /** By hand: 431.8 + 2 x 0.70 x 285 = 830.8 mm, 431.8 + 2 x 0.65 x 265 = 776.3 mm, 54.5 mm between them. */

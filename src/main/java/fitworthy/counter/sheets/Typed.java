@@ -53,6 +53,11 @@ public record Typed(String notes, Map<String, String> lines, List<String> parts)
         return new Typed("", Map.of("region", region), List.of());
     }
 
+    /** The fields of one line from one to another, in the order of the page. */
+    static List<String> fields(String first, String last) {
+        return FIELDS.subList(FIELDS.indexOf(first), FIELDS.indexOf(last) + 1);
+    }
+
     private static Map<String, String> tubs() {
         Map<String, String> tubs = new LinkedHashMap<>();
         tubs.put("off", "comes off");

@@ -48,20 +48,10 @@ public record Understood(
         Optional<String> text) {
 
     /** The fields before the parts at which something may be told, in the order of the page. */
-    public static final List<String> FIELDS = List.of(
-            "vehicle",
-            "fuel",
-            "main-tank",
-            "region",
-            "people",
-            "masses",
-            "longest-leg",
-            "parked",
-            "top-speed",
-            "trailer");
+    public static final List<String> FIELDS = Typed.fields("vehicle", "trailer");
 
     private static final String FROM_SHELF = "from the shelf";
-    private static final List<String> TRIP = List.of("longest-leg", "parked", "top-speed");
+    private static final List<String> TRIP = Typed.fields("longest-leg", "top-speed");
 
     /** What is said to a field. @param fault whether it was not understood */
     public record Said(boolean fault, String words) {}
