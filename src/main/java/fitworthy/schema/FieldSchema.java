@@ -25,7 +25,7 @@ import java.util.Optional;
  * @param accessor reads it of a record
  */
 public record FieldSchema(
-        String name, Content content, Class<?> type, boolean optional, Field description, Method accessor) {
+        String name, Content content, Class<?> type, boolean optional, FieldDescription description, Method accessor) {
 
     /** How a day is written, as a regular expression. */
     public static final String DATE = "[0-9]{4}-[0-9]{2}-[0-9]{2}";
@@ -66,8 +66,8 @@ public record FieldSchema(
         if (raw.isInterface() && Variant.Fields.class.isAssignableFrom(raw)) {
             return new FieldSchema(name, Content.FIELDS_OF_KIND, null, false, null, accessor);
         }
-        Field description = component.getAnnotation(Field.class);
-        if (description == null) {
+        Field annotation = component.getAnnotation(Field.class);
+        if (annotation == null) {
             throw new IllegalStateException(component + " has no @Field");
         }
         Class<?> within = raw == List.class || raw == Choice.class ? (Class<?>) argument(type) : raw;
@@ -76,7 +76,8 @@ public record FieldSchema(
             throw new IllegalStateException(component + " is of a type that no sheet can hold");
         }
         boolean typed = content == Content.CHOICE || content == Content.GROUP || content == Content.GROUPS;
-        return new FieldSchema(name, content, typed ? within : null, optional, description, accessor);
+        return new FieldSchema(
+                name, content, typed ? within : null, optional, FieldDescription.of(annotation), accessor);
     }
 
     /** @param within what a list or choice is of; else the class itself */

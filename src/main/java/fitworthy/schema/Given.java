@@ -5,7 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.function.BiPredicate;
 
 /**
  * A figure or a day that a sheet gives and that something is decided by.
@@ -16,14 +16,31 @@ import java.util.Set;
  */
 public record Given(String path, FieldSchema field, Object value) {
 
-    /** All that a record and what it holds give, in the order of the fields. */
-    public static List<Given> in(Record record) {
+    /** What stands on the way to a figure; its words are put together only for what is given out. */
+    private record Way(Way before, String step, Record group, int position) {
+
+        static String to(Way way, String last) {
+            if (way == null) {
+                return last;
+            }
+            String step = way.group == null ? way.step : way.step + "." + name(way.group, way.position);
+            return to(way.before, last.isEmpty() ? step : step + "." + last);
+        }
+    }
+
+    /**
+     * Of all that a record and what it holds give what is asked for, in the order of the fields.
+     *
+     * @param asked told the field and the value
+     */
+    public static List<Given> in(Record record, BiPredicate<FieldSchema, Object> asked) {
         List<Given> given = new ArrayList<>();
-        collect(record, "", Set.of(), given);
+        collect(record, null, List.of(), asked, given);
         return given;
     }
 
-    private static void collect(Record record, String path, Set<String> idle, List<Given> given) {
+    private static void collect(
+            Record record, Way way, List<String> idle, BiPredicate<FieldSchema, Object> asked, List<Given> given) {
         for (FieldSchema field : RecordSchema.of(record.getClass()).fields()) {
             if (field.content().isWords() || field.content() == FieldSchema.Content.CHOICE) {
                 continue;
@@ -32,19 +49,25 @@ public record Given(String path, FieldSchema field, Object value) {
             if (held == null || held instanceof Figure figure && !figure.known()) {
                 continue;
             }
-            String inner = path.isEmpty() ? field.name() : path + "." + field.name();
             if (held instanceof LocalDate || held instanceof Figure) {
-                given.add(new Given(inner, field, held));
+                if (asked.test(field, held)) {
+                    given.add(new Given(Way.to(way, field.name()), field, held));
+                }
             } else if (held instanceof Map<?, ?> figures) {
-                figures.forEach((name, figure) -> given.add(new Given(inner + "." + name, field, figure)));
+                figures.forEach((name, figure) -> {
+                    if (asked.test(field, figure)) {
+                        given.add(new Given(Way.to(way, field.name() + "." + name), field, figure));
+                    }
+                });
             } else if (held instanceof Record group && field.content() == FieldSchema.Content.GROUP) {
-                collect(group, inner, Set.of(field.description().idle()), given);
+                Way inner = new Way(way, field.name(), null, 0);
+                collect(group, inner, field.description().idle(), asked, given);
             } else if (held instanceof Record ofKind && field.content() == FieldSchema.Content.FIELDS_OF_KIND) {
-                collect(ofKind, path, Set.of(), given);
+                collect(ofKind, way, List.of(), asked, given);
             } else if (held instanceof List<?> groups && field.content() == FieldSchema.Content.GROUPS) {
                 for (int i = 1; i <= groups.size(); i++) {
                     Record group = (Record) groups.get(i - 1);
-                    collect(group, inner + "." + name(group, i), Set.of(), given);
+                    collect(group, new Way(way, field.name(), group, i), List.of(), asked, given);
                 }
             }
         }

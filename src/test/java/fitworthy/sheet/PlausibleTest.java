@@ -133,9 +133,7 @@ class PlausibleTest {
     }
 
     private static boolean usual(FieldSchema field, String text) {
-        List<Given> given = Given.in(bound(field, text, new ArrayList<>()).record()).stream()
-                .filter(one -> one.field().equals(field))
-                .toList();
+        List<Given> given = Given.in(bound(field, text, new ArrayList<>()).record(), (one, value) -> one.equals(field));
         assertEquals(1, given.size(), field.name());
         return field.description().within().isUsual(((Figure) given.get(0).value()).value());
     }

@@ -157,8 +157,8 @@ final class SheetDocs {
     }
 
     private static String idle(FieldSchema field) {
-        String[] idle = field.description().idle();
-        return idle.length == 0 ? "" : " *(`" + String.join("`, `", idle) + "` decides nothing here)*";
+        List<String> idle = field.description().idle();
+        return idle.isEmpty() ? "" : " *(`" + String.join("`, `", idle) + "` decides nothing here)*";
     }
 
     /** What a field's {@code find} says where its record does not. */

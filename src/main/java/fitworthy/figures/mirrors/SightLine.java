@@ -40,12 +40,12 @@ public record SightLine(double eyeX, double eyeY, double glassX, double radius) 
 
     /** Width in m that a glass covers across the road: its own width, foreshortened by its turn. */
     public double across(double glass, double reach) {
-        return settled(glass, across -> glass * Math.cos(turn(reach - across / 2)));
+        return settled(glass, across -> glass * foreshortening(reach - across / 2));
     }
 
     /** The width of glass in m that covers so much across the road: {@link #across} the other way round. */
     public double glass(double across, double reach) {
-        return across / Math.cos(turn(reach - across / 2));
+        return across / foreshortening(reach - across / 2);
     }
 
     /**
@@ -66,22 +66,24 @@ public record SightLine(double eyeX, double eyeY, double glassX, double radius) 
 
     /** The part of the glass across the road in m that shows so much road: {@link #seen} the other way round. */
     public double acrossNeeded(double width, double reach, double behind) {
-        return settled(0, across -> {
-            double middle = reach - across / 2;
-            return Math.max(width / 2, width - displaced(middle, behind)) / widening(middle, behind);
-        });
+        return settled(0, across -> acrossAt(reach - across / 2, width, behind));
     }
 
     /**
      * How far from the centre line the outer edge of the glass has to stand to show a width of road beyond a side, in
-     * m. The answer moves the mirror and with it the way to the eye, so it is found step by step.
+     * m. The part that is needed begins at the side, and its middle decides how wide it has to be.
      *
      * @param side from the centre line to what hides the road, m
      * @param width of road to be seen, m
      * @param behind how far behind the driver's eye, m
      */
     public double reachNeeded(double side, double width, double behind) {
-        return settled(side, reach -> side + acrossNeeded(width, reach, behind));
+        return side + settled(0, across -> acrossAt(side + across / 2, width, behind));
+    }
+
+    /** The part of a glass across the road that shows so much road where its middle stands so far out, m. */
+    private double acrossAt(double middle, double width, double behind) {
+        return Math.max(width / 2, width - displaced(middle, behind)) / widening(middle, behind);
     }
 
     /** Where the steps from a start come to; rounding may have them change between two neighbours for good. */
@@ -107,12 +109,17 @@ public record SightLine(double eyeX, double eyeY, double glassX, double radius) 
         return Math.atan2(y - eyeY, eyeX - glassX) / 2;
     }
 
+    /** The cosine of {@link #turn} by that of the whole angle: the steps to a fixed point ask for it thousands of times. */
+    double foreshortening(double y) {
+        return Math.sqrt((1 + (eyeX - glassX) / distance(y)) / 2);
+    }
+
     /**
      * Road seen by one eye over the width of the glass. A convex glass looked at askew acts across the road as if its
      * radius were shorter by the cosine of the angle (Coddington's equation for the tangential fan; from memory).
      */
     private double widening(double y, double behind) {
-        return 1 + wayBack(behind) / image(distance(y), radius * Math.cos(turn(y)));
+        return 1 + wayBack(behind) / image(distance(y), radius * foreshortening(y));
     }
 
     /** The eyes stand side by side across the vehicle, so a mirror far to the side sees them closer together. */

@@ -103,7 +103,7 @@ record SightSteps(SightLine line, double side, double reach, double behind) {
     }
 
     private double image(double middle) {
-        return SightLine.image(line.distance(middle), line.radius() * Math.cos(line.turn(middle)));
+        return SightLine.image(line.distance(middle), line.radius() * line.foreshortening(middle));
     }
 
     private static Input m(String name, double value) {

@@ -2,8 +2,8 @@ package fitworthy.figures.plan;
 
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.Point;
+import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -40,7 +40,7 @@ public record AxleLoads(Figure front, Figure rear, Figure total, Figure cogX, Fi
             front = front.plus(mass.onFront(wheelbase));
             rear = rear.plus(mass.mass().times(mass.at().x().dividedBy(wheelbase)));
         }
-        List<List<Double>> places = places(masses);
+        int[] places = places(masses);
         return new AxleLoads(
                 within(front, tolerance(masses, places, wheelbase, 1, 0)),
                 within(rear, tolerance(masses, places, wheelbase, 0, 1)),
@@ -75,12 +75,11 @@ public record AxleLoads(Figure front, Figure rear, Figure total, Figure cogX, Fi
         return tolerance(masses, places(masses), wheelbase, onFront, onRear);
     }
 
-    private static double tolerance(
-            List<PointMass> masses, List<List<Double>> at, Figure wheelbase, double onFront, double onRear) {
+    private static double tolerance(List<PointMass> masses, int[] at, Figure wheelbase, double onFront, double onRear) {
         double lever = (onRear - onFront) / wheelbase.value();
         double squares = 0;
         double moment = 0;
-        Map<List<Double>, Double> places = new LinkedHashMap<>();
+        double[] shifts = new double[masses.size()];
         for (int i = 0; i < masses.size(); i++) {
             PointMass mass = masses.get(i);
             double x = mass.at().x().value();
@@ -88,11 +87,11 @@ public record AxleLoads(Figure front, Figure rear, Figure total, Figure cogX, Fi
             if (lever == 0) {
                 continue; // Wherever it is, all of it counts.
             }
-            places.merge(at.get(i), mass.mass().value() * mass.at().x().tolerance(), Double::sum);
+            shifts[at[i]] += mass.mass().value() * mass.at().x().tolerance();
             // The bare vehicle stands at the axles, wherever they are.
             moment += mass.sort() == PointMass.Sort.VEHICLE ? 0 : mass.mass().value() * x;
         }
-        for (double shift : places.values()) {
+        for (double shift : shifts) {
             squares += square(shift * lever);
         }
         return Math.sqrt(squares + square(moment * lever / wheelbase.value() * wheelbase.tolerance()));
@@ -102,16 +101,25 @@ public record AxleLoads(Figure front, Figure rear, Figure total, Figure cogX, Fi
         return sum.known() ? Figure.of(sum.value(), tolerance) : sum;
     }
 
-    private static List<List<Double>> places(List<PointMass> masses) {
-        return masses.stream().map(mass -> place(mass.at())).toList();
+    /** For each mass the number of the first one at its place. */
+    private static int[] places(List<PointMass> masses) {
+        Map<Place, Integer> first = new HashMap<>();
+        int[] places = new int[masses.size()];
+        for (int i = 0; i < places.length; i++) {
+            Integer other = first.putIfAbsent(Place.of(masses.get(i).at()), i);
+            places[i] = other == null ? i : other;
+        }
+        return places;
     }
 
-    /** What tells places apart, to the digits that figures are compared by: units must not matter. */
-    public static List<Double> place(Point at) {
-        return List.of(
-                Figure.rounded(at.x().value()),
-                Figure.rounded(at.y().value()),
-                Figure.rounded(at.z().value()));
+    /** What tells places apart, in m to the digits that figures are compared by: units must not matter. */
+    public record Place(double x, double y, double z) {
+        public static Place of(Point at) {
+            return new Place(
+                    Figure.rounded(at.x().value()),
+                    Figure.rounded(at.y().value()),
+                    Figure.rounded(at.z().value()));
+        }
     }
 
     private static double square(double number) {
@@ -121,8 +129,7 @@ public record AxleLoads(Figure front, Figure rear, Figure total, Figure cogX, Fi
     /**
      * Mass-weighted mean of a coordinate, with the tolerance {@code sqrt(sum ((c - mean) dm)^2 + (m dc)^2) / total}.
      */
-    private static Figure centre(
-            List<PointMass> masses, List<List<Double>> at, Function<Point, Figure> coordinate, Figure total) {
+    private static Figure centre(List<PointMass> masses, int[] at, Function<Point, Figure> coordinate, Figure total) {
         Figure moment = Figure.ZERO;
         for (PointMass mass : masses) {
             moment = moment.plus(mass.mass().times(coordinate.apply(mass.at())));
@@ -132,15 +139,14 @@ public record AxleLoads(Figure front, Figure rear, Figure total, Figure cogX, Fi
         }
         double mean = moment.value() / total.value();
         double squares = 0;
-        Map<List<Double>, Double> places = new LinkedHashMap<>();
+        double[] shifts = new double[masses.size()];
         for (int i = 0; i < masses.size(); i++) {
             PointMass mass = masses.get(i);
             squares += square(
                     (coordinate.apply(mass.at()).value() - mean) * mass.mass().tolerance());
-            places.merge(
-                    at.get(i), mass.mass().value() * coordinate.apply(mass.at()).tolerance(), Double::sum);
+            shifts[at[i]] += mass.mass().value() * coordinate.apply(mass.at()).tolerance();
         }
-        for (double shift : places.values()) {
+        for (double shift : shifts) {
             squares += square(shift);
         }
         return Figure.of(mean, Math.sqrt(squares) / Math.abs(total.value()));

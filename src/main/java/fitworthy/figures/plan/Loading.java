@@ -81,7 +81,7 @@ public record Loading(
 
     /** What the vehicle weighs without the load on the ball, in kg. */
     public Figure uncoupled() {
-        return AxleLoads.of(withoutBall(masses), plan.wheelbase()).total();
+        return withoutBall(masses).stream().map(PointMass::mass).reduce(Figure.of(0, 0), Figure::plus);
     }
 
     private static List<PointMass> withoutBall(List<PointMass> masses) {
@@ -103,6 +103,9 @@ public record Loading(
 
     /** What vehicle and trailer weigh at least, in kg, by what is known of it. */
     public Figure leastCombined() {
+        if (combined().known()) {
+            return combined();
+        }
         Figure vehicle = LeastLoads.of(withoutBall(sure), plan.wheelbase()).total();
         return trailer()
                 .map(trailer -> vehicle.plus(trailer.mass().or(Figure.ZERO)))

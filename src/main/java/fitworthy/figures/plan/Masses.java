@@ -306,22 +306,28 @@ public final class Masses {
     }
 
     private static Stream<PointMass> fixed(Plan plan, Set<Sort> sorts) {
+        return plan.unladen().stream().filter(mass -> sorts.contains(mass.sort()));
+    }
+
+    /** Every mass with nobody and nothing aboard, and without the parts that come off. */
+    static List<PointMass> unladen(Plan plan) {
         List<String> removable = Stream.concat(
                         plan.sheet().fitments().stream()
                                 .filter(fitment -> fitment.removable().is(YesNo.YES))
                                 .map(Fitment::name),
                         plan.sheet().tanks().stream().filter(Tank::comesOff).map(Tank::name))
                 .toList();
-        LoadCase bare = new LoadCase(
-                "fixed parts",
-                Optional.of(List.of()),
-                Optional.of(List.of()),
-                removable,
-                Map.of(),
-                Choice.of(YesNo.NO),
-                Choice.of(YesNo.NO),
-                Optional.empty());
-        return of(plan, bare).stream().filter(mass -> sorts.contains(mass.sort()));
+        return List.copyOf(of(
+                plan,
+                new LoadCase(
+                        "fixed parts",
+                        Optional.of(List.of()),
+                        Optional.of(List.of()),
+                        removable,
+                        Map.of(),
+                        Choice.of(YesNo.NO),
+                        Choice.of(YesNo.NO),
+                        Optional.empty())));
     }
 
     /** How full a tank is, 0 to 1; one that is off or that another replaces is empty. */

@@ -40,6 +40,8 @@ public final class Plan {
     private final WheelbaseStretch stretch;
     private final List<String> leftNowhere;
     private final List<Fitment> notTaken;
+    /** Made when it is first asked for; no harm is done where two threads make it. */
+    private volatile List<PointMass> unladen;
 
     /**
      * @param sheet the sheet as read; of its options what is taken is planned
@@ -99,6 +101,14 @@ public final class Plan {
     /** A practice value of the sheet's region and day, in the unit used inside. */
     public Figure practice(PracticeId id) {
         return practice.apply(id);
+    }
+
+    /** Every mass with nobody and nothing aboard, and without the parts that come off. */
+    List<PointMass> unladen() {
+        if (unladen == null) {
+            unladen = Masses.unladen(this);
+        }
+        return unladen;
     }
 
     public Vehicle vehicle() {
