@@ -26,6 +26,8 @@ import java.util.stream.Stream;
  * @param waivers what became of each waiver of the sheet
  * @param facts by load case, what the rules saw: practice values, measures, and advice that others built on
  * @param guesses on which guesses of the sheet findings rest; none for those that rest on what is stated
+ * @param runs what it was made of
+ * @param sureRuns what it would be made of without the guesses
  */
 public record Advice(
         Sheet sheet,
@@ -38,7 +40,9 @@ public record Advice(
         List<Outcome.DoesNotApply> doesNotApply,
         List<Waiving> waivers,
         Map<String, List<Object>> facts,
-        Map<Outcome.Key, List<Missing>> guesses) {
+        Map<Outcome.Key, List<Missing>> guesses,
+        Runs runs,
+        Runs sureRuns) {
 
     /** The severity of the worst finding that is not waived. */
     public Optional<Severity> worst() {

@@ -1,6 +1,5 @@
 package fitworthy.advice;
 
-import fitworthy.advice.Assessor.Assessed;
 import fitworthy.advice.Outcome.DoesNotApply;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Met;
@@ -44,6 +43,7 @@ public final class Adviser {
 
     private final RuleEngine engine;
     private final Sheet sheet;
+    private final Budget.Bounds bounds;
     private final Assessor assessor;
     /** By rule, subject and load case: what does not depend on the loading comes up in every case and counts once. */
     private final Map<Outcome.Key, Outcome> outcomes = new LinkedHashMap<>();
@@ -51,6 +51,7 @@ public final class Adviser {
     private Adviser(RuleEngine engine, Sheet sheet, Budget.Bounds bounds) {
         this.engine = engine;
         this.sheet = sheet;
+        this.bounds = bounds;
         this.assessor = new Assessor(engine, sheet, bounds);
     }
 
@@ -71,34 +72,49 @@ public final class Adviser {
 
     /** The same within other bounds. */
     public static Advice advise(RuleEngine engine, Sheet sheet, Set<String> cases, Budget.Bounds bounds) {
-        return advise(engine, sheet, cases, bounds, Guessing::told);
+        return new Adviser(engine, sheet, bounds).advise(cases, null, Guessing::told);
+    }
+
+    /**
+     * The same where another sheet not much unlike it was advised by the same engine before: the rules that look at
+     * nothing that came out otherwise are not run again.
+     *
+     * @param before null where none was
+     */
+    public static Advice advise(RuleEngine engine, Sheet sheet, Advice before) {
+        return new Adviser(engine, sheet, Budget.Bounds.USUAL).advise(Set.of(), before, Guessing::told);
     }
 
     /** The same for one of many sheets: what rests on guesses is told apart, but not on which. */
     public static Advice counted(RuleEngine engine, Sheet sheet) {
-        return advise(engine, sheet, Set.of(), Budget.Bounds.USUAL, Guessing::apart);
+        return new Adviser(engine, sheet, Budget.Bounds.USUAL).advise(Set.of(), null, Guessing::apart);
     }
 
-    private static Advice advise(
-            RuleEngine engine,
-            Sheet sheet,
-            Set<String> cases,
-            Budget.Bounds bounds,
-            Function<Guessing, Advice> telling) {
-        Advice advice = untold(engine, sheet, cases, bounds);
+    /** The same after another sheet. */
+    public static Advice counted(RuleEngine engine, Sheet sheet, Advice before) {
+        return new Adviser(engine, sheet, Budget.Bounds.USUAL).advise(Set.of(), before, Guessing::apart);
+    }
+
+    /** Its load cases as if every guess were stated: what rests on one is not told apart. */
+    static Advice untold(RuleEngine engine, Sheet sheet, Set<String> cases, Runs before) {
+        return new Adviser(engine, sheet, Budget.Bounds.USUAL).untold(cases, before);
+    }
+
+    /** @param before null where there is none */
+    private Advice advise(Set<String> cases, Advice before, Function<Guessing, Advice> telling) {
+        Advice advice = untold(cases, before == null ? Runs.none(sheet) : before.runs());
         List<Missing> guesses = Guesses.of(sheet);
         return guesses.isEmpty()
                 ? advice
                 : telling.apply(new Guessing(
-                        advice, guesses, left -> untold(engine, Guesses.leftOut(sheet, left), cases, bounds)));
+                        advice,
+                        guesses,
+                        before == null ? advice.runs() : before.sureRuns(),
+                        (left, runs) -> new Adviser(engine, Guesses.leftOut(sheet, left), bounds).untold(cases, runs)));
     }
 
-    /** The same as if every guess were stated: what rests on one is not told apart. */
-    static Advice untold(RuleEngine engine, Sheet sheet, Set<String> cases, Budget.Bounds bounds) {
-        return new Adviser(engine, sheet, bounds).advise(cases);
-    }
-
-    private Advice advise(Set<String> cases) {
+    private Advice untold(Set<String> cases, Runs before) {
+        Runs runs = before.under(sheet);
         Plan plan = new Plan(sheet, engine.book().tables(), assessor.recorded()::figure);
         List<Loading> loadings = Loading.all(plan).stream()
                 .filter(loading ->
@@ -107,19 +123,22 @@ public final class Adviser {
         List<Measure> always = Measures.of(plan);
         List<List<Measure>> loaded = loadings.stream().map(Measures::of).toList();
         RuleSplit split = assessor.inForce().split();
-        Assessed alike = assessor.assess(split.byPlan(), split.byPlan().among(always), Assessed.NOTHING, "");
-        List<Measure> shared = split.byLoading().among(always);
+        RuleRun alike = assessor.assess(split.byPlan(), always, RuleRun.NOTHING, "", runs.alike());
         Map<String, List<Object>> facts = new LinkedHashMap<>();
+        Map<String, RuleRun> byCase = new LinkedHashMap<>();
         for (int i = 0; i < loadings.size(); i++) {
             String name = loadings.get(i).loadCase().name();
-            Assessed own = assessor.assess(split.byLoading(), joined(shared, loaded.get(i)), alike, name);
+            List<Measure> all = joined(always, loaded.get(i));
+            RuleRun own = assessor.assess(split.byLoading(), all, alike, name, runs.in(name));
             settle(alike, own);
-            facts.put(name, seen(joined(always, loaded.get(i)), alike, own));
+            facts.put(name, seen(all, alike, own));
+            byCase.put(name, own);
         }
         List<Finding> findings = sorted(Finding.class, WORST_FIRST);
         List<NotAssessed> notAssessed = sorted(
                 NotAssessed.class, Comparator.comparing(Adviser::severity).thenComparing(BY_RULE));
         List<String> looked = List.copyOf(facts.keySet());
+        Runs own = new Runs(sheet, alike, byCase);
         return new Advice(
                 sheet,
                 engine.book(),
@@ -131,7 +150,9 @@ public final class Adviser {
                 sorted(DoesNotApply.class, BY_RULE),
                 Waiving.all(sheet, engine.book(), looked, findings, notAssessed),
                 facts,
-                Map.of());
+                Map.of(),
+                own,
+                own);
     }
 
     private static <T> List<T> joined(List<T> some, List<T> others) {
@@ -141,7 +162,7 @@ public final class Adviser {
     }
 
     /** Settles what became of every card in one load case. */
-    private void settle(Assessed alike, Assessed own) {
+    private void settle(RuleRun alike, RuleRun own) {
         Map<Measure, Severity> worst = new HashMap<>();
         for (Finding finding : joined(alike.findings(), own.findings())) {
             add(finding);
@@ -178,7 +199,7 @@ public final class Adviser {
     }
 
     /** Every fact of one load case: what the rules saw, and what they built on. */
-    private List<Object> seen(List<Measure> measures, Assessed alike, Assessed own) {
+    private List<Object> seen(List<Measure> measures, RuleRun alike, RuleRun own) {
         List<Object> seen = new ArrayList<>(assessor.inForce().practice());
         seen.addAll(measures);
         seen.addAll(alike.advised());

@@ -22,8 +22,8 @@ import fitworthy.rules.Advised;
 import fitworthy.rules.Facts;
 import fitworthy.sheet.Sheet;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -40,26 +40,6 @@ final class Assessor {
     private final EffectiveRules inForce;
     private final FormerIds former;
     private final RecordedPractice recorded;
-
-    /**
-     * What came of some rules.
-     *
-     * @param findings of those that fired
-     * @param quiet of those that did not; a card called met here is so as far as its own rule goes
-     */
-    record Assessed(List<Finding> findings, List<Outcome> quiet) {
-
-        /** Nothing, where no rule ran. */
-        static final Assessed NOTHING = new Assessed(List.of(), List.of());
-
-        /** What rules that run later may build on. */
-        List<Advised> advised() {
-            return findings.stream()
-                    .map(finding ->
-                            new Advised(finding.judged().id(), finding.judged().subject()))
-                    .toList();
-        }
-    }
 
     Assessor(RuleEngine engine, Sheet sheet, Budget.Bounds bounds) {
         this.engine = engine;
@@ -81,48 +61,63 @@ final class Assessor {
     }
 
     /**
-     * Runs some rules.
+     * Runs some rules, or those of them alone that may come out otherwise than for a sheet before.
      *
      * @param measures every measure that these rules look at
      * @param earlier what came of the rules that these may build on
      * @param loadCase the load case that it is done for, empty where the loading makes no difference
+     * @param before what came of rules for a sheet of the same region and day before this one; nothing where none was
      */
-    Assessed assess(RuleSet rules, List<Measure> measures, Assessed earlier, String loadCase) {
+    RuleRun assess(RuleSet rules, List<Measure> measures, RuleRun earlier, String loadCase, RuleRun before) {
+        Map<MeasureKind, List<Measure>> byKind = Kept.byKind(measures);
+        Kept kept = new Kept(before, rules, byKind, earlier.run());
+        RuleSet touched = kept.touched();
         List<Finding> findings = new ArrayList<>();
+        for (Finding finding : kept.findings()) {
+            findings.add(new Finding(
+                    finding.judged(),
+                    finding.evidence(),
+                    finding.practice(),
+                    Waiving.of(sheet, former, finding.judged())));
+        }
+        List<Advised> given = new ArrayList<>(earlier.advised());
+        given.addAll(RuleRun.advised(findings));
+        List<Measure> looked = touched.among(measures);
         Set<Fired.Key> fired = new HashSet<>();
-        for (Fired given : engine.fire(rules, measures, earlier.advised(), bounds)) {
-            findings.add(finding(given));
-            fired.add(Fired.Key.of(given.id(), given.judged()));
+        for (Fired each : engine.fire(touched, looked, given, bounds)) {
+            findings.add(finding(each));
+            fired.add(Fired.Key.of(each.id(), each.judged()));
         }
-        Map<MeasureKind, List<Measure>> byKind = new IdentityHashMap<>();
-        for (Measure measure : measures) {
-            byKind.computeIfAbsent(measure.kind(), kind -> new ArrayList<>()).add(measure);
-        }
-        Assessed assessed = new Assessed(findings, new ArrayList<>());
-        List<Object> all = new ArrayList<>(inForce.practice());
-        all.addAll(measures);
+        findings.sort(Comparator.comparing(finding -> finding.judged().id()));
+        List<Object> all = new ArrayList<>(touched.practice());
+        all.addAll(looked);
         all.addAll(earlier.advised());
-        all.addAll(assessed.advised());
+        all.addAll(RuleRun.advised(findings));
         Facts facts = new Facts(all);
-        for (EffectiveRule rule : rules.rules()) {
+        List<Outcome> quiet = new ArrayList<>();
+        for (EffectiveRule rule : touched.rules()) {
             for (Measure judged : byKind.getOrDefault(rule.judged(), List.of())) {
                 if (!fired.contains(Fired.Key.of(rule.id(), judged))) {
-                    assessed.quiet().add(quiet(rule, judged, rule.byLoading() ? loadCase : "", byKind, facts));
+                    quiet.add(quiet(rule, judged, rule.byLoading() ? loadCase : "", byKind, facts));
                 }
             }
         }
-        leaveOpen(assessed.quiet(), earlier.quiet(), all);
-        return assessed;
+        quiet.addAll(kept.quiet());
+        quiet.sort(Comparator.comparing(
+                outcome -> rules.places().get(outcome.judged().id())));
+        leaveOpen(quiet, touched, earlier.quiet(), all);
+        return new RuleRun(rules, measures, touched.ids(), findings, quiet);
     }
 
     /**
      * Turns into not assessed what would have fired, had advice that it builds on been given which could not be assessed;
      * again and again, since other advice may build on that.
      *
+     * @param run the rules that were run; what is kept of others is settled
      * @param earlier what came of rules that ran before
      * @param facts every fact that the rules saw
      */
-    private static void leaveOpen(List<Outcome> quiet, List<Outcome> earlier, List<Object> facts) {
+    private static void leaveOpen(List<Outcome> quiet, RuleSet run, List<Outcome> earlier, List<Object> facts) {
         for (boolean more = true; more; ) {
             more = false;
             List<NotAssessed> open = Stream.concat(earlier.stream(), quiet.stream())
@@ -130,6 +125,9 @@ final class Assessor {
                     .map(NotAssessed.class::cast)
                     .toList();
             for (int i = 0; i < quiet.size(); i++) {
+                if (!run.ids().contains(quiet.get(i).judged().id())) {
+                    continue;
+                }
                 Optional<NotAssessed> left = leftOpen(quiet.get(i), open, facts);
                 more |= left.isPresent();
                 quiet.set(i, left.isPresent() ? left.get() : quiet.get(i));

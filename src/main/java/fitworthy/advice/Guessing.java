@@ -15,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -27,17 +28,23 @@ final class Guessing {
 
     private final Advice advice;
     private final List<Missing> guesses;
-    private final Function<Predicate<Missing>, Advice> without;
+    private final BiFunction<Predicate<Missing>, Runs, Advice> without;
+    private final Runs sureRuns;
     private final Map<Outcome.Key, Outcome> sure;
     private final Map<Missing, Map<Refigured.Key, Measure>> figuresWithoutOne = new HashMap<>();
     private final Map<Set<Missing>, Map<Outcome.Key, Outcome>> withoutSome = new HashMap<>();
 
-    /** @param without what is advised with the guesses that match left out */
-    Guessing(Advice advice, List<Missing> guesses, Function<Predicate<Missing>, Advice> without) {
+    /**
+     * @param before what another sheet came to without its guesses, not much unlike this one
+     * @param without what is advised with the guesses that match left out, after runs that it may build on
+     */
+    Guessing(Advice advice, List<Missing> guesses, Runs before, BiFunction<Predicate<Missing>, Runs, Advice> without) {
         this.advice = advice;
         this.guesses = guesses;
         this.without = without;
-        this.sure = without.apply(guess -> true).byKey();
+        Advice left = without.apply(guess -> true, before);
+        this.sureRuns = left.runs();
+        this.sure = left.byKey();
     }
 
     /** The advice with what rests on guesses told apart, and on which, which is found out when somebody asks. */
@@ -85,7 +92,9 @@ final class Guessing {
                         .toList(),
                 advice.waivers(),
                 advice.facts(),
-                found);
+                found,
+                advice.runs(),
+                sureRuns);
     }
 
     /** Whether the question does not arise, where nothing worse was found instead. */
@@ -170,8 +179,8 @@ final class Guessing {
         return !isLike(
                 outcome,
                 withoutSome
-                        .computeIfAbsent(
-                                left, these -> without.apply(these::contains).byKey())
+                        .computeIfAbsent(left, these -> without.apply(these::contains, advice.runs())
+                                .byKey())
                         .get(outcome.key()));
     }
 

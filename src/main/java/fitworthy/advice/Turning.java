@@ -3,7 +3,6 @@ package fitworthy.advice;
 import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.NotAssessed;
-import fitworthy.engine.Budget;
 import fitworthy.engine.RuleEngine;
 import fitworthy.quantity.Missing;
 import fitworthy.sheet.Guesses;
@@ -67,7 +66,7 @@ final class Turning {
     private Stream<Outcome> turned(Sheet other) {
         runs++;
         Map<Outcome.Key, Outcome> then =
-                Adviser.untold(engine, other, cases(), Budget.Bounds.USUAL).byKey();
+                Adviser.untold(engine, other, cases(), advice.runs()).byKey();
         Set<Outcome.Key> keys = new LinkedHashSet<>(now.keySet());
         keys.addAll(then.keySet());
         return keys.stream()

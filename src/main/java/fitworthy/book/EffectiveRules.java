@@ -27,11 +27,9 @@ public final class EffectiveRules {
             }
         }
         Map<String, MeasureKind> kinds = Measures.kinds();
-        this.split = RuleSplit.of(
-                rules.stream()
-                        .map(text -> rule(text, cards.get(text.id()), kinds))
-                        .toList(),
-                kinds);
+        this.split = RuleSplit.of(rules.stream()
+                .map(text -> rule(text, cards.get(text.id()), kinds))
+                .toList());
     }
 
     private EffectiveRule rule(RuleText text, Card card, Map<String, MeasureKind> kinds) {
@@ -59,6 +57,7 @@ public final class EffectiveRules {
                 card,
                 kinds.get(card.judges()),
                 List.copyOf(others),
+                text.measures().stream().map(kinds::get).toList(),
                 text.joined().stream().map(kinds::get).toList(),
                 Guards.of(text.asRun().condition(), card.judges(), card.worse()),
                 applies,

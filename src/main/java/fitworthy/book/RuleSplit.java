@@ -5,12 +5,14 @@ import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.MeasureKind.Scope;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * The rules of a book in two sets.
@@ -25,37 +27,75 @@ public record RuleSplit(RuleSet byPlan, RuleSet byLoading) {
      *
      * @param rules the rules
      * @param joining those of them that look at several measures at once
-     * @param ids their ids
+     * @param places their ids, each with its place among them
      * @param kinds what any of them matches
      * @param practice the practice values that any of them matches
      * @param earlier ids of the advice that any of them builds on
+     * @param byKind of each kind of measure the rules that may come out otherwise where it does
      */
     public record RuleSet(
             List<EffectiveRule> rules,
             List<EffectiveRule> joining,
-            Set<String> ids,
+            Map<String, Integer> places,
             Set<MeasureKind> kinds,
             Set<Practice> practice,
-            Set<String> earlier) {
+            Set<String> earlier,
+            Map<MeasureKind, List<EffectiveRule>> byKind) {
 
-        private static RuleSet of(List<EffectiveRule> rules, Map<String, MeasureKind> byName) {
-            Set<String> ids = new HashSet<>();
+        /** No rules. */
+        public static final RuleSet NONE = of(List.of());
+
+        private static RuleSet of(List<EffectiveRule> rules) {
+            Map<String, Integer> places = new HashMap<>();
             Set<MeasureKind> kinds = Collections.newSetFromMap(new IdentityHashMap<>());
             Set<Practice> practice = new LinkedHashSet<>();
             Set<String> earlier = new HashSet<>();
+            Map<MeasureKind, List<EffectiveRule>> byKind = new IdentityHashMap<>();
             for (EffectiveRule rule : rules) {
-                ids.add(rule.id());
-                rule.text().measures().forEach(name -> kinds.add(byName.get(name)));
+                places.put(rule.id(), places.size());
+                kinds.addAll(rule.matched());
+                rule.looksAt().distinct().forEach(kind -> byKind.computeIfAbsent(kind, none -> new ArrayList<>())
+                        .add(rule));
                 practice.addAll(rule.values());
                 earlier.addAll(rule.text().earlier());
             }
             return new RuleSet(
                     rules,
                     rules.stream().filter(rule -> rule.joined().size() > 1).toList(),
-                    ids,
+                    places,
                     kinds,
                     practice,
-                    earlier);
+                    earlier,
+                    byKind);
+        }
+
+        public Set<String> ids() {
+            return places.keySet();
+        }
+
+        /**
+         * Those of them that may come out otherwise.
+         *
+         * @param changed the kinds of measure that came out otherwise
+         * @param advice ids of rules before these that may have
+         */
+        public RuleSet touched(Set<MeasureKind> changed, Set<String> advice) {
+            Set<String> touched = new HashSet<>();
+            for (MeasureKind kind : changed) {
+                byKind.getOrDefault(kind, List.of()).forEach(rule -> touched.add(rule.id()));
+            }
+            List<EffectiveRule> building = rules.stream()
+                    .filter(rule -> !rule.text().earlier().isEmpty())
+                    .toList();
+            for (int before = -1; before < touched.size(); ) {
+                before = touched.size();
+                for (EffectiveRule rule : building) {
+                    if (rule.text().earlier().stream().anyMatch(id -> touched.contains(id) || advice.contains(id))) {
+                        touched.add(rule.id());
+                    }
+                }
+            }
+            return of(rules.stream().filter(rule -> touched.contains(rule.id())).toList());
         }
 
         /** Of some measures those that any of these rules looks at: the engine takes as long over the others. */
@@ -70,28 +110,19 @@ public record RuleSplit(RuleSet byPlan, RuleSet byLoading) {
         }
     }
 
-    static RuleSplit of(List<EffectiveRule> rules, Map<String, MeasureKind> kinds) {
+    static RuleSplit of(List<EffectiveRule> rules) {
         Set<String> byLoading = new HashSet<>();
         for (int before = -1; before < byLoading.size(); ) {
             before = byLoading.size();
             for (EffectiveRule rule : rules) {
-                if (rule.text().measures().stream()
-                                .anyMatch(name -> kinds.get(name).scope() == Scope.LOADING)
+                if (rule.matched().stream().anyMatch(kind -> kind.scope() == Scope.LOADING)
                         || rule.text().earlier().stream().anyMatch(byLoading::contains)) {
                     byLoading.add(rule.id());
                 }
             }
         }
-        return new RuleSplit(
-                RuleSet.of(
-                        rules.stream()
-                                .filter(rule -> !byLoading.contains(rule.id()))
-                                .toList(),
-                        kinds),
-                RuleSet.of(
-                        rules.stream()
-                                .filter(rule -> byLoading.contains(rule.id()))
-                                .toList(),
-                        kinds));
+        Map<Boolean, List<EffectiveRule>> split =
+                rules.stream().collect(Collectors.partitioningBy(rule -> byLoading.contains(rule.id())));
+        return new RuleSplit(RuleSet.of(split.get(false)), RuleSet.of(split.get(true)));
     }
 }

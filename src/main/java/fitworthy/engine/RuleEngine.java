@@ -59,6 +59,9 @@ public record RuleEngine(Book book, KieSessionsPool sessions) {
      * @throws BudgetExceeded where a rule does not come to rest within the bounds
      */
     public List<Fired> fire(RuleSet rules, List<Measure> measures, List<Advised> earlier, Budget.Bounds bounds) {
+        if (rules.ids().isEmpty()) {
+            return List.of();
+        }
         Budget budget = new Budget(bounds);
         budget.combinations(rules.joining(), measures);
         Comparator<Fired> inPlanOrder = inPlanOrder(measures);

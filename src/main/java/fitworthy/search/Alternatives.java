@@ -59,12 +59,15 @@ public record Alternatives<P>(List<Alternative<P>> plans, long all) {
         long all = varied.stream()
                 .mapToLong(option -> option.choices().size())
                 .reduce(1, (sum, each) -> sum > Long.MAX_VALUE / each ? Long.MAX_VALUE : sum * each);
+        List<Change.Choose> written = choices(varied, 0);
+        Advice first = Adviser.counted(engine, sheet(engine, root, sheet, written));
         LongFunction<Alternative<P>> alternative = number -> {
             List<Change.Choose> choices = choices(varied, number);
-            return new Alternative<>(choices, keep.apply(advice(engine, root, sheet, choices)));
+            return new Alternative<>(
+                    choices, keep.apply(Adviser.counted(engine, sheet(engine, root, sheet, choices), first)));
         };
         List<Alternative<P>> plans = new ArrayList<>();
-        plans.add(alternative.apply(0));
+        plans.add(new Alternative<>(written, keep.apply(first)));
         while (plans.size() < all && !stop.getAsBoolean()) {
             List<Optional<Alternative<P>>> batch = LongStream.range(plans.size(), Math.min(plans.size() + BATCH, all))
                     .parallel()
@@ -88,9 +91,9 @@ public record Alternatives<P>(List<Alternative<P>> plans, long all) {
         return ShelfLevers.names(root, sheet, shelf);
     }
 
-    private static Advice advice(RuleEngine engine, Node.Mapping root, Sheet sheet, List<Change.Choose> choices) {
+    private static Sheet sheet(RuleEngine engine, Node.Mapping root, Sheet sheet, List<Change.Choose> choices) {
         try {
-            return Adviser.counted(engine, Change.sheet(choices, root, sheet, engine.book()));
+            return Change.sheet(choices, root, sheet, engine.book());
         } catch (FaultsException e) {
             // A sheet is checked with all its parts, whichever are taken.
             throw new IllegalStateException("another choice makes the sheet unreadable", e);

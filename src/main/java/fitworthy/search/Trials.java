@@ -88,7 +88,7 @@ final class Trials {
         try {
             Sheet changed = Change.sheet(changes, root, sheet, engine.book());
             if (!resting.leavesHanging(changed.planned())) {
-                summary = Optional.of(RunSummary.of(Adviser.counted(engine, changed)));
+                summary = Optional.of(RunSummary.of(Adviser.counted(engine, changed, advised)));
             }
         } catch (FaultsException e) {
             // The change leaves something that needs the part; it is no change to offer.
@@ -139,7 +139,7 @@ final class Trials {
 
     /** What the book says of the plan so changed. @throws FaultsException where that makes no sheet */
     Advice advise(List<Change> changes) throws FaultsException {
-        return Adviser.counted(engine, Change.sheet(changes, root, sheet, engine.book()));
+        return Adviser.counted(engine, Change.sheet(changes, root, sheet, engine.book()), advised);
     }
 
     static List<Change> changes(List<Pull> pulls) {

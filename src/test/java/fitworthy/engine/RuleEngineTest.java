@@ -19,6 +19,7 @@ import fitworthy.source.Fault;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -92,8 +93,10 @@ class RuleEngineTest {
     }
 
     private static List<Fired> fire(Set<String> ids, Set<String> earlier, List<Measure> measures, Advised... before) {
+        Map<String, Integer> places = new HashMap<>();
+        ids.forEach(id -> places.put(id, places.size()));
         return engine.fire(
-                new RuleSet(List.of(), List.of(), ids, Set.of(), Set.of(RESERVE), earlier),
+                new RuleSet(List.of(), List.of(), places, Set.of(), Set.of(RESERVE), earlier, Map.of()),
                 measures,
                 List.of(before),
                 Budget.Bounds.USUAL);

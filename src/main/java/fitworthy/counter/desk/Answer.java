@@ -22,6 +22,9 @@ import java.util.function.Function;
  */
 public final class Answer {
 
+    /** What was advised on the text before this one, on which the advice can build; null where nothing was. */
+    private final Advice before;
+
     private final View view;
     private final Place place;
     private final String text;
@@ -47,10 +50,20 @@ public final class Answer {
             }
             return value;
         }
+
+        /** Null where nobody asked for it yet. */
+        synchronized T known() {
+            return value;
+        }
     }
 
     /** @param place the sheet's file, as faults name it and beside which its shelf lies */
     public Answer(View view, Place place, String text) {
+        this(view, place, text, null);
+    }
+
+    private Answer(View view, Place place, String text, Advice before) {
+        this.before = before;
         this.view = view;
         this.place = place;
         this.text = text;
@@ -62,6 +75,7 @@ public final class Answer {
     Answer(View view, Place place, List<Fault> faults) {
         this.view = view;
         this.place = place;
+        this.before = null;
         this.text = "";
         this.version = "";
         this.tree = null;
@@ -70,7 +84,8 @@ public final class Answer {
 
     /** The answer to another text of the same file. */
     public Answer to(String other) {
-        return other.equals(text) ? this : new Answer(view, place, other);
+        Advice known = advice.known();
+        return other.equals(text) ? this : new Answer(view, place, other, known == null ? before : known);
     }
 
     public View view() {
@@ -126,7 +141,7 @@ public final class Answer {
 
     /** Empty where the sheet has a fault. */
     public Optional<Advice> advice() {
-        return read().map(sheet -> advice.of(sheet, given -> Adviser.advise(view.engine(), given.sheet())));
+        return read().map(sheet -> advice.of(sheet, given -> Adviser.advise(view.engine(), given.sheet(), before)));
     }
 
     public Optional<Arrangement> arrangement() {

@@ -189,7 +189,10 @@ public final class OffersPane implements Pane, Routes, Changes {
 
     private static Advice unwritten(Answer now, List<fitworthy.search.Change> changes) {
         try {
-            return Adviser.advise(now.view().engine(), OfferedText.sheet(now, changes));
+            return Adviser.advise(
+                    now.view().engine(),
+                    OfferedText.sheet(now, changes),
+                    now.advice().orElseThrow());
         } catch (FaultsException e) {
             throw new IllegalStateException("changes that made a sheet before make none now", e);
         }

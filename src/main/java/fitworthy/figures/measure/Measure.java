@@ -280,6 +280,25 @@ public final class Measure {
         return limit == null || !isKnown() ? 0 : limit.tolerance();
     }
 
+    /** Whether it says the same of the same thing, however it was worked out: then no rule can tell the two apart. */
+    public boolean isLike(Measure other) {
+        return kind == other.kind
+                && subject.equals(other.subject)
+                && loadCase.equals(other.loadCase)
+                && word.equals(other.word)
+                && missing.equals(other.missing)
+                && atLeast == other.atLeast
+                && hasLimit() == other.hasLimit()
+                && isSame(value, other.value)
+                && isSame(limitValue, other.limitValue)
+                && isSame(getValueTolerance(), other.getValueTolerance())
+                && isSame(getLimitTolerance(), other.getLimitTolerance());
+    }
+
+    private static boolean isSame(double one, double other) {
+        return Double.compare(one, other) == 0;
+    }
+
     @Override
     public String toString() {
         return kind.name() + " [" + subject + (loadCase.isEmpty() ? "" : ", " + loadCase) + "] = "
