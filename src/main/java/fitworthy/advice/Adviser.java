@@ -123,13 +123,15 @@ public final class Adviser {
         List<Measure> always = Measures.of(plan);
         List<List<Measure>> loaded = loadings.stream().map(Measures::of).toList();
         RuleSplit split = assessor.inForce().split();
-        RuleRun alike = assessor.assess(split.byPlan(), always, RuleRun.NOTHING, "", runs.alike());
+        RuleRun alike =
+                assessor.assess(split.byPlan(), split.byPlan().lookedAt(always), RuleRun.NOTHING, "", runs.alike());
         Map<String, List<Object>> facts = new LinkedHashMap<>();
         Map<String, RuleRun> byCase = new LinkedHashMap<>();
         for (int i = 0; i < loadings.size(); i++) {
             String name = loadings.get(i).loadCase().name();
             List<Measure> all = joined(always, loaded.get(i));
-            RuleRun own = assessor.assess(split.byLoading(), all, alike, name, runs.in(name));
+            RuleRun own =
+                    assessor.assess(split.byLoading(), split.byLoading().lookedAt(all), alike, name, runs.in(name));
             settle(alike, own);
             facts.put(name, seen(all, alike, own));
             byCase.put(name, own);

@@ -11,7 +11,7 @@ import java.util.Set;
  * What came of some rules, and of what.
  *
  * @param rules the rules
- * @param measures every measure of the sheet, of which they looked at some
+ * @param measures the measures that what became of them may hang on
  * @param run ids of those that were run for it; the others came out as for a sheet before
  * @param findings of those that fired
  * @param quiet of those that did not; a card called met here is so as far as its own rule goes

@@ -31,7 +31,8 @@ public record RuleSplit(RuleSet byPlan, RuleSet byLoading) {
      * @param kinds what any of them matches
      * @param practice the practice values that any of them matches
      * @param earlier ids of the advice that any of them builds on
-     * @param byKind of each kind of measure the rules that may come out otherwise where it does
+     * @param byKind of each kind of measure the rules that may come out otherwise where it does; left out of those that
+     *     are {@link #touched}
      */
     public record RuleSet(
             List<EffectiveRule> rules,
@@ -43,19 +44,24 @@ public record RuleSplit(RuleSet byPlan, RuleSet byLoading) {
             Map<MeasureKind, List<EffectiveRule>> byKind) {
 
         /** No rules. */
-        public static final RuleSet NONE = of(List.of());
+        public static final RuleSet NONE = of(List.of(), Map.of());
 
         private static RuleSet of(List<EffectiveRule> rules) {
+            Map<MeasureKind, List<EffectiveRule>> byKind = new IdentityHashMap<>();
+            rules.forEach(rule -> rule.looksAt().distinct().forEach(kind -> byKind.computeIfAbsent(
+                            kind, none -> new ArrayList<>())
+                    .add(rule)));
+            return of(rules, byKind);
+        }
+
+        private static RuleSet of(List<EffectiveRule> rules, Map<MeasureKind, List<EffectiveRule>> byKind) {
             Map<String, Integer> places = new HashMap<>();
             Set<MeasureKind> kinds = Collections.newSetFromMap(new IdentityHashMap<>());
             Set<Practice> practice = new LinkedHashSet<>();
             Set<String> earlier = new HashSet<>();
-            Map<MeasureKind, List<EffectiveRule>> byKind = new IdentityHashMap<>();
             for (EffectiveRule rule : rules) {
                 places.put(rule.id(), places.size());
                 kinds.addAll(rule.matched());
-                rule.looksAt().distinct().forEach(kind -> byKind.computeIfAbsent(kind, none -> new ArrayList<>())
-                        .add(rule));
                 practice.addAll(rule.values());
                 earlier.addAll(rule.text().earlier());
             }
@@ -67,6 +73,13 @@ public record RuleSplit(RuleSet byPlan, RuleSet byLoading) {
                     practice,
                     earlier,
                     byKind);
+        }
+
+        /** Of some measures those that what becomes of any of these rules may hang on. */
+        public List<Measure> lookedAt(List<Measure> all) {
+            return all.stream()
+                    .filter(measure -> byKind.containsKey(measure.kind()))
+                    .toList();
         }
 
         public Set<String> ids() {
@@ -95,7 +108,7 @@ public record RuleSplit(RuleSet byPlan, RuleSet byLoading) {
                     }
                 }
             }
-            return of(rules.stream().filter(rule -> touched.contains(rule.id())).toList());
+            return of(rules.stream().filter(rule -> touched.contains(rule.id())).toList(), Map.of());
         }
 
         /** Of some measures those that any of these rules looks at: the engine takes as long over the others. */

@@ -121,7 +121,9 @@ public final class QuestionWords {
     /** How many checks wait or rest on a guess now, and did not. */
     static String raised(Settled settled) {
         int raised = settled.raised().checks().size();
-        return raised + (raised == 1 ? " more check waits" : " more checks wait")
-                + " for information or rests on a guess";
+        return raised
+                + (raised == 1
+                        ? " more check waits for information or rests on a guess"
+                        : " more checks wait for information or rest on a guess");
     }
 }

@@ -93,11 +93,12 @@ public final class SheetDraft {
      * @param mainTank what the vehicle's own tank holds; empty where it was not said
      * @param masses of the people, the driver's first; no more than there are people
      * @param trip fields of the trip with what they hold
+     * @param readyBy the day by which all has to be done; empty where it was not said
      */
-    public record Told(Tub tub, String mainTank, List<String> masses, Map<String, String> trip) {
+    public record Told(Tub tub, String mainTank, List<String> masses, Map<String, String> trip, String readyBy) {
 
         /** Nothing. */
-        public static final Told NOTHING = new Told(Tub.NOT_SAID, "", List.of(), Map.of());
+        public static final Told NOTHING = new Told(Tub.NOT_SAID, "", List.of(), Map.of(), "");
     }
 
     /**
@@ -235,6 +236,9 @@ public final class SheetDraft {
                 "region: " + whole.region() + "  # where it is registered: " + String.join(", ", whole.regions()),
                 "as-of: " + whole.day(),
                 "assume-usual: yes"));
+        if (!whole.told().readyBy().isEmpty()) {
+            lines.add("ready-by: " + whole.told().readyBy());
+        }
         lines.addAll(vehicle());
         list("fitments:  # mass: its maker or a scale; at: where it sits, such as 'on the roof'", fitments, lines);
         list("circuits:", circuits, lines);
@@ -342,7 +346,7 @@ public final class SheetDraft {
         String first = "";
         for (Kind kind : wanted.meaning().kinds()) {
             if (first.isEmpty()) {
-                first = part(Words.capital(wanted.name()), kind, wanted.said(), ofTub(wanted));
+                first = part(Words.capital(wanted.name()), kind, withSet(wanted, kind), ofTub(wanted));
             } else if (whole.parts().stream().noneMatch(other -> other.isFirst(kind))) {
                 part(Words.capital(Words.hyphenated(kind.name()).replace('-', ' ')), kind, Map.of(), "");
             }
@@ -375,6 +379,27 @@ public final class SheetDraft {
         };
     }
 
+    /** What was said of a part, and of the set that it takes one end of: the lift of a kit that heavier springs go with. */
+    private Map<String, String> withSet(Wanted wanted, Kind kind) {
+        Map<String, String> said = new LinkedHashMap<>();
+        whole.parts().stream()
+                .filter(other -> takesEndOf(wanted, other, kind))
+                .forEach(other -> said.putAll(other.said()));
+        said.keySet().removeAll(List.of(MASS, AT));
+        said.putAll(wanted.said());
+        return said;
+    }
+
+    /** Whether a part is for one end, of which another wish of its kind means both. */
+    public static boolean takesEndOf(Wanted part, Wanted whole, Kind kind) {
+        return part.isFirst(kind)
+                && whole.isFirst(kind)
+                && part != whole
+                && hasEnds(kind)
+                && !namedEnds(part.name()).isEmpty()
+                && namedEnds(whole.name()).isEmpty();
+    }
+
     /** Lists a part, at each end where its kind has to say at which. @return the name that it has */
     private String part(String name, Kind kind, Map<String, String> said, String tub) {
         String word = Words.hyphenated(kind.name());
@@ -395,18 +420,34 @@ public final class SheetDraft {
         return first;
     }
 
-    /** The end that the name of a part says, else both; one without a name where the kind has none. */
-    private static List<String> ends(String name, Kind kind) {
-        boolean asked = RecordSchema.of(kind.details()).fields().stream()
-                .anyMatch(field -> field.description().needed() && field.type() == VehicleEnd.class);
-        if (!asked) {
+    /**
+     * The end that the name of a part says, else both but for what another part of its kind takes by name; one without a
+     * name where the kind has none.
+     */
+    private List<String> ends(String name, Kind kind) {
+        if (!hasEnds(kind)) {
             return List.of("");
         }
-        List<String> ends = ChoiceWords.of(VehicleEnd.class);
-        List<String> said = ends.stream()
+        List<String> said = namedEnds(name);
+        if (!said.isEmpty()) {
+            return said;
+        }
+        List<String> ends = new ArrayList<>(ChoiceWords.of(VehicleEnd.class));
+        whole.parts().stream()
+                .filter(other -> other.isFirst(kind))
+                .forEach(other -> ends.removeAll(namedEnds(other.name())));
+        return ends.isEmpty() ? ChoiceWords.of(VehicleEnd.class) : ends;
+    }
+
+    private static boolean hasEnds(Kind kind) {
+        return RecordSchema.of(kind.details()).fields().stream()
+                .anyMatch(field -> field.description().needed() && field.type() == VehicleEnd.class);
+    }
+
+    private static List<String> namedEnds(String name) {
+        return ChoiceWords.of(VehicleEnd.class).stream()
                 .filter(end -> name.toLowerCase(Locale.ROOT).contains(end))
                 .toList();
-        return said.isEmpty() ? ends : said;
     }
 
     private String tank(String name, String liquid, Map<String, String> said, Thing thing) {

@@ -21,6 +21,8 @@ import fitworthy.source.Fault;
 import fitworthy.source.Node;
 import fitworthy.source.Place;
 import fitworthy.source.Words;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -71,9 +73,20 @@ public record SheetWords(
     private static final Set<String> UNTOLD = Set.of("other");
     /** The service of a UHF radio is another one elsewhere. */
     private static final String UHF_REGION = "au";
-    /** A figure with words of a place behind it. */
-    private static final Pattern PLACED =
-            Pattern.compile("(?:about\\s+)?[0-9.]+\\s*\\p{L}+,?\\s+((?:in|on|at|under|above|over|behind|beside)\\s.*)");
+    /** A figure with more words behind it. */
+    private static final Pattern MORE = Pattern.compile("((?:about\\s+)?[0-9.]+\\s*\\p{L}+),?\\s+(.+)");
+    /** What words of a place begin with. */
+    private static final Pattern PLACE = Pattern.compile("(?:in|on|at|under|above|over|behind|beside)\\s.*");
+    /** The units that letters spell out, each as a sheet writes it. */
+    private static final Map<String, String> SPELT =
+            Map.of("litre", "L", "litres", "L", "l", "L", "watt", "W", "watts", "W", "metre", "m", "metres", "m");
+
+    private static final String AMOUNT =
+            "((?:about\\s+)?[0-9][0-9.]*)\\s*(mm|cm|m|kg|L|Ah|W|" + String.join("|", SPELT.keySet()) + ")";
+    /** A figure in a wish as letters have it: a canopy about 1.8 m long, a lift kit, 50 mm, a water tank of 60 litres. */
+    private static final Pattern AMOUNT_LAST = Pattern.compile("(.+?),?\\s+(?:of\\s+)?" + AMOUNT + "(?:\\s+long)?");
+    /** The same before the name: a 200 watt solar panel. */
+    private static final Pattern AMOUNT_FIRST = Pattern.compile(AMOUNT + "\\s+(.+)");
     /** What the engine may burn. */
     private static final List<String> FUELS = List.of("diesel", "petrol");
 
@@ -175,6 +188,38 @@ public record SheetWords(
         return figure;
     }
 
+    /** One of the answers of a field, as a sheet writes it; nothing where nothing was typed. */
+    public String choice(FieldSchema field, String typed) {
+        List<String> answers = ChoiceWords.of(field.type());
+        if (!typed.isEmpty() && !answers.contains(typed)) {
+            tell(
+                    field.name(),
+                    "'" + Words.shortened(typed, 60) + "' is no answer" + Words.suggestion(typed, answers),
+                    "one of " + String.join(", ", answers));
+        }
+        return typed;
+    }
+
+    /** A day, as a sheet writes it; nothing where nothing was typed. */
+    public String day(FieldSchema field, String typed) {
+        if (!typed.isEmpty() && !isDay(field, typed)) {
+            tell(
+                    field.name(),
+                    "'" + Words.shortened(typed, 60) + "' is no day that can be meant",
+                    right(field.name(), "2027-05-01"));
+        }
+        return typed;
+    }
+
+    private static boolean isDay(FieldSchema field, String typed) {
+        try {
+            return typed.matches(FieldSchema.DATE)
+                    && field.description().within().canBe(LocalDate.parse(typed));
+        } catch (DateTimeParseException e) {
+            return false;
+        }
+    }
+
     /** A field of a record of the sheet. */
     public static FieldSchema field(Class<? extends Record> type, String name) {
         return RecordSchema.of(type).fields().stream()
@@ -213,7 +258,7 @@ public record SheetWords(
         String bare = place.map(where ->
                         wish.substring(0, wish.length() - where.length()).replaceFirst("[\\s,=]+$", ""))
                 .orElse(wish);
-        Wanted wanted = unplaced(bare, right);
+        Wanted wanted = unplaced(equated(bare), right);
         if (wanted == null) {
             return null;
         }
@@ -223,6 +268,31 @@ public record SheetWords(
         }
         place.ifPresent(where -> said.put(AT, where));
         return new Wanted(wanted.name(), wanted.meaning(), said, wanted.shelf(), wanted.replaces());
+    }
+
+    /** A wish in the words of a letter with its figure behind an equals sign, where what is left is understood. */
+    private String equated(String wish) {
+        if (wish.contains("=") || isUnderstood(wish)) {
+            return wish;
+        }
+        String bare = wish.replaceFirst("^(?:an?|the)\\s+", "");
+        Matcher last = AMOUNT_LAST.matcher(bare);
+        if (last.matches() && isUnderstood(last.group(1))) {
+            return last.group(1) + "=" + amount(last.group(2), last.group(3));
+        }
+        Matcher first = AMOUNT_FIRST.matcher(bare);
+        if (first.matches() && isUnderstood(first.group(3))) {
+            return first.group(3) + "=" + amount(first.group(1), first.group(2));
+        }
+        return isUnderstood(bare) ? bare : wish;
+    }
+
+    private boolean isUnderstood(String name) {
+        return onShelf(name).isPresent() || words.of(name).isPresent();
+    }
+
+    private static String amount(String number, String unit) {
+        return number + " " + SPELT.getOrDefault(unit, unit);
     }
 
     /** The place at the end of what was typed, unless all of it is the name of something. */
@@ -273,12 +343,13 @@ public record SheetWords(
             }
             return null;
         }
-        Matcher placed = PLACED.matcher(said);
-        if (placed.matches()) {
+        Matcher more = MORE.matcher(said);
+        if (more.matches()) {
+            boolean place = PLACE.matcher(more.group(2)).matches();
             tell(
                     "part",
-                    "'" + Words.shortened(placed.group(1), 60) + "' is no place in words",
-                    right("part", name + said.substring(0, placed.start(1)).replaceFirst("^", "=") + "under the tray"));
+                    "'" + Words.shortened(more.group(2), 60) + "' is no place in words",
+                    right("part", name + "=" + more.group(1) + (place ? " under the tray" : "")));
             return null;
         }
         String shelf = kept.map(Kind::inSheet).orElse("");

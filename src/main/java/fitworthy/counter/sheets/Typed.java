@@ -1,6 +1,8 @@
 package fitworthy.counter.sheets;
 
 import fitworthy.counter.page.Sent;
+import fitworthy.schema.ChoiceWords;
+import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetDraft.Heading;
 import fitworthy.sheet.SheetDraft.Tub;
 import io.javalin.http.Context;
@@ -33,12 +35,17 @@ public record Typed(String notes, Map<String, String> lines, List<String> parts)
             "longest-leg",
             "parked",
             "top-speed",
+            "dust",
+            "ready-by",
             "trailer",
             "trailer-mass",
             "ball",
             "rated",
             "tub",
             "file");
+
+    /** What may be answered of the dust. */
+    public static final List<String> DUST = ChoiceWords.of(Sheet.Dust.class);
 
     /** What may be answered of the tub, in words. */
     public static final Map<String, String> TUB = tubs();

@@ -154,8 +154,13 @@ public record Understood(
                     : at("masses", words -> words.masses(masses, people));
             Map<String, String> trip = new LinkedHashMap<>();
             TRIP.forEach(field -> trip.put(field, figure(field, SheetWords.field(Sheet.Trip.class, field), typed)));
+            trip.put(
+                    "dust",
+                    at("dust", words -> words.choice(SheetWords.field(Sheet.Trip.class, "dust"), typed.line("dust"))));
             trip.values().removeIf(String::isEmpty);
-            return new SheetDraft.Told(typed.tub(), tank, each, trip);
+            String readyBy = at(
+                    "ready-by", words -> words.day(SheetWords.field(Sheet.class, "ready-by"), typed.line("ready-by")));
+            return new SheetDraft.Told(typed.tub(), tank, each, trip, readyBy);
         }
 
         private String figure(String field, FieldSchema schema, Typed typed) {
@@ -208,8 +213,16 @@ public record Understood(
                             .anyMatch(kind ->
                                     kind.isSingle() && part.meaning().kinds().contains(kind)))
                     .findFirst()
-                    .map(other -> ". Of the same kind as " + other.name() + ": empty one line if they are the same")
+                    .map(other -> isOneSet(part, other)
+                            ? ". Taken as one set with " + other.name() + ", this end of it"
+                            : ". Of the same kind as " + other.name() + ": empty one line if they are the same")
                     .orElse("");
+        }
+
+        private static boolean isOneSet(Wanted part, Wanted other) {
+            return part.meaning().kinds().stream()
+                    .anyMatch(kind ->
+                            SheetDraft.takesEndOf(part, other, kind) || SheetDraft.takesEndOf(other, part, kind));
         }
 
         /** @param others those of the lines above; gets this one */

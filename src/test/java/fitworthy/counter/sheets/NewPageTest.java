@@ -228,7 +228,71 @@ class NewPageTest {
                 .body();
         assertEquals("kind: springs", said(look, "part-1"));
         assertTrue(said(look, "part-3").startsWith("kind: battery. Taken to sit"), said(look, "part-3"));
-        assertTrue(said(look, "part-4").endsWith("Of the same kind as lift kit: empty one line if they are the same"));
+        assertTrue(
+                said(look, "part-4").endsWith("Taken as one set with lift kit, this end of it"), said(look, "part-4"));
+        String twice = sent("/new/look", List.of("lift kit", "suspension lift")).body();
+        assertTrue(
+                said(twice, "part-2").endsWith("Of the same kind as lift kit: empty one line if they are the same"),
+                said(twice, "part-2"));
+    }
+
+    @Test
+    void springsForOneEndTakeThatEndOfAKit() throws Exception {
+        List<String> wishes = List.of("lift kit=50 mm", "heavier rear springs");
+        List<String> other = List.of("heavier rear springs", "lift kit=50 mm");
+        for (List<String> either : List.of(wishes, other)) {
+            String text = text("set" + either.indexOf("lift kit=50 mm"), either);
+            holds(
+                    text,
+                    "{name: Lift kit front, kind: springs, end: front, lift: 50 mm}",
+                    "{name: Heavier rear springs, kind: springs, end: rear, lift: 50 mm}");
+            assertFalse(text.contains("Lift kit rear"), text);
+        }
+        holds(
+                text("raised", List.of("lift kit=50 mm", "rear springs=40 mm")),
+                "{name: Rear springs, kind: springs, end: rear, lift: 40 mm}");
+    }
+
+    @Test
+    void aWishHoldsItsFigureAsALetterHasIt() throws Exception {
+        holds(
+                text(
+                        "letter",
+                        List.of(
+                                "canopy about 1.8 m long",
+                                "a lift kit, 50 mm",
+                                "a water tank of 60 litres under the tray",
+                                "a 200 watt solar panel on the canopy roof",
+                                "a 60 litre fridge in the canopy",
+                                "the winch",
+                                "long-range tank, 70 litres, behind the axle")),
+                "{name: Canopy, kind: canopy, length: about 1.8 m}",
+                "kind: springs, end: front, lift: 50 mm}",
+                "{name: Water tank, liquid: water, capacity: 60 L, stock: no, at: under the tray}",
+                "{name: Solar panel, kind: solar-panel, power: 200 W, at: on the canopy roof}",
+                "{name: Fridge 60 L, kind: other, at: in the canopy}",
+                "{name: Winch, kind: winch}",
+                "{name: Long-range tank, liquid: diesel, capacity: 70 L, stock: no, at: behind the axle}");
+        String look = sent(
+                        "/new/look",
+                        List.of("lift kit=50 mm with heavier springs", "a trapdoor of 5 litres", "canopy 1.8 m wide"))
+                .body();
+        assertEquals("'with heavier springs' is no place in words. Right: lift kit=50 mm", said(look, "part-1"));
+        assertTrue(
+                said(look, "part-2").startsWith("'a trapdoor of 5 litres' is no kind of part"), said(look, "part-2"));
+        assertTrue(said(look, "part-3").startsWith("'canopy 1.8 m wide' is no kind of part"), said(look, "part-3"));
+    }
+
+    @Test
+    void dustAndTheDayAreAskedAndNothingElseIsTakenForThem() throws Exception {
+        holds(
+                text("dusty", List.of(), "dust", "heavy", "ready-by", "2027-05-01"),
+                "trip: {people: 2, dust: heavy}",
+                "ready-by: 2027-05-01\n");
+        String look = sent("/new/look", List.of(), "dust", "heavy}\nregion: any", "ready-by", "2027-02-30")
+                .body();
+        assertTrue(said(look, "dust").contains("is no answer. Right: one of none, some, heavy"), said(look, "dust"));
+        assertEquals("'2027-02-30' is no day that can be meant. Right: 2027-05-01", said(look, "ready-by"));
     }
 
     @Test
