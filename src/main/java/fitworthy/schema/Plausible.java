@@ -67,6 +67,7 @@ public enum Plausible {
     BODY_LIFT("0 mm", "0 mm", "150 mm", "500 mm"),
     WHEEL_TRAVEL("0 mm", "30 mm", "600 mm", "2 m"),
     STIFFNESS("0.1 N/mm", "5 N/mm", "500 N/mm", "5000 N/mm"),
+    BROUGHT_BACK("0 %", "0 %", "100 %", "300 %"),
     MOTION_RATIO("5 %", "30 %", "130 %", "300 %"),
     JOINT_ANGLE("0 deg", "0 deg", "45 deg", "90 deg"),
     FRAME_CUT("0 m", "500 mm", "5000 mm", "12 m"),

@@ -61,7 +61,7 @@ class WorsePlanTest {
             ".*\\.(earth|fixed|vented-outside|lid-sealed|alarm|lamp|buzzer|drain-reachable|airbag-statement|marked|plate-visible"
                     + "|lamps-visible|lines-reach|alignment|lamp-aim|suits|dust-sealed|potable|baffled|frost-guarded|every-wheel-braked"
                     + "|breakaway|drop-vent|locks|ammunition-apart|insurer-told|plate|tree-strap|line-damper|approved|breather|filler"
-                    + "|earthed|shielded|relief|sealed|water-separator|cut-off|lithium-curve|aired|folds|on-metal|feed|pre-cleaner)");
+                    + "|earthed|shielded|relief|sealed|water-separator|cut-off|lithium-curve|aired|folds|on-metal|feed|pre-cleaner)|vehicle\\.ratings\\.levelling");
 
     private static final Pattern YES = Pattern.compile(
             ".*\\.(known-dust-leak|hides-rear-window|dazzles-driver|hidden|engine-bay|driving|enclosed)");
@@ -113,6 +113,10 @@ class WorsePlanTest {
                     ".*\\.(mass|front-axle|rear-axle)",
                     "across\\.bar-wrong-twice",
                     "the bar alone is no longer what is too much"),
+            Relief.of(
+                    ".*ball-overhang",
+                    "mass\\.axle-over|across\\.bar-wrong-twice",
+                    "the ball takes more off the front axle"),
             Relief.of("tanks\\.N\\.capacity", "mass\\..*|across\\.tanks-.*|water\\.(one-tank|surges)", "less is in it"),
             Relief.of(
                     "trailer\\.ball",
