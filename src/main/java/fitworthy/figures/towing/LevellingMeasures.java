@@ -11,6 +11,7 @@ import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Trailer;
 import java.util.List;
 
@@ -58,6 +59,8 @@ final class LevellingMeasures implements Topic {
                         in("wheelbase", plan.wheelbase(), "mm"),
                         in("reach", levelling.reach(), "%"))
                 .worked(Levelling.reached(plan, trailer)));
-        measures.add(Measure.of(ON_AIR, hitch, plan.vehicle().rearAirSprings()));
+        boolean added = !plan.fitments(Fitment.Kind.AIR_SPRINGS).isEmpty();
+        measures.add(Measure.of(
+                ON_AIR, hitch, added ? Choice.of(YesNo.YES) : plan.vehicle().rearAirSprings()));
     }
 }
