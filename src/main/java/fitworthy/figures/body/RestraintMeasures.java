@@ -99,7 +99,7 @@ final class RestraintMeasures implements Topic {
         if (front.isEmpty()) {
             return loading.plan().vehicle().tub().is(YesNo.YES) ? Figure.of(0, 0) : load.mass();
         }
-        Figure behind = load.at().x().minus(front.get());
+        Figure behind = loading.plan().places().of(load).x().minus(front.get());
         return behind.isBelow(Figure.ZERO) ? load.mass() : behind.missingWith(behind, Figure.of(0, 0));
     }
 }
