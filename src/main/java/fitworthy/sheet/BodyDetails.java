@@ -189,6 +189,23 @@ public sealed interface BodyDetails extends Details {
                     Choice<YesNo> restricted)
             implements BodyDetails {}
 
+    /** A heater or cooker with a flame. */
+    record Burner(
+            @Field(
+                            value = "which alarms hang where people sleep beside it; nobody-sleeps where nobody does",
+                            find = "a look")
+                    Choice<Alarms> alarms)
+            implements BodyDetails {}
+
+    /** Alarms in a room with a flame, by what they warn of. */
+    enum Alarms {
+        BOTH,
+        CARBON_MONOXIDE,
+        SMOKE,
+        NONE,
+        NOBODY_SLEEPS
+    }
+
     record SeatChange(
             @Field(value = "how many seats are left", find = "the plan", example = "2", within = Plausible.SEATS)
                     Figure seats,

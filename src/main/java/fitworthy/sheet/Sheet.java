@@ -199,7 +199,8 @@ public record Sheet(
                             within = Plausible.MOVE,
                             find = "the plan",
                             example = "400 mm")
-                    Figure mayMove) {}
+                    Figure mayMove,
+            @Field("the straps over it, where they are to be held against braking") Optional<Lashing> lashing) {}
 
     /** How the vehicle will be used. */
     public record Trip(

@@ -76,6 +76,15 @@ public sealed interface SuspensionDetails extends Details {
             @Field(value = "whether the headlamps will be aimed after it", find = "the plan") Choice<YesNo> lampAim)
             implements SuspensionDetails {}
 
+    /** Air springs beside the springs of the rear axle. */
+    record AirSprings(
+            @Field(
+                            value =
+                                    "whether the vehicle's maker lets them press on its rails and axle where they are planned",
+                            find = "the maker's body-builder guide")
+                    Choice<YesNo> allowed)
+            implements SuspensionDetails {}
+
     /** Spacers between chassis and body. */
     record BodyLift(
             @Field(

@@ -77,7 +77,17 @@ public sealed interface TowingDetails extends Details {
                             value =
                                     "whether a load-levelling hitch is used on it; asked where the vehicle's maker rules one out",
                             find = "the plan")
-                    Choice<YesNo> levelling)
+                    Choice<YesNo> levelling,
+            @Field(
+                            value =
+                                    "how much of the load that the ball lifts off the front axle its load-levelling hitch is set"
+                                            + " to bring back; asked where one is used",
+                            in = Dimension.SHARE,
+                            within = Plausible.BROUGHT_BACK,
+                            find =
+                                    "the fitter, by the height of the front wheel arch: alone, coupled, and with the bars on",
+                            example = "50 %")
+                    Figure levellingShare)
             implements TowingDetails {}
 
     /** Trailer plugs and sockets by shape and pins. */

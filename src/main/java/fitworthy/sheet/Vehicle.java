@@ -36,6 +36,12 @@ public record Vehicle(
                                 "whether it comes with a tub or tray; asked where a tray or canopy takes its place or stands on it",
                         find = "a look")
                 Choice<YesNo> tub,
+        @Field(
+                        value =
+                                "whether a cargo barrier, or the rear wall of its cab, stands between people and load; asked where"
+                                        + " much lies loose in one space with them",
+                        find = "a look")
+                Choice<YesNo> cargoBarrier,
         @Field("its dimensions") Size size,
         @Field("its unladen masses") Masses mass,
         @Field("what its maker allows") Ratings ratings,

@@ -100,7 +100,8 @@ class LessInformationTest {
                     "fitments.in",
                     "fitments.removes",
                     "tanks.removes",
-                    "fitments.space"),
+                    "fitments.space",
+                    "cargo.lashing"),
             "what is out of the ordinary says so",
             List.of(
                     "fitments.done",

@@ -52,7 +52,7 @@ class WorsePlanTest {
                     + "|.*tow-bar\\.plate\\..*|vehicle\\.recovery\\..*\\.limit|.*\\.(limit|strength|line|feed|tree-strap-limit|mount|vents)"
                     + "|.* of kind winch\\.battery|.* of kind battery\\.capacity|.* of kind charger\\.output|.* of kind solar-panel\\.power"
                     + "|circuits\\.N\\.cable\\.(section|rating)|circuits\\.N\\.fuse\\.rating|vehicle\\.engine\\.(alternator|starter-battery)"
-                    + "|vehicle\\.intake\\.(height|breathers|electrics|fan|wading)|.*(head-height|bore|drain-height|service-distance)|.* of kind breather-kit\\.height"
+                    + "|cargo\\.N\\.lashing\\.(straps|tension|angle|grip)|vehicle\\.intake\\.(height|breathers|electrics|fan|wading)|.*(head-height|bore|drain-height|service-distance)|.* of kind breather-kit\\.height"
                     + "|.*\\.(lowest|exhaust-gap|rated-flow|load-most|bump-travel|spacing|points|offer|gain|reach|glass)"
                     + "|.* of kind springs\\.travel|tanks\\.N\\.capacity|trip\\.(coldest|sun|headroom)|vehicle\\.size\\.track|vehicle\\.seats|.*radio\\.power");
 
@@ -61,7 +61,7 @@ class WorsePlanTest {
             ".*\\.(earth|fixed|vented-outside|lid-sealed|alarm|lamp|buzzer|drain-reachable|airbag-statement|marked|plate-visible"
                     + "|lamps-visible|lines-reach|alignment|lamp-aim|suits|dust-sealed|potable|baffled|frost-guarded|every-wheel-braked"
                     + "|breakaway|drop-vent|locks|ammunition-apart|insurer-told|plate|tree-strap|line-damper|approved|breather|filler"
-                    + "|earthed|shielded|relief|sealed|water-separator|cut-off|lithium-curve|aired|folds|on-metal|feed|pre-cleaner)");
+                    + "|earthed|shielded|relief|sealed|water-separator|cut-off|lithium-curve|aired|cargo-barrier|allowed|folds|on-metal|feed|pre-cleaner)|vehicle\\.ratings\\.levelling");
 
     private static final Pattern YES = Pattern.compile(
             ".*\\.(known-dust-leak|hides-rear-window|dazzles-driver|hidden|engine-bay|driving|enclosed)");
@@ -105,7 +105,7 @@ class WorsePlanTest {
             Relief.of(".*winch\\.pull", "recovery\\.winch-.*", "a stronger winch pulls the vehicle out"),
             Relief.of(
                     ".*\\.mass",
-                    "mass\\.(axle-.*|front-light|lopsided|weighbridge-disagrees|cog-high|tips-sooner)",
+                    "mass\\.(axle-.*|front-light|lopsided|weighbridge-.*|cog-high|tips-sooner)",
                     "what is on one side or end takes weight off the other"),
             Relief.of(".*\\.mass", "suspension\\..*", "stiff springs suit a heavier load"),
             Relief.of(".*\\.mass", "towing\\.(outweighed|ball-heavy)", "of two masses the other is the smaller"),
@@ -113,6 +113,10 @@ class WorsePlanTest {
                     ".*\\.(mass|front-axle|rear-axle)",
                     "across\\.bar-wrong-twice",
                     "the bar alone is no longer what is too much"),
+            Relief.of(
+                    ".*ball-overhang",
+                    "mass\\.axle-over|across\\.bar-wrong-twice",
+                    "the ball takes more off the front axle"),
             Relief.of("tanks\\.N\\.capacity", "mass\\..*|across\\.tanks-.*|water\\.(one-tank|surges)", "less is in it"),
             Relief.of(
                     "trailer\\.ball",

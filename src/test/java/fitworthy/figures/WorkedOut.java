@@ -145,6 +145,7 @@ final class WorkedOut {
                 switch (name) {
                     case "sqrt" -> Math.sqrt(first);
                     case "log" -> Math.log10(first);
+                    case "sin" -> Math.sin(Math.toRadians(first));
                     case "cos" -> Math.cos(Math.toRadians(first));
                     case "tan" -> Math.tan(Math.toRadians(first));
                     case "atan" -> Math.toDegrees(Math.atan(first));

@@ -6,6 +6,6 @@ import fitworthy.figures.plan.TopicGroup;
 public final class BodyMeasures extends TopicGroup {
 
     public BodyMeasures() {
-        super(new BodyBuildMeasures(), new BodyWeightMeasures());
+        super(new BodyBuildMeasures(), new BodyWeightMeasures(), new RestraintMeasures(), new BurnerMeasures());
     }
 }

@@ -9,6 +9,7 @@ import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.AxleLoads;
 import fitworthy.figures.plan.LeastLoads;
+import fitworthy.figures.plan.Levelling;
 import fitworthy.figures.plan.LoadBox;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.MassWorkings;
@@ -22,6 +23,7 @@ import fitworthy.figures.plan.Topic;
 import fitworthy.figures.plan.Track;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Point;
 import fitworthy.sheet.Vehicle;
 import java.util.List;
@@ -49,7 +51,11 @@ public final class LoadMeasures implements Topic {
                     "mass.behind-axle", "kg", 1, "load it lifts off the front axle")
             .byLoading();
     private static final MeasureKind BALL_LIFT = number(
-                    "mass.ball-lift", "kg", 0, "load that the ball lifts off the front axle")
+                    "mass.ball-lift",
+                    "kg",
+                    0,
+                    "load that the ball lifts off the front axle, less what an allowed load-levelling hitch brings back")
+            .signed()
             .byLoading();
     private static final MeasureKind SIDE = number(
                     "mass.side", "%", 1, "difference between left and right, as a share of the loaded mass")
@@ -222,13 +228,24 @@ public final class LoadMeasures implements Topic {
                 .worked(MassWorkings.axles(loading.masses(), plan.wheelbase()))
                 .atLeast(loading.leastCombined()));
         measures.add(Measure.of(BALL, "tow ball", ball));
-        measures.add(Measure.of(
-                        BALL_LIFT, "front axle", ball.times(plan.ballOverhang().dividedBy(plan.wheelbase())))
-                .worked(
-                        "lifted = ball x overhang / wheelbase",
-                        in("ball", ball, "kg"),
-                        in("overhang", plan.ballOverhang(), "mm"),
-                        in("wheelbase", plan.wheelbase(), "mm")));
+        measures.add(lift(plan, ball));
+    }
+
+    private static Measure lift(Plan plan, Figure ball) {
+        Working.Input[] lever = {
+            in("ball", ball, "kg"), in("overhang", plan.ballOverhang(), "mm"), in("wheelbase", plan.wheelbase(), "mm")
+        };
+        Figure lifted = ball.times(plan.ballOverhang().dividedBy(plan.wheelbase()));
+        Choice<YesNo> allowed = plan.ratings().levelling();
+        if (!Levelling.planned(plan) || allowed.is(YesNo.NO)) {
+            return Measure.of(BALL_LIFT, "front axle", lifted).worked("lifted = ball x overhang / wheelbase", lever);
+        }
+        Figure share = plan.towBar().levellingShare();
+        Figure left = lifted.times(Figure.of(1, 0).minus(share));
+        return Measure.of(BALL_LIFT, "front axle", left)
+                .worked("lifted = before x (1 - share)", in("before", lifted, "kg"), in("share", share, "%"))
+                .worked("before = ball x overhang / wheelbase", lever)
+                .given(allowed);
     }
 
     /** {@code 2 |y| / track}: the difference between the two sides over the sum, from moments about the centre line. */

@@ -7,6 +7,9 @@ package fitworthy.figures.plan;
 public enum PracticeId {
     BODY_GAS_MOUNT_LEAST("body.gas-mount-least"),
     BODY_HOLD_DOWN_LEAST("body.hold-down-least"),
+    BODY_ASIDE_LEAST("body.aside-least"),
+    BODY_FORWARD_LEAST("body.forward-least"),
+    BODY_LOOSE_MOST("body.loose-most"),
     BODY_OVERHANG_MOST("body.overhang-most"),
     BODY_TIPPING_LEAST("body.tipping-least"),
     ELECTRICAL_ALTERNATOR_MOST("electrical.alternator-most"),

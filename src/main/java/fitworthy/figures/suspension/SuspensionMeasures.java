@@ -23,6 +23,7 @@ import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Papers.Alteration;
+import fitworthy.sheet.SuspensionDetails.AirSprings;
 import fitworthy.sheet.SuspensionDetails.BodyLift;
 import fitworthy.sheet.SuspensionDetails.Springs;
 import fitworthy.sheet.Vehicle;
@@ -74,6 +75,8 @@ public final class SuspensionMeasures implements Topic {
     private static final MeasureKind JOINT =
             number("suspension.joint-angle", "deg", 1, "largest angle of a universal joint");
     private static final MeasureKind ALIGNMENT = yesNo("suspension.alignment", "whether a wheel alignment is planned");
+    private static final MeasureKind AIR_SPRINGS =
+            yesNo("suspension.air-springs", "whether the vehicle's maker lets air springs press on its rails there");
     private static final MeasureKind LAMP_AIM = yesNo("suspension.lamp-aim", "whether headlamp aim is planned");
 
     @Override
@@ -95,6 +98,7 @@ public final class SuspensionMeasures implements Topic {
                 JOINT,
                 ALIGNMENT,
                 LAMP_AIM,
+                AIR_SPRINGS,
                 RATE_NEEDED,
                 SAG_RATE_NEEDED);
     }
@@ -119,6 +123,9 @@ public final class SuspensionMeasures implements Topic {
         Figure front = Masses.onSprings(plan).front();
         if (planned(plan, VehicleEnd.FRONT).isEmpty() && !(front.value() <= 0)) {
             measures.add(Measure.of(LOAD_ON_MADE, "front axle", front).worked(fixedSheet(plan)));
+        }
+        for (Fitment fitment : plan.fitments(Fitment.Kind.AIR_SPRINGS)) {
+            measures.add(Measure.of(AIR_SPRINGS, fitment.name(), ((AirSprings) fitment.details()).allowed()));
         }
         List<Springs> newSprings = plan.toBeDone(Springs.class);
         Choice.any(newSprings.stream().map(Springs::alignment))

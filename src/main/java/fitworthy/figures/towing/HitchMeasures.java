@@ -61,8 +61,6 @@ public final class HitchMeasures implements Topic {
     private static final MeasureKind NOSE_UP = number(
                     "towing.nose-up", "mm", 0, "height of the ball above the level trailer's coupling")
             .signed();
-    private static final MeasureKind LEVELLING =
-            yesNo("towing.levelling", "whether the vehicle's maker allows the planned load-levelling hitch");
 
     @Override
     public List<MeasureKind> kinds() {
@@ -83,8 +81,7 @@ public final class HitchMeasures implements Topic {
                 RATIO,
                 OUTWEIGHED,
                 OVERHANG,
-                NOSE_UP,
-                LEVELLING);
+                NOSE_UP);
     }
 
     @Override
@@ -239,11 +236,6 @@ public final class HitchMeasures implements Topic {
                             "above = ball - coupling",
                             in("ball", plan.ballHeight(), "mm"),
                             in("coupling", trailer.couplingHeight(), "mm")));
-        }
-        Choice<YesNo> planned = plan.towBar().levelling();
-        Choice<YesNo> allowed = plan.ratings().levelling();
-        if (planned.is(YesNo.YES) || !planned.known() && allowed.is(YesNo.NO)) {
-            measures.add(Measure.of(LEVELLING, "load-levelling hitch", allowed).given(planned));
         }
     }
 }

@@ -8,6 +8,11 @@ import fitworthy.figures.plan.TopicGroup;
 public final class TowingMeasures extends TopicGroup {
 
     public TowingMeasures() {
-        super(new HitchMeasures(), new UnderTrailerMeasures(), new TrailerBrakeMeasures(), new TowingSpeedMeasures());
+        super(
+                new HitchMeasures(),
+                new UnderTrailerMeasures(),
+                new TrailerBrakeMeasures(),
+                new TowingSpeedMeasures(),
+                new LevellingMeasures());
     }
 }

@@ -7,6 +7,7 @@ import static fitworthy.figures.measure.Working.in;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.Levelling;
 import fitworthy.figures.plan.PassengerTyres;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.Topic;
@@ -21,6 +22,12 @@ final class UnderTrailerMeasures implements Topic {
             rated("towing.axle-load", "kg", 0, "load on the trailer's axles", "their rating, GTM");
     private static final MeasureKind TYRE_LOAD =
             rated("towing.tyre-load", "kg", 0, "load on the trailer's axles", "what its tyres carry");
+    private static final MeasureKind LEVELLED = rated(
+            "towing.levelled-load",
+            "kg",
+            0,
+            "load on the trailer's axles with the load-levelling hitch",
+            "what axles or tyres may carry");
     private static final MeasureKind WIDTH = number("towing.width", "mm", 0, "width of the trailer");
     private static final MeasureKind BODY_LENGTH =
             number("towing.body-length", "mm", 0, "length of the trailer without its drawbar");
@@ -28,7 +35,7 @@ final class UnderTrailerMeasures implements Topic {
 
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(AXLE_LOAD, TYRE_LOAD, WIDTH, BODY_LENGTH, DRAWN_BY);
+        return List.of(AXLE_LOAD, TYRE_LOAD, LEVELLED, WIDTH, BODY_LENGTH, DRAWN_BY);
     }
 
     @Override
@@ -39,19 +46,44 @@ final class UnderTrailerMeasures implements Topic {
                     "load = trailer - ball",
                     List.of(in("trailer", trailer.mass(), "kg"), in("ball", trailer.ball(), "kg")));
             measures.add(Measure.of(AXLE_LOAD, "trailer", load, trailer.gtm()).worked(onAxles));
-            trailer.tyres().ifPresent(tyres -> tyres(plan, tyres, load, onAxles, measures));
+            trailer.tyres().ifPresent(tyres -> measures.add(onTyres(TYRE_LOAD, "trailer", plan, tyres, load, onAxles)));
+            if (Levelling.planned(plan)) {
+                levelled(plan, trailer, measures);
+            }
             size(plan, trailer, measures);
         });
     }
 
-    private static void tyres(Plan plan, AxleTyres tyres, Figure load, Working onAxles, List<Measure> measures) {
+    /** What the hitch takes off the vehicle, the trailer's axles and tyres have to carry. */
+    private static void levelled(Plan plan, Trailer trailer, List<Measure> measures) {
+        Levelling levelling = Levelling.of(plan, trailer);
+        Figure load = levelling.onTrailerAxles(trailer.mass());
+        Working[] onAxles = {
+            new Working.Formula(
+                    "load = trailer - ball x (1 - share x reach)",
+                    List.of(
+                            in("trailer", trailer.mass(), "kg"),
+                            in("ball", trailer.ball(), "kg"),
+                            in("share", levelling.share(), "%"),
+                            in("reach", levelling.reach(), "%"))),
+            Levelling.reached(plan, trailer)
+        };
+        measures.add(
+                Measure.of(LEVELLED, "trailer's axles", load, trailer.gtm()).worked(onAxles));
+        trailer.tyres()
+                .ifPresent(tyres -> measures.add(onTyres(LEVELLED, "trailer's tyres", plan, tyres, load, onAxles)));
+    }
+
+    private static Measure onTyres(
+            MeasureKind kind, String subject, Plan plan, AxleTyres tyres, Figure load, Working... onAxles) {
         Figure one = plan.tables().tyreLoad(tyres.loadIndex());
         Figure carried = one.times(tyres.count());
         PassengerTyres passenger = PassengerTyres.under(plan, tyres.passenger());
         Figure counted = passenger.counted(carried, load);
-        measures.add(Measure.of(TYRE_LOAD, "trailer", load, counted)
-                .worked(onAxles, passenger.working(carried, counted))
-                .worked("carried = tyres x load of one", in("tyres", tyres.count(), ""), in("load of one", one, "kg")));
+        return Measure.of(kind, subject, load, counted)
+                .worked(onAxles)
+                .worked(passenger.working(carried, counted))
+                .worked("carried = tyres x load of one", in("tyres", tyres.count(), ""), in("load of one", one, "kg"));
     }
 
     private static void size(Plan plan, Trailer trailer, List<Measure> measures) {

@@ -51,6 +51,10 @@ final class BodyRemedies {
     private BodyRemedies() {}
 
     static void into(RemedyTable table) {
+        table.rule(
+                "body.slides-forward body.slides-aside",
+                says("Put ", " such", set(at("cargo.{subject}.lashing.straps"))));
+        table.told(RemedyTable.LEFT_OR_USUAL, "body.load-loose");
         table.rule("across.same-place", says("by ", " ?,", MOVED));
         table.rule("across.tanks-not-full", says("least ", " less", (tree, sheet, finding, amount) -> (finding.judged()
                                 .subject()

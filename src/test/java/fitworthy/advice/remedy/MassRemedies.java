@@ -12,8 +12,12 @@ import static fitworthy.advice.remedy.Masses.loaded;
 import static fitworthy.advice.remedy.Masses.off;
 import static fitworthy.advice.remedy.Where.of;
 
+import fitworthy.figures.plan.Track;
+import fitworthy.quantity.Figure;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Sheet;
+import fitworthy.sheet.TyreDetails;
+import fitworthy.sheet.Vehicle;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import java.util.ArrayList;
@@ -52,16 +56,7 @@ final class MassRemedies {
                 says(
                         "move ",
                         " from",
-                        (tree, sheet, finding, amount) -> shifted(
-                                tree,
-                                sheet,
-                                "y",
-                                amount.value()
-                                        * sheet.planned()
-                                                .vehicle()
-                                                .size()
-                                                .track()
-                                                .value())));
+                        (tree, sheet, finding, amount) -> shifted(tree, sheet, "y", amount.value() * track(sheet))));
         table.rule("mass.roof-over", says("at least ", " off", (tree, sheet, finding, amount) -> Stream.concat(
                         sheet.planned().fitments().stream()
                                 .filter(part -> part.mass().value() >= amount.value())
@@ -115,6 +110,19 @@ final class MassRemedies {
                 "mass.gvm-unsure mass.axle-unsure mass.gcm-unsure mass.gvm-tight mass.behind-axle"
                         + " mass.ball-lever mass.cog-high mass.weighbridge-disagrees mass.weighbridge-beyond-guesses"
                         + " mass.weighbridge-on-guesses mass.found-takes-payload mass.tips-sooner");
+    }
+
+    /** The track on the wheels as planned, in m. */
+    private static double track(Sheet sheet) {
+        Vehicle vehicle = sheet.vehicle();
+        return vehicle.size().track().value()
+                + sheet.planned().fitments().stream()
+                        .map(Fitment::details)
+                        .filter(TyreDetails.Wheels.class::isInstance)
+                        .map(wheels -> Track.added(vehicle.wheels().offset(), ((TyreDetails.Wheels) wheels).offset()))
+                        .filter(Figure::known)
+                        .mapToDouble(Figure::value)
+                        .sum();
     }
 
     /** A thing aboard moved along or across by as much as brings so much from one side to the other. */

@@ -87,6 +87,10 @@ final class TowingRemedies {
                 says("plated ", " lower", PLATED_LOWER));
         table.rule("towing.breakaway-short", says("brakes hold ", "\\.", set(at("trailer.breakaway-hold"))));
         table.rule("towing.chains-few", says("and ", " where", set(at("trailer.chains"))));
+        Act tension = set(of(Fitment.Kind.TOW_BAR, "vehicle.tow-bar", "levelling-share"));
+        table.rule("towing.levelling-slack", says("at least ", " of", tension));
+        table.rule("towing.levelling-tight", says("until ", " or", tension));
+        table.rule("towing.levelled-over", says("at least ", " out", OFF_TRAILER));
         table.rule("towing.outweighed", says("trailer by ", " or", OFF_TRAILER));
         table.rule("towing.too-fast towing.too-fast-heavy", says("Plan on ", " or", set(at("trip.top-speed"))));
         table.rule("towing.nose-up", says("by ", " with", lowerBall()));

@@ -259,7 +259,13 @@ class RoomTest {
     private static Sheet adding(Sheet sheet, LoadCase loading, Spot spot, double mass) {
         List<Sheet.Load> cargo = new ArrayList<>(sheet.cargo());
         cargo.add(new Sheet.Load(
-                "more", Figure.of(mass, 0), spot.at(), "", spot.roof(), Figure.missing(new Missing("", "", "a tape"))));
+                "more",
+                Figure.of(mass, 0),
+                spot.at(),
+                "",
+                spot.roof(),
+                Figure.missing(new Missing("", "", "a tape")),
+                Optional.empty()));
         LoadCase other = loading.carrying()
                 .map(names -> with(
                         loading,

@@ -1,0 +1,105 @@
+package fitworthy.figures.body;
+
+import static fitworthy.figures.measure.MeasureKind.number;
+import static fitworthy.figures.measure.MeasureKind.yesNo;
+import static fitworthy.figures.measure.Working.in;
+
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PracticeId;
+import fitworthy.figures.plan.Topic;
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.BodyDetails.Body;
+import fitworthy.sheet.Lashing;
+import fitworthy.sheet.Sheet;
+import java.util.List;
+import java.util.Optional;
+
+/** What keeps loads where they are: a barrier before loose ones, and straps where the sheet tells of some. */
+final class RestraintMeasures implements Topic {
+    private static final MeasureKind LOOSE = number(
+                    "body.loose", "kg", 0, "load that lies loose in one space with people")
+            .byLoading();
+    private static final MeasureKind STOPPED = yesNo("body.stopped", "whether a wall keeps it from sliding forward");
+    private static final MeasureKind HELD =
+            number("body.held", "", 2, "what grip and straps hold it with, over its weight");
+    private static final MeasureKind STRAPS = number("body.straps-needed", "", 0, "straps that it needs");
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(LOOSE, STOPPED, HELD, STRAPS);
+    }
+
+    @Override
+    public void plan(Plan plan, List<Measure> measures) {
+        for (Sheet.Load load : plan.sheet().cargo()) {
+            load.lashing().ifPresent(lashing -> strapped(plan, load, lashing, measures));
+        }
+    }
+
+    private static void strapped(Plan plan, Sheet.Load load, Lashing lashing, List<Measure> measures) {
+        Working.Input grip = in("grip", lashing.grip(), "%");
+        Working.Input weight = in("load", load.mass(), "kg");
+        Working.Input pull = in("pull", lashing.tension(), "kg");
+        Working.Input angle = in("angle", lashing.angle(), "deg");
+        Figure share = plan.practice(
+                lashing.stopped().is(YesNo.YES) ? PracticeId.BODY_ASIDE_LEAST : PracticeId.BODY_FORWARD_LEAST);
+        measures.add(Measure.of(STOPPED, load.name(), lashing.stopped()));
+        measures.add(Measure.of(HELD, load.name(), Straps.held(lashing, load.mass()))
+                .worked(
+                        "held = grip x (1 + straps x 1.5 x pull x sin(angle) / load)",
+                        grip,
+                        in("straps", lashing.straps(), ""),
+                        pull,
+                        angle,
+                        weight));
+        measures.add(Measure.enough(STRAPS, load.name(), Straps.needed(lashing, load.mass(), share))
+                .worked(
+                        "straps = (share / grip - 1) x load / (1.5 x pull x sin(angle))",
+                        in("share", share, ""),
+                        grip,
+                        weight,
+                        pull,
+                        angle));
+    }
+
+    @Override
+    public void loading(Loading loading, List<Measure> measures) {
+        Choice<YesNo> barrier = loading.plan().vehicle().cargoBarrier();
+        if (barrier.is(YesNo.YES)) {
+            return;
+        }
+        List<Working.Input> loose = loading.plan().sheet().cargo().stream()
+                .filter(load -> loading.carries(load)
+                        && load.in().isEmpty()
+                        && load.lashing().isEmpty())
+                .filter(load -> !load.roof().is(YesNo.YES))
+                .map(load -> in(load.name(), besidePeople(loading, load), "kg"))
+                .filter(input -> !input.figure().isZero())
+                .toList();
+        if (!loose.isEmpty()) {
+            Figure sum = Working.total(loose);
+            Measure load = Measure.of(LOOSE, "loose load", sum).worked(new Working.Sum("load", loose));
+            // The barrier is asked for where it can decide.
+            boolean little = sum.isAtMost(loading.plan().practice(PracticeId.BODY_LOOSE_MOST));
+            measures.add(little ? load : load.given(barrier));
+        }
+    }
+
+    /** Its mass where it lies in one space with people: ahead of any tray or canopy, and not in a tub. */
+    private static Figure besidePeople(Loading loading, Sheet.Load load) {
+        Optional<Figure> front = loading.bodies().stream()
+                .map(fitment -> ((Body) fitment.details()).front())
+                .reduce(Figure::least);
+        if (front.isEmpty()) {
+            return loading.plan().vehicle().tub().is(YesNo.YES) ? Figure.of(0, 0) : load.mass();
+        }
+        Figure behind = loading.plan().places().of(load).x().minus(front.get());
+        return behind.isBelow(Figure.ZERO) ? load.mass() : behind.missingWith(behind, Figure.of(0, 0));
+    }
+}

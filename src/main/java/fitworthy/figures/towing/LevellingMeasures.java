@@ -1,0 +1,66 @@
+package fitworthy.figures.towing;
+
+import static fitworthy.figures.measure.MeasureKind.number;
+import static fitworthy.figures.measure.MeasureKind.yesNo;
+import static fitworthy.figures.measure.Working.in;
+
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.plan.Levelling;
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.Topic;
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Trailer;
+import java.util.List;
+
+/** What a planned load-levelling hitch moves, and whether it may. Asked only where one is planned. */
+final class LevellingMeasures implements Topic {
+    private static final MeasureKind ALLOWED =
+            yesNo("towing.levelling", "whether the vehicle's maker allows the planned load-levelling hitch");
+    private static final MeasureKind SHARE =
+            number("towing.levelling-share", "%", 0, "share of the load lifted off the front axle that it brings back");
+    private static final MeasureKind OFF_REAR =
+            number("towing.levelled-rear", "kg", 0, "load that it takes off the rear axle");
+    private static final MeasureKind ON_AIR =
+            yesNo("towing.levelling-on-air", "whether the rear axle under it rides on air springs");
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(ALLOWED, SHARE, OFF_REAR, ON_AIR);
+    }
+
+    @Override
+    public void plan(Plan plan, List<Measure> measures) {
+        plan.sheet().trailer().ifPresent(trailer -> {
+            Choice<YesNo> planned = plan.towBar().levelling();
+            Choice<YesNo> allowed = plan.ratings().levelling();
+            if (planned.is(YesNo.YES) || !planned.known() && allowed.is(YesNo.NO)) {
+                measures.add(
+                        Measure.of(ALLOWED, "load-levelling hitch", allowed).given(planned));
+            }
+            if (Levelling.planned(plan)) {
+                moved(plan, trailer, measures);
+            }
+        });
+    }
+
+    private static void moved(Plan plan, Trailer trailer, List<Measure> measures) {
+        String hitch = "load-levelling hitch";
+        Levelling levelling = Levelling.of(plan, trailer);
+        measures.add(Measure.of(SHARE, hitch, levelling.share()));
+        measures.add(Measure.of(OFF_REAR, "rear axle", levelling.offRear())
+                .worked(
+                        "off = ball x share x (overhang / wheelbase + reach)",
+                        in("ball", trailer.ball(), "kg"),
+                        in("share", levelling.share(), "%"),
+                        in("overhang", plan.ballOverhang(), "mm"),
+                        in("wheelbase", plan.wheelbase(), "mm"),
+                        in("reach", levelling.reach(), "%"))
+                .worked(Levelling.reached(plan, trailer)));
+        boolean added = !plan.fitments(Fitment.Kind.AIR_SPRINGS).isEmpty();
+        measures.add(Measure.of(
+                ON_AIR, hitch, added ? Choice.of(YesNo.YES) : plan.vehicle().rearAirSprings()));
+    }
+}

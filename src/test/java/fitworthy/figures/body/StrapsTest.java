@@ -1,0 +1,49 @@
+package fitworthy.figures.body;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Figure;
+import fitworthy.sheet.Lashing;
+import org.junit.jupiter.api.Test;
+
+class StrapsTest {
+
+    /**
+     * By the balance of forces in newtons, in other words than the formula: 200 kg on wood (0.4) under two straps pulled to
+     * 250 kg at 60 deg. Each presses with 1.5 x 2452.5 N x 0.8660 = 3185.9 N; with the weight of 1962 N the floor bears
+     * 8333.8 N and holds 3333.5 N, which is 1.699 times the weight.
+     */
+    @Test
+    void heldAgreesWithTheForcesOnTheFloor() {
+        assertEquals(
+                3333.5 / 1962, Straps.held(straps(2, 60, 0.4), Figure.of(200)).value(), 1e-4);
+        double press = 1.5 * 250 * 9.81 * 0.866025404;
+        double weight = 200 * 9.81;
+        assertEquals(
+                0.4 * (weight + 2 * press) / weight,
+                Straps.held(straps(2, 60, 0.4), Figure.of(200)).value(),
+                1e-9);
+    }
+
+    /** Held by as many straps as are needed, it is held by just the share that was asked. */
+    @Test
+    void asManyAsAreNeededHoldTheShare() {
+        double needed = Straps.needed(straps(0, 45, 0.3), Figure.of(500), Figure.of(0.8))
+                .value();
+        assertEquals(0.8, Straps.held(straps(needed, 45, 0.3), Figure.of(500)).value(), 1e-9);
+    }
+
+    @Test
+    void whatTheGripHoldsNeedsNoStrap() {
+        assertEquals(
+                0,
+                Straps.needed(straps(0, 45, 0.6), Figure.of(500), Figure.of(0.5))
+                        .value());
+        assertEquals(0.6, Straps.held(straps(0, 45, 0.6), Figure.of(500)).value(), 1e-12);
+    }
+
+    private static Lashing straps(double count, double angle, double grip) {
+        return new Lashing(Figure.of(count), Figure.of(250), Figure.of(angle), Figure.of(grip), Choice.yesNo(false));
+    }
+}
