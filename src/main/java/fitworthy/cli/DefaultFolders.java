@@ -1,5 +1,6 @@
 package fitworthy.cli;
 
+import fitworthy.source.ProgramFile;
 import java.nio.file.Path;
 import java.util.Map;
 
@@ -8,10 +9,22 @@ final class DefaultFolders {
 
     private DefaultFolders() {}
 
-    /** FITWORTHY_RULES, else the folder the launcher names, else ./rules. */
+    /** FITWORTHY_RULES, else what lies beside the program. */
     static Path rules(Map<String, String> environment) {
-        String named = environment.getOrDefault("FITWORTHY_RULES", System.getProperty("fitworthy.rules", "rules"));
-        return Path.of(named);
+        String named = environment.get("FITWORTHY_RULES");
+        return named == null ? rules(ProgramFile.path()) : Path.of(named);
+    }
+
+    /**
+     * Beside the folder that the program is in. What a build makes has none: it takes the rules of the project, so that
+     * an edit shows in the next run.
+     *
+     * @param program absolute
+     */
+    static Path rules(Path program) {
+        Path home = program.getParent().getParent();
+        boolean built = home.endsWith(Path.of("target", "fitworthy"));
+        return (built ? home.getParent().getParent() : home).resolve("rules");
     }
 
     /** FITWORTHY_CACHE, else a folder of ours in the user's cache folder. */

@@ -1,0 +1,34 @@
+package fitworthy.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+class DefaultFoldersTest {
+
+    @Test
+    void theRulesLieBesideTheProgramWhereverItWasUnpacked() {
+        assertEquals(
+                Path.of("/home/me/my tools/fitworthy-0.1.0/rules"),
+                DefaultFolders.rules(Path.of("/home/me/my tools/fitworthy-0.1.0/lib/fitworthy-0.1.0.jar")));
+        assertEquals(
+                Path.of("/target/fitworthy-0.1.0/rules"),
+                DefaultFolders.rules(Path.of("/target/fitworthy-0.1.0/lib/fitworthy-0.1.0.jar")));
+    }
+
+    @Test
+    void whatABuildMakesTakesTheRulesOfTheProject() {
+        assertEquals(
+                Path.of("/work/fitworthy/rules"),
+                DefaultFolders.rules(Path.of("/work/fitworthy/target/fitworthy/lib/fitworthy-0.1.0.jar")));
+        assertEquals(Path.of("/work/fitworthy/rules"), DefaultFolders.rules(Path.of("/work/fitworthy/target/classes")));
+        assertEquals(Path.of("rules").toAbsolutePath(), DefaultFolders.rules(Map.of()));
+    }
+
+    @Test
+    void aFolderThatIsNamedComesFirst() {
+        assertEquals(Path.of("mine"), DefaultFolders.rules(Map.of("FITWORTHY_RULES", "mine")));
+    }
+}
