@@ -34,7 +34,11 @@ final class DefaultFolders {
             return Path.of(own);
         }
         String users = environment.get("XDG_CACHE_HOME");
-        return (users == null || users.isEmpty() ? Path.of(System.getProperty("user.home"), ".cache") : Path.of(users))
-                .resolve("fitworthy");
+        if (users != null && !users.isEmpty()) {
+            return Path.of(users, "fitworthy");
+        }
+        // As the launcher does; Java itself knows no home of a user whom the machine has no entry for.
+        String home = environment.getOrDefault("HOME", System.getProperty("user.home"));
+        return Path.of(home, ".cache", "fitworthy");
     }
 }

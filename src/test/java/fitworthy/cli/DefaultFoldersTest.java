@@ -31,4 +31,19 @@ class DefaultFoldersTest {
     void aFolderThatIsNamedComesFirst() {
         assertEquals(Path.of("mine"), DefaultFolders.rules(Map.of("FITWORTHY_RULES", "mine")));
     }
+
+    @Test
+    void whatIsKeptLiesWhereTheLauncherKeepsItsOwn() {
+        Map<String, String> home = Map.of("HOME", "/home/me");
+        assertEquals(Path.of("/home/me/.cache/fitworthy"), DefaultFolders.cache(home));
+        assertEquals(
+                Path.of(System.getProperty("user.home"), ".cache", "fitworthy"), DefaultFolders.cache(Map.of()));
+        assertEquals(
+                Path.of("/var/mine/fitworthy"),
+                DefaultFolders.cache(Map.of("HOME", "/home/me", "XDG_CACHE_HOME", "/var/mine")));
+        assertEquals(
+                Path.of("/home/me/.cache/fitworthy"),
+                DefaultFolders.cache(Map.of("HOME", "/home/me", "XDG_CACHE_HOME", "")));
+        assertEquals(Path.of("here"), DefaultFolders.cache(Map.of("HOME", "/home/me", "FITWORTHY_CACHE", "here")));
+    }
 }
