@@ -166,7 +166,8 @@ final class Guard {
                     "sh", "-c", "target/fitworthy/bin/fitworthy check scenarios/touring.yaml >/dev/null; times");
             builder.environment().put("FITWORTHY_CACHE", CACHE.toString());
             Process run = builder.redirectError(ProcessBuilder.Redirect.INHERIT).start();
-            // The second line is of what the shell started: minutes and seconds of the program, and of the system for it.
+            // The second line is of what the shell started: minutes and seconds of the program, and of the system for
+            // it.
             String[] times = new String(run.getInputStream().readAllBytes(), StandardCharsets.UTF_8)
                     .lines()
                     .toList()

@@ -36,8 +36,7 @@ class DefaultFoldersTest {
     void whatIsKeptLiesWhereTheLauncherKeepsItsOwn() {
         Map<String, String> home = Map.of("HOME", "/home/me");
         assertEquals(Path.of("/home/me/.cache/fitworthy"), DefaultFolders.cache(home));
-        assertEquals(
-                Path.of(System.getProperty("user.home"), ".cache", "fitworthy"), DefaultFolders.cache(Map.of()));
+        assertEquals(Path.of(System.getProperty("user.home"), ".cache", "fitworthy"), DefaultFolders.cache(Map.of()));
         assertEquals(
                 Path.of("/var/mine/fitworthy"),
                 DefaultFolders.cache(Map.of("HOME", "/home/me", "XDG_CACHE_HOME", "/var/mine")));
