@@ -25,7 +25,7 @@ timed() {
     { time { "$@" >"$work/out" 2>&1 || [ $? -eq 1 ]; }; } 2>>"$work/$name" || { cat "$work/out"; exit 1; }
 }
 first() { FITWORTHY_CACHE=$(mktemp -d -p "$work")/cache "$launcher" check "$sheet"; }
-cached() { "$java" -Dfitworthy.rules=rules -cp "$jar" fitworthy.cli.Main check "$sheet"; }
+cached() { "$java" -cp "$jar" fitworthy.cli.Main check "$sheet"; }
 launched() { "$launcher" check "$sheet"; }
 
 # Three runs fill the cache: one compiles the rules as the plain one reads them, one as the launcher does, one archives.

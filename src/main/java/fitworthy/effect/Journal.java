@@ -8,6 +8,7 @@ import fitworthy.source.Digests;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Place;
+import fitworthy.source.ProgramFile;
 import fitworthy.source.Standing;
 import java.io.Closeable;
 import java.io.File;
@@ -92,11 +93,7 @@ final class Journal implements Closeable {
 
     /** The build of the program, because another one may reckon otherwise. */
     private static String program() {
-        File file = new File(Journal.class
-                .getProtectionDomain()
-                .getCodeSource()
-                .getLocation()
-                .getPath());
+        File file = ProgramFile.path().toFile();
         return file.isFile() ? file.length() + " " + file.lastModified() : "";
     }
 

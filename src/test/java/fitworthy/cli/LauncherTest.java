@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
@@ -15,8 +16,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine.Command;
 
-/** With which libraries, and how, the launcher starts a command: a stand-in for Java tells. */
+/** With which libraries, and how, the launchers start a command: a stand-in for Java tells, and Windows' script is read. */
 @EnabledOnOs(OS.LINUX)
 class LauncherTest {
 
@@ -27,12 +29,15 @@ class LauncherTest {
 
     @BeforeEach
     void aLauncher() throws IOException {
-        launcher = home.resolve("app/bin/fitworthy");
+        launcher = home.resolve("an app/bin/fitworthy");
         Files.createDirectories(launcher.getParent());
         program(launcher, Files.readString(Path.of("src/main/launcher/fitworthy")));
-        Path java = home.resolve("java/bin/java");
-        Files.createDirectories(java.getParent());
-        program(java, "#!/bin/sh\nprintf '%s\\n' \"$@\"\n");
+        java(home.resolve("java/bin/java"), "printf '%s\\n' \"$@\"");
+    }
+
+    private static void java(Path file, String line) throws IOException {
+        Files.createDirectories(file.getParent());
+        program(file, "#!/bin/sh\n" + line + "\n");
     }
 
     private static void program(Path file, String text) throws IOException {
@@ -79,5 +84,28 @@ class LauncherTest {
             assertTrue(!given(command).contains("-XX:TieredStopAtLevel=1"), command);
         }
         assertTrue(given("check").contains("-XX:TieredStopAtLevel=1"));
+    }
+
+    @Test
+    void aJavaBesideTheProgramComesFirst() throws Exception {
+        java(home.resolve("an app/java/bin/java"), "echo its own");
+        assertEquals(List.of("its own"), given("check"));
+    }
+
+    @Test
+    void theOneForWindowsStartsEveryCommandAlike() throws Exception {
+        String app = launcher.getParent().getParent().toRealPath().toString();
+        List<String> commands = new ArrayList<>(List.of("counters", ""));
+        for (Class<?> each : Fitworthy.class.getAnnotation(Command.class).subcommands()) {
+            commands.add(each.getAnnotation(Command.class).name());
+        }
+        for (String command : commands) {
+            List<String> there = WindowsLauncher.read().given("C:\\an app\\bin\\", command).stream()
+                    .map(word -> word.replace("C:\\an app\\bin\\..", app)
+                            .replace(';', ':')
+                            .replace('\\', '/'))
+                    .toList();
+            assertEquals(given(command), there, command);
+        }
     }
 }
