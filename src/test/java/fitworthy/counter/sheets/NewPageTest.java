@@ -249,8 +249,8 @@ class NewPageTest {
             assertFalse(text.contains("Lift kit rear"), text);
         }
         holds(
-                text("raised", List.of("lift kit=50 mm", "rear springs=40 mm")),
-                "{name: Rear springs, kind: springs, end: rear, lift: 40 mm}");
+                text("raised", List.of("lift kit=50 mm", "stiffer rear springs=40 mm")),
+                "{name: Stiffer rear springs, kind: springs, end: rear, lift: 40 mm}");
     }
 
     @Test
@@ -269,7 +269,7 @@ class NewPageTest {
                 "{name: Canopy, kind: canopy, length: about 1.8 m}",
                 "kind: springs, end: front, lift: 50 mm}",
                 "{name: Water tank, liquid: water, capacity: 60 L, stock: no, at: under the tray}",
-                "{name: Solar panel, kind: solar-panel, power: 200 W, at: on the canopy roof}",
+                "power: 200 W, at: on the canopy roof}",
                 "{name: Fridge 60 L, kind: other, at: in the canopy}",
                 "{name: Winch, kind: winch}",
                 "{name: Long-range tank, liquid: diesel, capacity: 70 L, stock: no, at: behind the axle}");
