@@ -194,13 +194,13 @@ final class AnswerPage {
     }
 
     private String acts(Ranked one) {
-        if (one.group().card().settledBy() == Settled.LESS_LOAD) {
-            return "The customer chooses what";
-        }
         Addressee whom =
                 addressees.asked(one.group().card().ask().get(0), one.group().worst());
         return switch (whom.party()) {
-            case BUILDER -> "The builder does it";
+            case BUILDER ->
+                one.group().card().settledBy() == Settled.LESS_LOAD
+                        ? "The customer chooses what"
+                        : "The builder does it";
             case CUSTOMER -> "The customer decides";
             default -> "Ask " + whom.words();
         };

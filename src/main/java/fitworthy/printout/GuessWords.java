@@ -149,11 +149,17 @@ public final class GuessWords {
                     .filter(guess -> shares.getOrDefault(guess, 0.0) >= WORTH_NAMING)
                     .findFirst()
                     .ifPresent(guess -> doubts.computeIfAbsent(FieldWords.of(guess), none -> new ArrayList<>())
-                            .add(percent(shares.get(guess)) + " of that about the " + Verdict.name(stop.worst())));
+                            .add(percent(shares.get(guess)) + " of that about the " + limit(stop.worst())));
         });
         return doubts.entrySet().stream()
                 .map(doubt -> doubt.getKey() + " (guessed; it brings most of the doubt, "
                         + String.join(", ", doubt.getValue()) + ")");
+    }
+
+    private static String limit(Finding finding) {
+        String subject = finding.judged().subject();
+        String limit = finding.judged().measure().kind().limitMeaning();
+        return subject.startsWith("vehicle") ? limit : limit + " of the " + subject;
     }
 
     private static String percent(double share) {
