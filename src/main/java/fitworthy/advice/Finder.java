@@ -19,8 +19,13 @@ final class Finder {
 
     private Finder() {}
 
-    /** Whom to ask first; who measures, looks and plans is the builder. */
+    /** Whom to ask first; who measures, looks and plans is the builder, but of the trailer, which stands at its owner's. */
     static Party of(Missing missing) {
+        Party first = first(missing);
+        return first == Party.BUILDER && missing.path().startsWith("trailer.") ? Party.CUSTOMER : first;
+    }
+
+    private static Party first(Missing missing) {
         String first = missing.find().split(", ")[0];
         if (READ_OFF.matcher(first).find()) {
             return Party.BUILDER;

@@ -27,6 +27,7 @@ public record RoomLeft(List<InLoading> loadings) {
      * @param loading its name
      * @param towing whether the trailer is on; the heaviest is what it would be if it were
      * @param trailer the heaviest trailer, kg; nothing where the sheet has none
+     * @param ball the most that may be on the ball, kg, whatever the trailer weighs
      * @param aboard what people and cargo may still be added, kg, place by place
      * @param tanks how full each tank may be
      * @param range on the fuel as planned; nothing where no tank feeds the engine
@@ -35,6 +36,7 @@ public record RoomLeft(List<InLoading> loadings) {
             String loading,
             boolean towing,
             Optional<Answer> trailer,
+            Optional<Answer> ball,
             List<Answer> aboard,
             List<Tank> tanks,
             Optional<Figured> range) {}
@@ -90,6 +92,7 @@ public record RoomLeft(List<InLoading> loadings) {
                     name,
                     loading.towing(),
                     room.trailer().map(most -> answer(RoomMeasures.TRAILER, "trailer", name, most)),
+                    room.ball().map(most -> answer(RoomMeasures.BALL, "ball", name, most)),
                     room.aboard().entrySet().stream()
                             .map(place -> answer(RoomMeasures.ABOARD, place.getKey(), name, place.getValue()))
                             .toList(),

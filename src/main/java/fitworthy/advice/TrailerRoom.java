@@ -3,9 +3,13 @@ package fitworthy.advice;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.room.Most;
 import fitworthy.figures.room.Room;
+import fitworthy.figures.room.Step;
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.Trailer;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -28,6 +32,42 @@ public record TrailerRoom(Trailer trailer, boolean towed, Figure heaviest, Strin
     public static boolean isLeftUntowed(Advice advice) {
         return advice.sheet().planned().trailer().isPresent()
                 && advice.loadings().stream().noneMatch(Loading::towing);
+    }
+
+    /**
+     * What a trailer that nobody knows the mass of would pass at its plate, which is the most it may weigh.
+     *
+     * @param trailer the trailer
+     * @param loading where it passes it by most
+     * @param limit which limit, in words
+     * @param by kg
+     */
+    public record AtPlate(Trailer trailer, String loading, String limit, double by) {}
+
+    /** The limits of the trailer's mass that it passes at its plate; none where its mass is known or its plate is not. */
+    public static List<AtPlate> atPlate(Advice advice) {
+        Map<String, AtPlate> worst = new LinkedHashMap<>();
+        advice.sheet()
+                .planned()
+                .trailer()
+                .filter(trailer -> !trailer.mass().known() && trailer.rated().known())
+                .ifPresent(trailer -> advice.loadings().stream()
+                        .filter(Loading::towing)
+                        .forEach(loading -> Room.of(loading).trailer().orElseThrow().steps().stream()
+                                .filter(Step::isOfMassAlone)
+                                .map(step -> new AtPlate(
+                                        trailer,
+                                        loading.loadCase().name(),
+                                        step.limit().words(),
+                                        Math.ceil(-step.leftAt(trailer.rated().value())
+                                                        .value()
+                                                - 1e-6)))
+                                .filter(passed -> passed.by() > 0)
+                                .forEach(passed -> worst.merge(
+                                        passed.limit(),
+                                        passed,
+                                        (one, other) -> one.by() >= other.by() ? one : other))));
+        return List.copyOf(worst.values());
     }
 
     private static TrailerRoom of(Trailer trailer, Advice advice) {

@@ -7,6 +7,7 @@ import fitworthy.advice.Arrangement;
 import fitworthy.advice.Ranked;
 import fitworthy.advice.Ratings;
 import fitworthy.advice.TrailerRoom;
+import fitworthy.book.Buying.Settled;
 import fitworthy.book.Severity;
 import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Facts;
@@ -88,7 +89,9 @@ final class AnswerPage {
 
     private List<Particular> answers(List<Ranked> heads) {
         List<Particular> answers = new ArrayList<>();
-        answers.add(new Particular("Within its ratings?", Verdict.loaded(arrangement.advice())));
+        answers.add(new Particular(
+                "Within its ratings?",
+                Verdict.loaded(arrangement.advice()) + Verdict.keptElsewhere(arrangement.advice())));
         String trailer = room.heaviestTrailer();
         if (!trailer.isEmpty()) {
             answers.add(new Particular(
@@ -194,7 +197,10 @@ final class AnswerPage {
         Addressee whom =
                 addressees.asked(one.group().card().ask().get(0), one.group().worst());
         return switch (whom.party()) {
-            case BUILDER -> "The builder does it";
+            case BUILDER ->
+                one.group().card().settledBy() == Settled.LESS_LOAD
+                        ? "The customer chooses what"
+                        : "The builder does it";
             case CUSTOMER -> "The customer decides";
             default -> "Ask " + whom.words();
         };

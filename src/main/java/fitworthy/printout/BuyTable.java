@@ -28,8 +28,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What can be ordered now, what has to wait for what, and what should not be bought as planned. */
 public final class BuyTable {
@@ -43,7 +43,6 @@ public final class BuyTable {
 
     private static final int MOST_REASONS = 5;
     private static final int MOST_FIRST = 3;
-    private static final int MOST_NAMED = 3;
 
     private BuyTable() {}
 
@@ -97,21 +96,24 @@ public final class BuyTable {
 
     /** What is settled before anything is ordered, in a line each. */
     static List<String> first(BuyList list) {
-        return settle(list, BuyWords::figures);
-    }
-
-    /** @param named what is said of the names of all that is not known */
-    private static List<String> settle(BuyList list, Function<List<String>, String> named) {
         List<String> lines =
                 new ArrayList<>(list.first().stream().map(BuyWords::toSettle).toList());
         if (!list.unknown().isEmpty()) {
             lines.add("Not known for certain: "
-                    + named.apply(list.unknown().stream()
+                    + BuyWords.figures(list.unknown().stream()
                             .map(FieldWords::of)
                             .distinct()
                             .toList()));
         }
         return lines;
+    }
+
+    /** The same where what to find out first is said above. */
+    private static List<String> settle(BuyList list) {
+        return Stream.concat(
+                        list.first().stream().map(BuyWords::toSettle),
+                        list.unknown().isEmpty() ? Stream.empty() : Stream.of("What is to be found out first, above"))
+                .toList();
     }
 
     /** What can be ordered now, by its name; nothing where no part is to be bought. */
@@ -137,8 +139,7 @@ public final class BuyTable {
         List<Part> now = list.parts(Decision.ORDER_NOW);
         facts.add(
                 new Particular(BuyWords.heading(Decision.ORDER_NOW), now.isEmpty() ? "Nothing yet." : few(now) + "."));
-        List<String> first =
-                settle(list, names -> String.join(", ", names.subList(0, Math.min(MOST_NAMED, names.size()))));
+        List<String> first = settle(list);
         if (!first.isEmpty()) {
             facts.add(new Particular("Settle first", Words.few(first, MOST_FIRST) + "."));
         }
@@ -161,7 +162,7 @@ public final class BuyTable {
         if (!heavy.isEmpty()) {
             lines.add("Until the load is less (" + BuyWords.loads(heavy) + "): " + names(heavy)
                     + (heavy.stream().anyMatch(BuyWords::waitsForMore)
-                            ? "; " + readers.whole() + " has what some of them wait for beside"
+                            ? "; " + readers.whole() + " says what else some of them wait for"
                             : "")
                     + ".");
         }

@@ -82,8 +82,8 @@ public final class ChangeWords {
     /** That no change helps, as far as the search went. */
     static String noWay(Mending mending) {
         return mending.complete()
-                ? "No change of up to four clears every stop."
-                : "None of the changes that were tried clears every stop.";
+                ? "No change of up to four clears every stop and keeps what is in order."
+                : "None of the changes that were tried clears every stop and keeps what is in order.";
     }
 
     /** What to do, how many stops that leaves, and what is left of the limits then. */
@@ -91,7 +91,19 @@ public final class ChangeWords {
         int stops = heads(Severity.STOP, offer.advice()).size();
         return Words.capital(brief(offer)) + ": "
                 + (stops == 0 ? "no stop remains" : stops + (stops == 1 ? " stop remains" : " stops remain")) + ". "
-                + left(planned, offer).orElse("");
+                + Stream.concat(left(planned, offer).stream(), moreToChange(planned, offer).stream())
+                        .collect(Collectors.joining(" "));
+    }
+
+    /** What has to be changed then that did not before. */
+    private static Optional<String> moreToChange(Advice planned, Offer offer) {
+        List<String> fresh = fresh(planned, offer)
+                .filter(group -> group.severity().compareTo(Severity.CHANGE) <= 0)
+                .map(ChangeWords::title)
+                .toList();
+        return fresh.isEmpty()
+                ? Optional.empty()
+                : Optional.of("Then to be changed: " + String.join("; ", fresh) + ".");
     }
 
     /** What an offer saves and loses, what the book says of the plan then, and what each stop needs that remains. */
@@ -172,11 +184,7 @@ public final class ChangeWords {
     /** What to do, without the names of all that goes with a part where these are many. */
     public static String brief(Offer offer) {
         return offer.changes().stream()
-                .map(change ->
-                        change instanceof Change.Drop drop && drop.contents().size() > MOST_NAMED
-                                ? "do without '" + drop.fitment() + "' and "
-                                        + drop.contents().size() + " things that go with it"
-                                : change.words())
+                .map(change -> change instanceof Change.Drop drop ? drop.briefly(MOST_NAMED) : change.words())
                 .collect(Collectors.joining("; "));
     }
 
@@ -267,12 +275,14 @@ public final class ChangeWords {
         return nearer.stream()
                         .limit(told)
                         .map(margin -> margin.limit().replaceFirst("^vehicle.*: |: axle limit$", "") + " "
-                                + Digits.number(-margin.least(), "kg", 0) + " -> "
-                                + Digits.number(
-                                        Math.max(0, -after.get(margin.limit()).least()), "kg", 0)
-                                + " kg")
+                                + over(margin) + " -> " + over(after.get(margin.limit())) + " kg")
                         .collect(Collectors.joining(", "))
                 + (told < nearer.size() ? " and " + (nearer.size() - told) + " more" : "");
+    }
+
+    /** By how many kg a limit is passed, as many as take it off. */
+    private static String over(Margin margin) {
+        return Digits.number(Math.max(0, Math.ceil(-margin.least() - 1e-6)), "kg", 0);
     }
 
     private static List<String> effects(Advice planned, Offer offer, List<String> terms) {
@@ -283,7 +293,9 @@ public final class ChangeWords {
         TermsWords.without("without", before, after, words).ifPresent(effects::add);
         TermsWords.without("with", after, before, words).ifPresent(effects::add);
         effects.addAll(LostWords.of(planned.sheet(), offer.changes()));
-        List<String> fresh = fresh(planned, offer);
+        List<String> fresh = fresh(planned, offer)
+                .map(group -> "new " + SeverityWords.behind(1, group.severity()) + ": " + title(group))
+                .toList();
         if (!fresh.isEmpty()) {
             effects.add(String.join(", ", fresh));
         }
@@ -299,12 +311,10 @@ public final class ChangeWords {
     }
 
     /** What is found that the plan did not have. */
-    private static List<String> fresh(Advice planned, Offer offer) {
+    private static Stream<Group<Finding>> fresh(Advice planned, Offer offer) {
         Set<Check> before = planned.findings().stream().map(Outcome::check).collect(Collectors.toSet());
         return Arrangement.of(offer.advice()).findings().stream()
-                .filter(group -> !before.contains(group.worst().check()))
-                .map(group -> "new " + SeverityWords.behind(1, group.severity()) + ": " + title(group))
-                .toList();
+                .filter(group -> !before.contains(group.worst().check()));
     }
 
     /** What was passed and is passed further. */

@@ -119,11 +119,13 @@ final class Changes {
 
     private static List<Offer> nearer(Advice planned, Mending mending) {
         double over = over(planned);
+        List<List<Change>> joined =
+                mending.lighter().stream().map(Offer::changes).toList();
         return Stream.concat(
                         mending.lighter().stream(),
-                        mending.best().stream()
-                                .filter(offer -> over(offer.advice()) < over)
-                                .sorted(Comparator.comparingDouble(offer -> over(offer.advice()))))
+                        mending.best().stream().filter(offer -> !joined.contains(offer.changes())))
+                .filter(offer -> over(offer.advice()) < over)
+                .sorted(Comparator.comparingDouble(offer -> over(offer.advice())))
                 .limit(MOST_WAYS)
                 .toList();
     }

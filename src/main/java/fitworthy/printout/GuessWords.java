@@ -2,16 +2,19 @@ package fitworthy.printout;
 
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Arrangement.Group;
+import fitworthy.advice.Arrangement.Told;
 import fitworthy.advice.Counts;
 import fitworthy.advice.MissingFigure;
 import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Held;
+import fitworthy.book.Severity;
 import fitworthy.printout.words.FieldWords;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Mark;
 import fitworthy.quantity.Missing;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,6 +31,9 @@ public final class GuessWords {
     private static final int NAMED = 4;
 
     private static final int BRIEFLY = 2;
+
+    /** How many of what is missing are named first. */
+    private static final int MISSING = 3;
 
     private static final String USUAL = "the book's usual figure";
 
@@ -110,19 +116,50 @@ public final class GuessWords {
         return count > 0 ? ", and " + count + (count == 1 ? " other" : " others") : "";
     }
 
-    /** Which guesses of the sheet the advice rests on, those that most rests on first, in words of no sheet. */
+    /** How many guesses of the sheet the advice rests on. */
     static String restsOn(Arrangement arrangement) {
-        List<Missing> guesses = Stream.concat(
+        long guesses = Stream.concat(
                         arrangement.guessesToReplace().stream().map(MissingFigure::missing),
                         arrangement.findings().stream().flatMap(finding -> arrangement.guesses(finding).stream()))
                 .distinct()
+                .count();
+        return guesses == 0
+                ? "No figure is marked as a guess."
+                : "The advice rests on " + guesses + (guesses == 1 ? " guess." : " guesses.");
+    }
+
+    /** What to find out first: what most waits for, then of each stop the guess that brings most of its spread. */
+    static String findFirst(Arrangement arrangement) {
+        List<String> first = Stream.concat(
+                        arrangement.figuresToBring().stream()
+                                .map(figure -> FieldWords.of(figure.missing()))
+                                .distinct()
+                                .limit(MISSING),
+                        weightiestOfStops(arrangement))
                 .toList();
-        if (guesses.isEmpty()) {
-            return "No figure is marked as a guess.";
-        }
-        return "The advice rests on " + guesses.size() + (guesses.size() == 1 ? " guess" : " guesses")
-                + (guesses.size() > NAMED ? ", of which to find out first: " : ": ")
-                + guesses.stream().limit(NAMED).map(FieldWords::of).collect(Collectors.joining(", ")) + ".";
+        return first.isEmpty() ? "" : "Find out first: " + String.join("; ", first) + ".";
+    }
+
+    /** Of each stop the guess that brings most of its spread, with how much of that. */
+    static Stream<String> weightiestOfStops(Arrangement arrangement) {
+        Map<String, List<String>> doubts = new LinkedHashMap<>();
+        arrangement.told(Severity.STOP).stream().map(Told::head).forEach(stop -> {
+            Map<Missing, Double> shares = arrangement.shares().of(stop.worst());
+            weightiest(arrangement.guesses(stop), shares).stream()
+                    .filter(guess -> shares.getOrDefault(guess, 0.0) >= WORTH_NAMING)
+                    .findFirst()
+                    .ifPresent(guess -> doubts.computeIfAbsent(FieldWords.of(guess), none -> new ArrayList<>())
+                            .add(percent(shares.get(guess)) + " of that about the " + limit(stop.worst())));
+        });
+        return doubts.entrySet().stream()
+                .map(doubt -> doubt.getKey() + " (guessed; it brings most of the doubt, "
+                        + String.join(", ", doubt.getValue()) + ")");
+    }
+
+    private static String limit(Finding finding) {
+        String subject = finding.judged().subject();
+        String limit = finding.judged().measure().kind().limitMeaning();
+        return subject.startsWith("vehicle") ? limit : limit + " of the " + subject;
     }
 
     private static String percent(double share) {

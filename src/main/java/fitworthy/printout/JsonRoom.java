@@ -21,6 +21,7 @@ record JsonRoom(
         @JsonProperty("case") String loadCase,
         boolean towing,
         Room trailer,
+        Room ball,
         List<Room> aboard,
         List<Filled> tanks,
         Value rangePlanned) {
@@ -34,6 +35,7 @@ record JsonRoom(
                 loading.loading(),
                 loading.towing(),
                 loading.trailer().map(Room::of).orElse(null),
+                loading.ball().map(Room::of).orElse(null),
                 loading.aboard().stream().map(Room::of).toList(),
                 loading.tanks().stream().map(Filled::of).toList(),
                 loading.range().map(Value::of).orElse(null));

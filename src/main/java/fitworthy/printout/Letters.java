@@ -1,6 +1,8 @@
 package fitworthy.printout;
 
 import fitworthy.advice.Advice;
+import fitworthy.advice.Arrangement;
+import fitworthy.advice.Ratings;
 import fitworthy.book.Party;
 import fitworthy.document.Report;
 import fitworthy.document.Report.Block;
@@ -15,8 +17,10 @@ import fitworthy.figures.plan.AxleLoads;
 import fitworthy.figures.plan.Loading;
 import fitworthy.printout.Asked.Point;
 import fitworthy.printout.words.Digits;
+import fitworthy.printout.words.FieldWords;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
 import fitworthy.schema.ChoiceWords;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Guesses;
@@ -59,6 +63,9 @@ public final class Letters {
     private static final Pattern MASS = Pattern.compile("the (?:vehicle's )?loaded mass(?:es of vehicle and trailer)?");
 
     private static final Pattern AXLES = Pattern.compile("the axle (?:loads?|limits?)(?: [^,]*)?");
+
+    /** What nobody but the customer can weigh. */
+    private static final Pattern OWN = Pattern.compile("(?:cargo|occupants)\\..*\\.mass|trailer\\.(?:mass|ball)");
 
     private static final String GREETING = "Good day. ";
     /** How the sheet speaks of a maker, who is asked here. */
@@ -153,6 +160,10 @@ public final class Letters {
         }
         List<String> enclosed = new ArrayList<>(one.bring());
         blocks.addAll(masses(party, enclosed));
+        if (party == Party.CUSTOMER && !Ratings.of(advice).passed().isEmpty()) {
+            blocks.add(new Paragraph(Verdict.loaded(advice)
+                    + " What stays behind or is done without, you choose; we work out what it brings."));
+        }
         blocks.add(new Paragraph(asking(party)));
         blocks.add(new Steps(items(one)));
         if (!enclosed.isEmpty()) {
@@ -285,6 +296,7 @@ public final class Letters {
         return Stream.of(
                         alike.values().stream().map(points -> item(party, points)),
                         one.missing().stream().map(lacking -> item(party, lacking)),
+                        party == Party.CUSTOMER ? guessed() : Stream.<String>empty(),
                         party == Party.CUSTOMER ? sheet.options().stream().map(Letters::item) : Stream.<String>empty())
                 .flatMap(some -> some)
                 .distinct()
@@ -294,6 +306,16 @@ public final class Letters {
     private static String item(Party party, Asked.Lacking lacking) {
         String what = lacking.what();
         return end(party == Party.PART_MAKER ? YOURS.matcher(what).replaceAll("you state") : what);
+    }
+
+    /** What was guessed of what the customer brings along, and what is guessed most of what decides a stop. */
+    private Stream<String> guessed() {
+        List<Missing> own = Guesses.of(sheet).stream()
+                .filter(guess -> OWN.matcher(guess.path()).matches())
+                .toList();
+        return Stream.concat(
+                own.stream().map(guess -> FieldWords.of(guess) + ". We have put in what is usual."),
+                GuessWords.weightiestOfStops(Arrangement.of(advice)).map(Letters::end));
     }
 
     private static String item(Sheet.Option option) {

@@ -14,8 +14,8 @@ import fitworthy.document.Report.Paragraph;
 import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Signatures;
 import fitworthy.document.Report.Table;
-import fitworthy.printout.words.FieldWords;
 import fitworthy.printout.words.SeverityWords;
+import fitworthy.printout.words.Wording;
 import fitworthy.search.Alternatives;
 import fitworthy.search.Mender.Mending;
 import fitworthy.source.Words;
@@ -35,8 +35,6 @@ final class OthersPage {
 
     static final String HEADING = "What else, and who acts";
 
-    /** How many of the figures to bring are named. */
-    private static final int MOST_FIGURES = 3;
     /** How many subjects of one rule are named. */
     private static final int MOST_ALIKE = 3;
 
@@ -144,10 +142,17 @@ final class OthersPage {
                 List.of(
                         one.number(),
                         FindingBlocks.word(one.group().severity()),
-                        findings.title(one.group()) + under(one),
+                        findings.title(one.group()) + under(one) + instead(one),
                         FindingBlocks.margin(one)),
                 FindingBlocks.link(one),
                 false);
+    }
+
+    /** Where guesses decide it, what would do, which nobody has to wait for; nothing where its card names nothing. */
+    private static String instead(Ranked one) {
+        String instead =
+                Wording.part(one.group().card().buying().instead(), one.group().worst());
+        return one.open() && !instead.isEmpty() ? "; enough are " + instead : "";
     }
 
     /** What is told under one: by its subject where it is the same rule's, else how many. */
@@ -162,27 +167,17 @@ final class OthersPage {
                 + (others == 0 ? "" : " (and " + others + " more)");
     }
 
-    /** What to bring before the rest can be checked, and how much is in order. */
+    /** What to find out first, how much is in order, and where the rest is told. */
     private String open() {
         List<String> parts = new ArrayList<>();
-        List<String> figures = arrangement.figuresToBring().stream()
-                .map(figure -> FieldWords.of(figure.missing()))
-                .toList();
-        if (!figures.isEmpty()) {
-            int others = figures.size() - MOST_FIGURES;
-            parts.add((readers == Readers.QUOTE
-                            ? "Answers to bring first: "
-                            : "To be brought before everything can be checked: ")
-                    + figures.stream().limit(MOST_FIGURES).collect(Collectors.joining("; "))
-                    + (others > 0 && readers != Readers.QUOTE ? "; and " + others + " more" : "") + ".");
-        }
+        parts.add(GuessWords.findFirst(arrangement));
         parts.add(arrangement.counts().met()
                 + (arrangement.counts().met() == 1 ? " check is in order" : " checks are in order")
                 + GuessWords.beside(arrangement.counts()) + ".");
         if (readers == Readers.QUOTE) {
             parts.add("The full print has each finding in full, what was not checked and what all of it rests on.");
         }
-        return String.join(" ", parts);
+        return String.join(" ", parts).strip();
     }
 
     /** Room to sign. */

@@ -40,6 +40,8 @@ final class RoomTable {
     private static final String TRAILER = "Heaviest trailer";
     /** How many places that come to the same are named. */
     private static final int PLACES = 4;
+    /** How many figures are named that an answer lacks. */
+    private static final int FIELDS = 2;
     /** Columns of the question in the terminal. */
     private static final int QUESTION = 18;
 
@@ -53,7 +55,7 @@ final class RoomTable {
     private RoomTable(Advice advice) {
         this.room = RoomLeft.of(advice);
         this.trailer = advice.sheet().trailer();
-        add(TRAILER, loading -> loading.trailer().map(this::heaviest).orElse(""));
+        add(TRAILER, loading -> loading.trailer().map(this::heaviest).orElse("") + onBall(loading));
         add("People and cargo", RoomTable::aboard);
         add("Tanks", RoomTable::tanks);
         addTogether("Range as planned", RoomTable::range);
@@ -176,6 +178,20 @@ final class RoomTable {
                         : "");
     }
 
+    /** What may be on the ball where that is the most that can be told, the trailer's mass not being known. */
+    private String onBall(InLoading loading) {
+        Trailer towed = trailer.orElse(null);
+        return towed == null || towed.mass().known() || !towed.ball().known()
+                ? ""
+                : loading.ball()
+                        .filter(ball -> ball.most().atMost().known())
+                        .map(ball -> "; its ball of " + kilograms(towed.ball().value()) + ": "
+                                + (ball.most().isOver()
+                                        ? amount(ball, "", "without a trailer")
+                                        : "at most " + about(ball.figured()) + atMost(ball) + by(ball, "")))
+                        .orElse("");
+    }
+
     private static String step(Step step) {
         Measure most = Measure.most(RoomMeasures.TRAILER, "", step.most());
         return Wording.within(most) + " (" + step.limit().words() + ")";
@@ -273,13 +289,18 @@ final class RoomTable {
                             .collect(Collectors.joining(", "))
                     + " over " + over + ")";
         }
-        String by = most.governs()
+        return most.unknown().isEmpty()
+                ? about(answer.figured()) + Wording.within(answer.figured().measure()) + by(answer, where)
+                : "not known"
+                        + (most.atMost().known() ? ", at most " + atMost(answer) + by(answer, where) : where)
+                        + ", missing " + fields(most.missing());
+    }
+
+    private static String by(Answer answer, String where) {
+        return answer.most()
+                .governs()
                 .map(step -> where + " (" + step.limit().words() + ")")
                 .orElse(where);
-        return most.unknown().isEmpty()
-                ? about(answer.figured()) + Wording.within(answer.figured().measure()) + by
-                : "not known without " + fields(most.missing())
-                        + (most.atMost().known() ? ", at most " + atMost(answer) + by : where);
     }
 
     /** As far as the limits are known. */
@@ -290,7 +311,7 @@ final class RoomTable {
     }
 
     private static String fields(List<Missing> missing) {
-        return missing.stream().map(FieldWords::of).distinct().collect(Collectors.joining("; "));
+        return Words.few(missing.stream().map(FieldWords::of).distinct().toList(), FIELDS);
     }
 
     static String about(Figured figured) {

@@ -5,12 +5,18 @@ import fitworthy.advice.Outcome;
 import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.NotAssessed;
+import fitworthy.figures.plan.Loading;
+import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.FieldWords;
 import fitworthy.printout.words.Wording;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.QuantityText;
 import fitworthy.search.Terms;
 import fitworthy.source.Words;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -44,6 +50,27 @@ final class TripAnswers {
                 .collect(Collectors.joining(" "));
     }
 
+    /** In brackets, how much a person uses a day. */
+    private static String use(Advice advice) {
+        Figure use = advice.sheet().trip().waterUse();
+        return use.known()
+                ? " at " + (use.guess().isPresent() ? "about " : "") + Digits.number(use.value(), "L", 1)
+                        + " L a person and day"
+                : "";
+    }
+
+    /** Whether it lasts while they stay in one place, as far as that is known in any loading. */
+    private static String parked(Advice advice) {
+        Figure parked = advice.sheet().trip().parked();
+        Map<String, Double> lasting = Terms.of(advice).water();
+        boolean inAll = lasting.size()
+                == advice.loadings().stream().filter(Loading::setsOut).count();
+        return parked.known() && inAll
+                ? (Collections.min(lasting.values()) >= parked.value() ? "enough" : "not enough") + " for "
+                        + QuantityText.shown(parked.value(), "days") + " in a place, "
+                : "";
+    }
+
     private static boolean isAnswer(Outcome outcome) {
         return outcome instanceof NotAssessed
                 || outcome instanceof Assessed assessed && assessed.comparison().isPresent();
@@ -62,7 +89,10 @@ final class TripAnswers {
     private static String words(Advice advice, Supply supply, Outcome outcome) {
         if (outcome instanceof NotAssessed open) {
             String lasts = supply.equals(WATER) ? TermsWords.water(Terms.of(advice)) : TermsWords.NONE;
-            return (lasts.equals(TermsWords.NONE) ? "" : "lasts about " + lasts + "; whether that is enough is ")
+            return (lasts.equals(TermsWords.NONE)
+                            ? ""
+                            : "lasts about " + lasts + use(advice) + "; " + parked(advice)
+                                    + "whether it is between supplies is ")
                     + "not known; missing: "
                     + Words.few(
                             open.waitsFor().stream()
@@ -72,6 +102,12 @@ final class TripAnswers {
                             NAMED);
         }
         Assessed assessed = (Assessed) outcome;
+        if (!(assessed instanceof Finding)
+                && assessed.judged().id().startsWith("electrical.")
+                && assessed.comparison().orElseThrow().value() <= 0) {
+            return "enough" + (advice.isGuessed(assessed) ? " if the guesses hold" : "")
+                    + ": the sun gives in a day what is used, or more";
+        }
         return (assessed instanceof Finding ? "not enough" : "enough")
                 + (advice.isGuessed(assessed) ? " if the guesses hold" : "")
                 + " ("

@@ -9,6 +9,7 @@ import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Ratings;
 import fitworthy.advice.TrailerRoom;
+import fitworthy.advice.TrailerRoom.AtPlate;
 import fitworthy.advice.UntilApproved;
 import fitworthy.book.Book;
 import fitworthy.book.Severity;
@@ -16,12 +17,16 @@ import fitworthy.figures.mass.LoadMeasures;
 import fitworthy.figures.room.RoomMeasures;
 import fitworthy.printout.words.SeverityWords;
 import fitworthy.printout.words.Wording;
+import fitworthy.sheet.Guesses;
+import fitworthy.sheet.Trailer;
+import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What advice comes to, in words. */
 public final class Verdict {
@@ -89,10 +94,52 @@ public final class Verdict {
 
     /**
      * Whether the vehicle is within its ratings as it will be loaded, and by how much it is over or what is least spare;
-     * then of a trailer that no loading tows, whether it could be.
+     * then of a trailer that no loading tows, whether it could be, and of one that nobody knows the mass of, what it passes
+     * at its plate.
      */
     public static String loaded(Advice advice) {
-        return ofLoadings(advice) + (TrailerRoom.isLeftUntowed(advice) ? " " + untowed(advice) : "");
+        return ofLoadings(advice) + (TrailerRoom.isLeftUntowed(advice) ? " " + untowed(advice) : "") + atPlate(advice);
+    }
+
+    /** What the rating that is passed furthest leaves in the loadings that keep it; empty where none does. */
+    static String keptElsewhere(Advice advice) {
+        Optional<Assessed> worst = Ratings.of(advice).passed().stream().findFirst();
+        String kept = worst.stream()
+                .flatMap(rating -> Stream.<List<? extends Assessed>>of(advice.findings(), advice.met(), advice.held())
+                        .flatMap(List::stream)
+                        .filter(outcome -> outcome.judged().measure().kind()
+                                        == rating.judged().measure().kind()
+                                && outcome.judged()
+                                        .subject()
+                                        .equals(rating.judged().subject())
+                                && outcome.comparison()
+                                        .filter(comparison -> comparison.margin() >= 0)
+                                        .isPresent()))
+                .collect(Collectors.toMap(
+                        outcome -> outcome.judged().loadCase(),
+                        outcome -> outcome.judged().loadCase() + " " + spare(advice, outcome) + " below it",
+                        (one, other) -> one,
+                        LinkedHashMap::new))
+                .values()
+                .stream()
+                .limit(NAMED)
+                .collect(Collectors.joining(", "));
+        return kept.isEmpty() ? "" : " " + Words.capital(name(worst.orElseThrow())) + ": " + kept + ".";
+    }
+
+    private static String atPlate(Advice advice) {
+        List<AtPlate> passed = TrailerRoom.atPlate(advice);
+        if (passed.isEmpty()) {
+            return "";
+        }
+        Trailer trailer = passed.get(0).trailer();
+        String about = Guesses.of(advice.sheet()).isEmpty() ? "" : "about ";
+        return " What " + trailer.name() + " weighs is not known; at its plate, the most it may weigh ("
+                + kilograms(trailer.rated().value()) + "), it would be over: "
+                + passed.stream()
+                        .map(limit -> limit.limit() + " by " + about + kilograms(limit.by()))
+                        .collect(Collectors.joining(", "))
+                + " (" + passed.get(0).loading() + ").";
     }
 
     private static String untowed(Advice advice) {

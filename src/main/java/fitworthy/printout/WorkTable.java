@@ -14,6 +14,7 @@ import fitworthy.quantity.Figure;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** The order in which the work can be done, with its days. */
 public final class WorkTable {
@@ -44,6 +45,16 @@ public final class WorkTable {
         }
         if (rows.isEmpty()) {
             return List.of();
+        }
+        if (order.steps().stream()
+                .noneMatch(step -> step.firstDay() != null
+                        || step.lastDay() != null
+                        || step.end().minus(step.start()).known())) {
+            return List.of(new Paragraph(
+                    "How long the jobs take is not on the sheet, nor when the parts are there. In the order that"
+                            + " gets one pair of hands through soonest, each once its parts may be bought: "
+                            + order.steps().stream().map(WorkOrder.Step::name).collect(Collectors.joining(", "))
+                            + "."));
         }
         LocalDate wanted = plan.sheet().readyBy();
         String whole = known

@@ -2,9 +2,11 @@ package fitworthy.search;
 
 import fitworthy.book.Book;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Circuit;
 import fitworthy.sheet.LoadCase;
 import fitworthy.sheet.Sheet;
+import fitworthy.sheet.Trailer;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
@@ -46,8 +48,15 @@ public sealed interface Change {
      * A planned part is not fitted, nor what goes with it (see {@link Resting}), nor the circuits of all these.
      *
      * @param contents parts, tanks and cargo that go with it
+     * @param kept what the vehicle then keeps in its place, such as its tyres; empty where it has nothing there
+     * @param staying what sits there by the words of the sheet and stays aboard
      */
-    record Drop(String fitment, List<String> contents) implements Change {
+    record Drop(String fitment, List<String> contents, String kept, List<String> staying) implements Change {
+
+        /** Of a part that nothing has to stand in the place of, and in which nothing sits. */
+        public Drop(String fitment, List<String> contents) {
+            this(fitment, contents, "", List.of());
+        }
 
         private static Stream<String> cargo(Set<String> gone, Sheet sheet) {
             return sheet.cargo().stream()
@@ -91,8 +100,24 @@ public sealed interface Change {
 
         @Override
         public String words() {
-            return "do without '" + fitment + "'"
-                    + (contents.isEmpty() ? "" : " and what goes with it: '" + String.join("', '", contents) + "'");
+            return briefly(Integer.MAX_VALUE);
+        }
+
+        /** The same, with no more than so many of what goes with it or stays by name. */
+        public String briefly(int most) {
+            return (kept.isEmpty() ? "" : "keep the " + kept + " it has, and ")
+                    + "do without '" + fitment + "'"
+                    + (contents.isEmpty()
+                            ? ""
+                            : contents.size() > most
+                                    ? " and " + contents.size() + " things that go with it"
+                                    : " and what goes with it: '" + String.join("', '", contents) + "'")
+                    + (staying.isEmpty()
+                            ? ""
+                            : staying.size() > most
+                                    ? " (the " + staying.size() + " things in it stay aboard)"
+                                    : " ('" + String.join("', '", staying)
+                                            + (staying.size() == 1 ? "' stays aboard)" : "' stay aboard)"));
         }
     }
 
@@ -111,6 +136,76 @@ public sealed interface Change {
         public String words() {
             return "leave '" + cargo + "' behind";
         }
+    }
+
+    /** A tank is empty while the trailer is on. */
+    record TowEmpty(String tank) implements Change {
+        @Override
+        public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
+            Node.Mapping changed = root;
+            for (LoadCase each : towing(sheet)) {
+                NodePath loading = NodePath.of("cases", each.name());
+                changed = Trees.making(
+                        changed, loading.to("filled").to(tank), new Node.Scalar(root.place(), "0 %", false));
+            }
+            return changed;
+        }
+
+        @Override
+        public String words() {
+            return "tow with '" + tank + "' empty, where there is water at the next stop";
+        }
+    }
+
+    /**
+     * A piece of cargo rides in the trailer wherever that is on. The trailer weighs so much more, and the load on its ball grows
+     * in proportion.
+     *
+     * @param kilograms of the cargo
+     */
+    record IntoTrailer(String cargo, double kilograms) implements Change {
+        @Override
+        public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
+            Node.Mapping changed = root;
+            for (LoadCase each : towing(sheet)) {
+                List<Node> others = sheet.planned().cargo().stream()
+                        .map(Sheet.Load::name)
+                        .filter(name -> each.carries(name) && !name.equals(cargo))
+                        .<Node>map(name -> new Node.Scalar(root.place(), name, false))
+                        .toList();
+                changed = Trees.with(
+                        changed, NodePath.of("cases", each.name(), "carrying"), new Node.Listing(root.place(), others));
+            }
+            Trailer trailer = sheet.trailer().orElseThrow();
+            double share = kilograms / trailer.mass().or(trailer.rated()).value();
+            changed = heavier(changed, "mass", trailer.mass(), kilograms);
+            return heavier(changed, "ball", trailer.ball(), trailer.ball().value() * share);
+        }
+
+        private static Node.Mapping heavier(Node.Mapping root, String field, Figure mass, double more) {
+            return mass.known()
+                    ? Trees.with(root, NodePath.of("trailer", field), asSure(mass, mass.value() + more))
+                    : root;
+        }
+
+        @Override
+        public String words() {
+            return "carry '" + cargo + "' in the trailer";
+        }
+    }
+
+    /** The loadings that have the trailer on. */
+    private static List<LoadCase> towing(Sheet sheet) {
+        return sheet.cases().stream()
+                .filter(each -> each.towing().is(YesNo.YES))
+                .toList();
+    }
+
+    /** Another mass in the place of one, as sure as that and a guess where that is one. */
+    private static String asSure(Figure old, double mass) {
+        return (old.guess().isPresent() ? "about " : "")
+                + String.format(Locale.ROOT, "%.3f kg", mass)
+                + (old.hasTolerance() ? String.format(Locale.ROOT, " +/- %.3f kg", old.tolerance()) : "");
     }
 
     /**
@@ -178,23 +273,15 @@ public sealed interface Change {
     record LightenTrailer(double kilograms) implements Change {
         @Override
         public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
-            double share = kilograms / sheet.trailer().orElseThrow().mass().value();
-            Node.Mapping changed = Trees.with(
-                    root,
-                    NodePath.of("trailer", "mass"),
-                    text(kilograms, sheet.trailer().get().mass().tolerance()));
-            return sheet.trailer().get().ball().known()
+            Trailer trailer = sheet.trailer().orElseThrow();
+            double share = kilograms / trailer.mass().value();
+            Node.Mapping changed = Trees.with(root, NodePath.of("trailer", "mass"), asSure(trailer.mass(), kilograms));
+            return trailer.ball().known()
                     ? Trees.with(
                             changed,
                             NodePath.of("trailer", "ball"),
-                            text(
-                                    sheet.trailer().get().ball().value() * share,
-                                    sheet.trailer().get().ball().tolerance()))
+                            asSure(trailer.ball(), trailer.ball().value() * share))
                     : changed;
-        }
-
-        private static String text(double kilograms, double tolerance) {
-            return String.format(Locale.ROOT, "%.3f kg +/- %.3f kg", kilograms, tolerance);
         }
 
         @Override

@@ -4,6 +4,9 @@ import fitworthy.figures.plan.Liquids;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Sheet;
+import fitworthy.source.Node;
+import fitworthy.source.NodePath;
+import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -14,7 +17,12 @@ import java.util.Set;
 /** What the customer does without where a part is left out: the part, and what stands in or on it. */
 final class GivenUp {
 
+    private static final String IN_THE = "in the ";
+
     private final Resting resting;
+    /** By the kind of part in words, what sits in it. */
+    private final Map<String, List<String>> inWords = new HashMap<>();
+
     private final Set<String> kept = new HashSet<>();
     private final Set<String> bodies = new HashSet<>();
     private final Set<String> chosen = new HashSet<>();
@@ -23,8 +31,14 @@ final class GivenUp {
     /** By the name of the part that it stands in or on. */
     private final Map<String, List<String>> cargo = new HashMap<>();
 
-    /** @param planned the sheet with only the chosen parts in it */
-    GivenUp(Sheet planned) {
+    /**
+     * @param root the tree of the sheet, where places may be in words
+     * @param planned the sheet with only the chosen parts in it
+     */
+    GivenUp(Node.Mapping root, Sheet planned) {
+        planned.fitments().forEach(part -> placed(root, NodePath.of("fitments", part.name()), part.name()));
+        planned.cargo().forEach(load -> placed(root, NodePath.of("cargo", load.name()), load.name()));
+        planned.tanks().forEach(tank -> placed(root, NodePath.of("tanks", tank.name()), tank.name()));
         resting = new Resting(planned);
         planned.options().forEach(option -> option.choices().forEach(choice -> chosen.addAll(choice.parts())));
         for (Fitment part : planned.fitments()) {
@@ -42,6 +56,16 @@ final class GivenUp {
         for (Sheet.Load load : planned.cargo()) {
             add(load.in(), load.mass().value());
             cargo.computeIfAbsent(load.in(), none -> new ArrayList<>()).add(load.name());
+        }
+    }
+
+    /** Takes down what a thing sits in by the words for its place, such as "in the canopy". */
+    private void placed(Node.Mapping root, NodePath thing, String name) {
+        Node at = thing.to("at").in(root);
+        Node words = at instanceof Node.Mapping place ? place.get("where") : at;
+        if (words instanceof Node.Scalar said && said.text().startsWith(IN_THE)) {
+            inWords.computeIfAbsent(said.text().substring(IN_THE.length()), none -> new ArrayList<>())
+                    .add(name);
         }
     }
 
@@ -67,7 +91,22 @@ final class GivenUp {
         List<String> more = new ArrayList<>(gone);
         more.remove(part.name());
         gone.forEach(name -> more.addAll(cargo.getOrDefault(name, List.of())));
-        return new Change.Drop(part.name(), List.copyOf(more));
+        return new Change.Drop(part.name(), List.copyOf(more), kept(part.kind()), staying(part, more));
+    }
+
+    /** What sits in a part as the words for its place say, and does not go with it. */
+    private List<String> staying(Fitment part, List<String> gone) {
+        return inWords.getOrDefault(Words.hyphenated(part.kind().name()), List.of()).stream()
+                .filter(name -> !gone.contains(name))
+                .toList();
+    }
+
+    /** What no vehicle goes without. */
+    private static String kept(Fitment.Kind kind) {
+        return switch (kind) {
+            case TYRES, WHEELS, SPRINGS -> Words.hyphenated(kind.name());
+            default -> "";
+        };
     }
 
     /** In kg. */

@@ -4,7 +4,9 @@ import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.figures.plan.Liquids;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
+import fitworthy.sheet.LoadCase;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Tank;
 import fitworthy.shelf.Shelf;
@@ -14,8 +16,11 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** The ways that a sheet leaves open to change its plan. */
 final class Levers {
@@ -24,6 +29,24 @@ final class Levers {
     private static final double MOVE_STEP_M = 0.01;
     /** A trailer is not offered at less than this share of its planned mass where its least is not known. */
     private static final double LIGHTEST_TRAILER = 0.5;
+
+    private static final Set<String> ALIVE = Set.of(
+            "dog",
+            "dogs",
+            "cat",
+            "cats",
+            "puppy",
+            "horse",
+            "horses",
+            "bird",
+            "birds",
+            "pet",
+            "pets",
+            "baby",
+            "child",
+            "children",
+            "kid",
+            "kids");
 
     private Levers() {}
 
@@ -41,7 +64,7 @@ final class Levers {
         Sheet planned = sheet.planned();
         levers.addAll(RatingLevers.of(root, planned, findings));
         levers.addAll(ShelfLevers.of(root, sheet, findings, shelf));
-        GivenUp givenUp = new GivenUp(planned);
+        GivenUp givenUp = new GivenUp(root, planned);
         for (Fitment fitment : planned.fitments()) {
             if (givenUp.mayGo(fitment)) {
                 Change.Drop drop = givenUp.without(fitment);
@@ -53,16 +76,20 @@ final class Levers {
                     .ifPresent(at -> moves(levers, "fitments", fitment.name(), at.x(), fitment.mayMove()));
         }
         for (Sheet.Load cargo : planned.cargo()) {
-            levers.add(new Lever(
-                    cargo.name(),
-                    1,
-                    strength -> new Change.LeaveBehind(cargo.name()),
-                    cargo.mass().value()));
+            if (!isAlive(cargo)) {
+                levers.add(new Lever(
+                        cargo.name(),
+                        1,
+                        strength -> new Change.LeaveBehind(cargo.name()),
+                        cargo.mass().value()));
+                intoTrailer(sheet, cargo).ifPresent(levers::add);
+            }
             moves(levers, "cargo", cargo.name(), cargo.at().x(), cargo.mayMove());
         }
         LeastTankFill needed = new LeastTankFill(planned, reserve);
         for (Tank tank : planned.tanks()) {
             tank(sheet, tank, needed.of(tank)).ifPresent(levers::add);
+            towedEmpty(sheet, tank).ifPresent(levers::add);
         }
         sheet.trailer().ifPresent(trailer -> {
             double now = trailer.mass().value();
@@ -84,6 +111,45 @@ final class Levers {
             }
         }
         return levers;
+    }
+
+    /** Nobody is told to leave behind what is alive, nor to lock it into a trailer. */
+    private static boolean isAlive(Sheet.Load cargo) {
+        return Stream.of(cargo.name().toLowerCase(Locale.ROOT).split("[^a-z]+")).anyMatch(ALIVE::contains);
+    }
+
+    /** What is carried in a loading that tows, where the trailer says enough to tell what it does there. */
+    private static Optional<Lever> intoTrailer(Sheet sheet, Sheet.Load cargo) {
+        return sheet.trailer()
+                .filter(trailer -> trailer.ball().known()
+                        && trailer.mass().or(trailer.rated()).known()
+                        && cargo.mass().known()
+                        && isTowed(sheet, loading -> loading.carries(cargo.name())))
+                .map(trailer -> Lever.whole(
+                        cargo.name(),
+                        new Change.IntoTrailer(cargo.name(), cargo.mass().value())));
+    }
+
+    /** A water tank that is not full of what the trip is known to need between two places with water. */
+    private static Optional<Lever> towedEmpty(Sheet sheet, Tank tank) {
+        return tank.liquid().is(Tank.Liquid.WATER)
+                        && !sheet.trip().days().known()
+                        && isTowed(
+                                sheet,
+                                loading -> loading.filled()
+                                                .getOrDefault(tank.name(), tank.fill())
+                                                .value()
+                                        > 0)
+                ? Optional.of(new Lever(
+                        tank.name(),
+                        1,
+                        strength -> new Change.TowEmpty(tank.name()),
+                        Liquids.mass(tank, tank.fill()).value()))
+                : Optional.empty();
+    }
+
+    private static boolean isTowed(Sheet sheet, Predicate<LoadCase> wanted) {
+        return sheet.cases().stream().anyMatch(loading -> loading.towing().is(YesNo.YES) && wanted.test(loading));
     }
 
     private static Optional<Change.PutRight> putRight(Node.Mapping root, Judged judged) {

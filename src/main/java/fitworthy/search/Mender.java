@@ -35,6 +35,9 @@ public final class Mender {
     private static final int MOST_OFFERS = 3;
     private static final int MOST_BEST = 8;
     private static final int MOST_CHANGES = 4;
+    /** Of the changes that win most, so many are joined before the search goes through all. */
+    private static final int MOST_HEAVIEST = 3;
+
     private static final double HOURS_A_DAY = 24;
     /** Combinations looked at together, so that every processor has some. */
     private static final int BATCH = 8;
@@ -66,7 +69,8 @@ public final class Mender {
      * The result of a search.
      *
      * @param best the single changes that help most, at most eight, the best first
-     * @param offers at most three that clear every stop, the smallest first
+     * @param offers at most three that clear every stop, the smallest first; where none leaves all else in order, those after
+     *     which something else has to be changed
      * @param lighter where there are none, at most three that clear the stops of mass, or the one that comes nearest
      * @param ways for each stop or change that a figure decides, what would just pass
      * @param tried how many changed plans were run through the book
@@ -130,11 +134,19 @@ public final class Mender {
                 alone(Levers.of(root, sheet, trials.advised().findings(), shelf, trials.fuelReserve()).stream()
                         .map(Pull::full)
                         .toList());
+        Set<Key> stops = trials.planned().stops();
+        // Before what takes long, so that the plainest way out is not missed for want of time.
+        List<List<Pull>> heaviest = heaviest(alone, stops);
+        Optional<List<Pull>> nearest = heaviest.isEmpty()
+                ? Nearest.of(trials, alone, Ranking.stopsOfMass(trials.advised()))
+                : Optional.empty();
         List<Offer> best = best(alone);
         List<Way> ways = ways(alone);
-        Set<Key> stops = trials.planned().stops();
         List<Offer> offers = stops.isEmpty() ? List.of() : offers(alone, stops);
-        List<Offer> lighter = stops.isEmpty() || !offers.isEmpty() ? List.of() : lighter(alone);
+        if (offers.isEmpty()) {
+            offers = heaviest.stream().map(this::offer).toList();
+        }
+        List<Offer> lighter = stops.isEmpty() || !offers.isEmpty() ? List.of() : lighter(alone, nearest);
         return new Mending(best, offers, lighter, ways, trials.count(), limit.complete());
     }
 
@@ -159,16 +171,55 @@ public final class Mender {
                         .isPresent());
     }
 
+    /**
+     * The fewest of the changes that win most of these stops, joined so that they clear them, also where something else has
+     * then to be changed; what leaves all else in order first, then the least given up.
+     */
+    private List<List<Pull>> heaviest(Map<Pull, RunSummary> alone, Set<Key> stops) {
+        if (stops.isEmpty()) {
+            return List.of();
+        }
+        List<Pull> strong = alone.keySet().stream()
+                .filter(pull -> trials.breaksNothing(alone.get(pull)))
+                .filter(pull -> won(alone.get(pull), stops) > 0)
+                .sorted(Comparator.comparingDouble(pull -> -won(alone.get(pull), stops)))
+                .limit(MOST_BEST)
+                .toList();
+        Combinations combinations = combinations(strong, stops, alone);
+        List<List<Pull>> clearing = new ArrayList<>();
+        List<Set<String>> enough = new ArrayList<>();
+        for (int size = 1; size <= MOST_HEAVIEST && clearing.size() < MOST_OFFERS; size++) {
+            for (Combination candidate : combinations.ofSize(size)) {
+                List<Pull> pulls = candidate.pulls();
+                if (clearing.size() < MOST_OFFERS
+                        && !covered(pulls, enough)
+                        && trials.clearsWithMoreToDo(pulls, stops)) {
+                    clearing.add(combinations.weakened(pulls, mild -> trials.clearsWithMoreToDo(mild, stops)));
+                    enough.add(Combination.things(pulls));
+                }
+            }
+        }
+        clearing.sort(Comparator.comparing(pulls -> !trials.clears(pulls, stops)));
+        return clearing;
+    }
+
+    /** The share that is won of what is over, of all stops that a figure decides together. */
+    private double won(RunSummary summary, Set<Key> stops) {
+        return stops.stream()
+                .mapToDouble(key -> Math.min(
+                        1,
+                        summary.gain(trials.planned(), key) / -trials.planned().margin(key)))
+                .sum();
+    }
+
     /** What clears the stops of mass where nothing clears all stops; else the one plan that comes nearest. */
-    private List<Offer> lighter(Map<Pull, RunSummary> alone) {
+    private List<Offer> lighter(Map<Pull, RunSummary> alone, Optional<List<Pull>> nearest) {
         Set<Key> ofMass = Ranking.stopsOfMass(trials.advised());
         if (ofMass.isEmpty()) {
             return List.of();
         }
         List<Offer> clearing = ofMass.equals(trials.planned().stops()) ? List.<Offer>of() : offers(alone, ofMass);
-        return clearing.isEmpty()
-                ? Nearest.of(trials, alone, ofMass).map(this::offer).stream().toList()
-                : clearing;
+        return clearing.isEmpty() ? nearest.map(this::offer).stream().toList() : clearing;
     }
 
     /**

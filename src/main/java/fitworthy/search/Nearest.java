@@ -2,6 +2,8 @@ package fitworthy.search;
 
 import fitworthy.advice.Outcome.Key;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,12 +35,12 @@ final class Nearest {
     private Optional<List<Pull>> joined(Map<Pull, RunSummary> alone) {
         List<Pull> taken = List.of();
         double over = over(trials.planned());
-        for (Pull next : new Ranking(trials).best(alone, MOST_TRIED)) {
+        for (Pull next : strongest(alone)) {
             if (taken.size() < MOST_CHANGES && isOther(next, taken)) {
                 List<Pull> more = new ArrayList<>(taken);
                 more.add(next);
                 double then = trials.run(more)
-                        .filter(trials::harmless)
+                        .filter(trials::breaksNothing)
                         .map(this::over)
                         .orElse(over);
                 if (then < over) {
@@ -48,6 +50,18 @@ final class Nearest {
             }
         }
         return taken.isEmpty() ? Optional.empty() : Optional.of(taken);
+    }
+
+    /** What alone comes nearest, one of a thing. */
+    private List<Pull> strongest(Map<Pull, RunSummary> alone) {
+        Set<String> things = new HashSet<>();
+        return alone.entrySet().stream()
+                .filter(entry -> trials.breaksNothing(entry.getValue()))
+                .sorted(Comparator.comparingDouble(entry -> over(entry.getValue())))
+                .map(Map.Entry::getKey)
+                .filter(pull -> things.add(pull.lever().thing()))
+                .limit(MOST_TRIED)
+                .toList();
     }
 
     private static boolean isOther(Pull next, List<Pull> taken) {

@@ -4,6 +4,7 @@ import fitworthy.advice.Advice;
 import fitworthy.advice.Outcome.Check;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Key;
+import fitworthy.book.Book;
 import fitworthy.book.Severity;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -24,6 +25,7 @@ final class Ranking {
     private static final double LEAST = 0.05;
 
     private static final String KILOGRAM = "kg";
+    private static final String SUSPENSION = "suspension";
 
     private final Trials trials;
     private final RunSummary planned;
@@ -100,12 +102,16 @@ final class Ranking {
         return change instanceof Change.Drop || change instanceof Change.LeaveBehind;
     }
 
-    /** What was found of a part that is left out is not mended: of these the stops count alone. */
+    /**
+     * What was found of a part that is left out is not mended: of these the stops count alone. Nor is what springs are too weak
+     * for by fitting none.
+     */
     private int changes(Pull pull, RunSummary summary) {
         Set<Check> cleared = summary.cleared(planned.changes());
         if (pull.change() instanceof Change.Drop drop) {
-            cleared.removeIf(check ->
-                    check.subject().equals(drop.fitment()) || drop.contents().contains(check.subject()));
+            cleared.removeIf(check -> check.subject().equals(drop.fitment())
+                    || drop.contents().contains(check.subject())
+                    || !drop.kept().isEmpty() && Book.topic(check.rule()).equals(SUSPENSION));
         }
         return cleared.size();
     }

@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.IntConsumer;
+import java.util.function.Predicate;
 
 /** Runs a plan with changes through the book, every set of changes once. By any thread. */
 final class Trials {
@@ -100,8 +101,17 @@ final class Trials {
 
     /** Whether the pulls leave none of these stops, spoil nothing that was in order, and open no question. */
     boolean clears(List<Pull> pulls, Set<Key> stops) {
+        return clears(pulls, stops, this::harmless);
+    }
+
+    /** The same where something may have to be changed that did not arise before. */
+    boolean clearsWithMoreToDo(List<Pull> pulls, Set<Key> stops) {
+        return clears(pulls, stops, this::breaksNothing);
+    }
+
+    private boolean clears(List<Pull> pulls, Set<Key> stops, Predicate<RunSummary> allowed) {
         return run(pulls)
-                .filter(summary -> Collections.disjoint(summary.stops(), stops) && harmless(summary))
+                .filter(summary -> Collections.disjoint(summary.stops(), stops) && allowed.test(summary))
                 .isPresent();
     }
 

@@ -165,7 +165,7 @@ class FrontPagesTest {
                 "What first? " + first("touring"),
                 "Order today? Front recovery point",
                 "The trip? Fuel: enough (890 km, range 1047 km). Water: enough (7.2 L a person and day, at least 6.0 L). Power:"
-                        + " enough (0.0 % of the battery, at most 90.0 %).",
+                        + " enough: the sun gives in a day what is used, or more.",
                 "Margin to each limit",
                 "have a price, together 63610.00 AUD. Without a price on the sheet: ");
         says(
@@ -200,7 +200,7 @@ class FrontPagesTest {
                                 .report(),
                         Paper.A4)
                 .get(0);
-        says(page, "What first? Take at least 1 kg off the front axle (everything aboard). The builder does it.");
+        says(page, "What first? Take at least 1 kg off the front axle (everything aboard). The customer chooses what.");
     }
 
     private static String first(String scenario) throws FaultsException {

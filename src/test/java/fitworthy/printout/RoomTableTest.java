@@ -54,8 +54,28 @@ class RoomTableTest {
         String printed = printed(VAN + "vehicle: {ratings: {rear-axle: 1500 kg}}\n");
         says(
                 printed,
-                "not known without Tow bar plate: heaviest trailer on its plate; Tow bar plate: greatest load on the ball on its plate, or by its maker, at most 2206 kg (rear axle)");
-        says(printed("vehicle: {ratings: {gvm: unknown}}"), "not known without gross vehicle mass");
+                "not known, at most 2206 kg (rear axle), missing Tow bar plate: heaviest trailer on its plate, Tow bar plate: greatest load on the ball on its plate, or by its maker");
+        says(printed("vehicle: {ratings: {gvm: unknown}}"), "(front axle), missing gross vehicle mass");
+    }
+
+    /**
+     * 80 kg left on the rear axle bear 80 / 1.4 = 57.1 kg on the ball, which is 57.1 x 3500 / 200 = 1000 kg of a van at its
+     * plate; of a lighter one, whose ball is more of it, less.
+     */
+    @Test
+    void ofATrailerThatNobodyHasWeighedTheBallIsTold() throws FaultsException {
+        String bar =
+                "vehicle: {tow-bar: {plate: {trailer: 3500 kg, ball: 350 kg}}, ratings: {rear-axle: 1271.053 kg}}\n";
+        String unweighed = VAN.replace("2000 kg +/- 0 kg", "ask");
+        says(
+                printed(unweighed + bar),
+                "not known, at most 1000 kg (rear axle), missing Trailer: its whole mass when loaded, uncoupled;"
+                        + " its ball of 200 kg: at most 57 kg (rear axle)");
+        says(printed(unweighed.replace("rated: 3500 kg, ", "") + bar), "its ball of 200 kg: at most 57 kg (rear axle)");
+        says(
+                printed(unweighed + bar.replace("1271.053", "1190.053")),
+                "its ball of 200 kg: none (rear axle 1 kg over without a trailer)");
+        assertFalse(printed(VAN + bar).contains("its ball"), "what it weighs is known");
     }
 
     @Test
@@ -81,7 +101,9 @@ class RoomTableTest {
     @Test
     void noFigureIsToldWithoutAnyRatingOfTheVehicle() throws FaultsException {
         String none = printed("vehicle: {ratings: {gvm: unknown, front-axle: unknown, rear-axle: unknown}}");
-        says(none, "not known without gross vehicle mass; limit of the front axle");
+        says(
+                none,
+                "not known in the seats of Driver and Passenger, beside Luggage, at the rear end, missing gross vehicle mass, limit of the front axle and 1 more");
         assertFalse(none.contains("at most"), none);
         says(
                 printed("vehicle: {ratings: {gvm: unknown, front-axle: unknown}}"),

@@ -37,11 +37,14 @@ class TripAnswersTest {
     @Test
     void waterSaysHowLongItLastsWhereNobodySaidHowLongItHasTo() throws FaultsException {
         String water = "tanks: [{name: Water, liquid: water, capacity: 60 L, fill: 100 %%, stock: yes,"
-                + " mass: 0 kg, at: {x: 2000 mm, y: 0 mm, z: 600 mm}}]\ntrip: {people: 2, parked: 3 days%s}\n";
+                + " mass: 0 kg, at: {x: 2000 mm, y: 0 mm, z: 600 mm}}]\ntrip: {people: 2, parked: 4 days%s}\n";
+        String lasts =
+                " Water: lasts about 4.0 days at 7.5 L a person and day; %s in a place, whether it is between supplies"
+                        + " is not known; missing: Trip: days between places with supplies.";
+        String unknown = water.formatted(", water-use: 7.5 L, days: unknown");
+        assertEquals(ALONE + lasts.formatted("enough for 4 days"), answers(unknown));
         assertEquals(
-                ALONE + " Water: lasts about 4.0 days; whether that is enough is not known; missing: Trip: days"
-                        + " between places with supplies.",
-                answers(water.formatted(", water-use: 7.5 L, days: unknown")));
+                ALONE + lasts.formatted("not enough for 4.1 days"), answers(unknown.replace("4 days", "4.1 days")));
         assertEquals(
                 ALONE + " Water: not known; missing: Trip: days between places with supplies.",
                 answers(water.formatted(", water-use: unknown, days: unknown")));

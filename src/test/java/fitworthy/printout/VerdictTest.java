@@ -57,6 +57,23 @@ class VerdictTest {
                 decisions(BOX + VAN.formatted(2000, 200) + alone));
     }
 
+    /** 2520 kg of wagon and 3000 kg on the plate of a trailer that nobody has weighed. */
+    @Test
+    void aTrailerThatNobodyHasWeighedIsHeldAgainstTheGcmAtItsPlate() throws FaultsException {
+        String van = VAN.formatted("0", 200)
+                .replace("mass: 0 kg +/- 0 kg", "mass: ask")
+                .replace("3500 kg, gtm: 3300 kg", "3000 kg, gtm: 2800 kg");
+        String at = van.replace("350 kg}}}\n", "350 kg}}, ratings: {gcm: %d kg}}\n");
+        assertSays(
+                Verdict.loaded(advice(at.formatted(5519))),
+                "What Van weighs is not known; at its plate, the most it may weigh (3000 kg), it would be over: GCM by 1 kg (");
+        assertFalse(Verdict.loaded(advice(at.formatted(5520))).contains("at its plate"), "just at it");
+        assertFalse(
+                Verdict.loaded(advice(at.replace("mass: ask", "mass: 2900 kg").formatted(5519)))
+                        .contains("at its plate"),
+                "what it weighs is known");
+    }
+
     @Test
     void withoutARatingNothingIsJudgedAndNothingThatWeighsIsOrdered() throws FaultsException {
         assertTrue(Verdict.of(Arrangement.of(advice("title: Plain"))).startsWith("No fault found"), "all is known");

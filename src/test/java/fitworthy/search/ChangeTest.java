@@ -1,7 +1,9 @@
 package fitworthy.search;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
 import fitworthy.Sheets;
@@ -11,6 +13,7 @@ import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** Changes made on the tree of a sheet, and their words. */
@@ -164,5 +167,64 @@ class ChangeTest {
         assertEquals(0, changed.cargo().size());
         assertEquals(0.5, changed.tanks().get(0).fill().value(), 1e-9);
         assertEquals(1, sheet.cargo().size(), "the sheet itself stays as it was");
+    }
+
+    private static final String TOWING =
+            """
+            cargo: [{name: Tent, mass: 20 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}}]
+            trailer: {name: Van, mass: %s, ball: about 200 kg +/- 10 kg, rated: 3000 kg}
+            tanks: [{name: Water, liquid: water, capacity: 60 L, fill: 100 %%, stock: no, mass: 5 kg, at: {x: 2000 mm, y: 0 mm, z: 600 mm}}]
+            cases: [{name: alone}, {name: towed, towing: yes, filled: {Main tank: 50 %%}}]
+            """;
+
+    /** 60 kg of 2000 kg are 3 %, and so is what they put on the ball: 6 of 200 kg. A guess stays one. */
+    @Test
+    void whatRidesInTheTrailerWeighsThereAndOnItsBall() throws FaultsException {
+        Change change = new Change.IntoTrailer("Luggage", 60);
+        Sheet changed = Sheets.read(applied(change, TOWING.formatted("2000 kg")));
+        assertEquals(2060, changed.trailer().orElseThrow().mass().value(), 1e-9);
+        assertEquals(206, changed.trailer().orElseThrow().ball().value(), 1e-9);
+        assertEquals(10, changed.trailer().orElseThrow().ball().tolerance(), 1e-9);
+        assertTrue(changed.trailer().orElseThrow().ball().guess().isPresent());
+        assertTrue(changed.cases().get(0).carries("Luggage"));
+        assertFalse(changed.cases().get(1).carries("Luggage"));
+        assertTrue(changed.cases().get(1).carries("Tent"));
+        assertEquals("carry 'Luggage' in the trailer", change.words());
+    }
+
+    /** Of a trailer that nobody has weighed the share is that of its plate: 60 of 3000 kg are 2 %. */
+    @Test
+    void aTrailerOfUnknownMassStaysOfUnknownMass() throws FaultsException {
+        Sheet changed = Sheets.read(applied(new Change.IntoTrailer("Luggage", 60), TOWING.formatted("ask")));
+        assertFalse(changed.trailer().orElseThrow().mass().known());
+        assertEquals(204, changed.trailer().orElseThrow().ball().value(), 1e-9);
+    }
+
+    @Test
+    void aTankIsEmptyWhereTheTrailerIsOnAlone() throws FaultsException {
+        Sheet changed = Sheets.read(applied(new Change.TowEmpty("Water"), TOWING.formatted("2000 kg")));
+        assertEquals(Map.of(), changed.cases().get(0).filled());
+        assertEquals(0, changed.cases().get(1).filled().get("Water").value());
+        assertEquals(0.5, changed.cases().get(1).filled().get("Main tank").value(), 1e-9);
+    }
+
+    @Test
+    void whatStaysInAPartThatGoesIsSaid() {
+        assertEquals(
+                "do without 'Top' ('Fridge', 'Drawers' stay aboard)",
+                new Change.Drop("Top", List.of(), "", List.of("Fridge", "Drawers")).words());
+        assertEquals(
+                "do without 'Top' ('Fridge' stays aboard)",
+                new Change.Drop("Top", List.of(), "", List.of("Fridge")).words());
+        assertEquals(
+                "do without 'Top' (the 3 things in it stay aboard)",
+                new Change.Drop("Top", List.of(), "", List.of("a", "b", "c")).briefly(2));
+    }
+
+    @Test
+    void noVehicleIsToldToGoWithoutTyres() {
+        assertEquals(
+                "keep the tyres it has, and do without 'Big'",
+                new Change.Drop("Big", List.of(), "tyres", List.of()).words());
     }
 }

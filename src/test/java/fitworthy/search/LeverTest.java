@@ -199,4 +199,39 @@ class LeverTest {
                 tree, sheet, Stream.concat(findings.stream(), findings.stream()).toList(), Shelf.NONE, 0);
         assertEquals(once.size(), twice.size());
     }
+
+    private static final String TOWING =
+            """
+            cargo: [{name: Old dog, mass: 20 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}}]
+            trailer: {name: Van, mass: ask, ball: 200 kg%s}
+            tanks: [{name: Water, liquid: water, capacity: 60 L, fill: 100 %%, stock: no, mass: 5 kg, at: {x: 2000 mm, y: 0 mm, z: 600 mm}}]
+            cases: [{name: alone}, {name: towed, towing: yes}]
+            trip: {people: 2, longest-leg: 700 km%s}
+            """;
+
+    @Test
+    void whatIsAliveComesAlongInTheVehicle() throws FaultsException {
+        String towing = TOWING.formatted(", rated: 3000 kg", "");
+        assertEquals(List.of(), on("Old dog", towing));
+        assertEquals(
+                List.of(new Change.LeaveBehind("Luggage"), new Change.IntoTrailer("Luggage", 60)),
+                on("Luggage", towing).stream().map(lever -> lever.at().apply(1)).toList());
+        // Neither its mass nor its plate: nobody can tell what share of it the ball bears.
+        assertEquals(1, on("Luggage", TOWING.formatted("", "")).size());
+    }
+
+    /** Whoever knows that the water has to last for days is not told to set out without. */
+    @Test
+    void waterIsLeftOutWhereNobodySaysHowFarItIsToTheNext() throws FaultsException {
+        assertEquals(
+                List.of(new Change.TowEmpty("Water")),
+                on("Water", TOWING.formatted("", "")).stream()
+                        .map(lever -> lever.at().apply(1))
+                        .toList());
+        assertEquals(
+                List.of(),
+                on("Water", TOWING.formatted("", ", days: 3 days, water-use: 10 L")).stream()
+                        .filter(lever -> lever.at().apply(1) instanceof Change.TowEmpty)
+                        .toList());
+    }
 }

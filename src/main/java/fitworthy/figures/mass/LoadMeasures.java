@@ -19,6 +19,7 @@ import fitworthy.figures.plan.PointMass;
 import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.RoofLoad;
+import fitworthy.figures.plan.StandingHeight;
 import fitworthy.figures.plan.Topic;
 import fitworthy.figures.plan.Track;
 import fitworthy.quantity.Choice;
@@ -26,6 +27,7 @@ import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Point;
 import fitworthy.sheet.Vehicle;
+import fitworthy.sheet.VehicleEnd;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -162,6 +164,8 @@ public final class LoadMeasures implements Topic {
         measures.add(Measure.of(
                         COG_RISE, "vehicle", axles.cogZ().dividedBy(bareHeight).minus(Figure.of(1, 0)))
                 .worked("rise = height / bare - 1", in("height", axles.cogZ(), "mm"), in("bare", bareHeight, "mm"))
+                .worked(StandingHeight.of(plan, VehicleEnd.FRONT).working("vehicle over the front axle"))
+                .worked(StandingHeight.of(plan, VehicleEnd.REAR).working("vehicle over the rear axle"))
                 .worked(MassWorkings.centre(loading.masses(), "height", Point::z)));
         stability(plan, track, axles.cogZ(), measures);
         loading.masses().stream()

@@ -11,6 +11,7 @@ import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Tank;
 import fitworthy.sheet.Trailer;
 import fitworthy.sheet.Vehicle;
+import fitworthy.sheet.VehicleEnd;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -199,8 +200,8 @@ public final class Masses {
                         && mass.kerb().guess().isEmpty()
                 ? guessedAxles(plan, rear)
                 : List.of(
-                        axle("vehicle, front axle", bare(mass.frontAxle(), kerbShare), Figure.of(0, 0), plan),
-                        axle("vehicle, rear axle", bare(mass.rearAxle(), kerbShare), rear, plan));
+                        axle(VehicleEnd.FRONT, bare(mass.frontAxle(), kerbShare), Figure.of(0, 0), plan),
+                        axle(VehicleEnd.REAR, bare(mass.rearAxle(), kerbShare), rear, plan));
     }
 
     /**
@@ -214,16 +215,16 @@ public final class Masses {
         double split = Math.sqrt(Math.max(0, front.tolerance() * front.tolerance() - share * share));
         Figure off = Figure.of(0, split * plan.wheelbase().value() / front.value());
         return List.of(
-                axle("vehicle, front axle", Figure.of(front.value(), share), off, plan),
-                axle("vehicle, rear axle", Figure.of(mass.rearAxle().value(), share), rear, plan));
+                axle(VehicleEnd.FRONT, Figure.of(front.value(), share), off, plan),
+                axle(VehicleEnd.REAR, Figure.of(mass.rearAxle().value(), share), rear, plan));
     }
 
-    private static PointMass axle(String name, Figure mass, Figure x, Plan plan) {
+    private static PointMass axle(VehicleEnd end, Figure mass, Figure x, Plan plan) {
         return new PointMass(
-                name,
+                end == VehicleEnd.FRONT ? "vehicle, front axle" : "vehicle, rear axle",
                 Sort.VEHICLE,
                 mass,
-                new Point(x, Figure.of(0, 0), plan.vehicle().mass().cogHeight()),
+                new Point(x, Figure.of(0, 0), StandingHeight.of(plan, end).height()),
                 false);
     }
 
@@ -268,12 +269,14 @@ public final class Masses {
         return axle.orTolerance(fromKerb > 0 ? fromKerb / axle.value() : BARE_VEHICLE_TOLERANCE);
     }
 
+    /** What is taken off the vehicle as made, which with the rest of it stands higher by then. */
     private PointMass removed(Fitment.Removed gone, double unsprung) {
+        Point made = plan.stretch().moved(at(gone.at(), unsprung), unsprung > 0);
         return new PointMass(
                 gone.name() + ", taken off",
                 Sort.REMOVED,
                 gone.mass().orTolerance(share).times(-1),
-                plan.stretch().moved(at(gone.at(), unsprung), unsprung > 0),
+                new Point(made.x(), made.y(), made.z().plus(StandingHeight.raised(plan, made.x(), unsprung))),
                 Choice.of(YesNo.NO),
                 unsprung);
     }

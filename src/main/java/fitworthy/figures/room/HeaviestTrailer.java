@@ -16,7 +16,9 @@ import fitworthy.sheet.Trailer;
 import fitworthy.sheet.Trailer.Brakes;
 import fitworthy.sheet.Vehicle;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -50,22 +52,59 @@ final class HeaviestTrailer {
         return loading.plan().sheet().trailer().map(trailer -> new HeaviestTrailer(loading, trailer).most());
     }
 
+    /** The most that may be on the ball, kg, whatever the trailer weighs; nothing where the sheet has no trailer. */
+    static Optional<Most> onBall(Loading loading) {
+        return loading.plan().sheet().trailer().map(trailer -> new HeaviestTrailer(loading, trailer).ballAlone());
+    }
+
     private Most most() {
         rating();
         plates();
-        ballRatings();
-        steps.addAll(carrier.steps(onTheBall()));
+        steps.addAll(onTheBall(trailer.mass()));
         steps.add(carrier.gcmForTrailer());
-        return Most.of(steps);
+        return trailer.mass().known() || !trailer.rated().known()
+                ? Most.of(steps)
+                : Most.of(
+                        steps,
+                        onTheBall(trailer.rated()).stream().filter(Step::bounds).toList());
     }
 
-    private Taken onTheBall() {
-        return new Taken(
+    private Most ballAlone() {
+        List<Step> limits = new ArrayList<>();
+        ballRatings().forEach((limit, most) -> limits.add(Step.stated(limit, most)));
+        limits.addAll(carrier.steps(new Taken("most", ballPoint(), Figure.of(1, 0), "", List.of())));
+        return Most.of(limits);
+    }
+
+    private Point ballPoint() {
+        return new Point(plan.wheelbase().plus(plan.ballOverhang()), Figure.of(0, 0), plan.ballHeight());
+    }
+
+    /**
+     * What is met by the load on the ball.
+     *
+     * @param mass what the trailer weighs with it. Where nobody knows, the most that its plate allows: the load is then the
+     *     least share of it, so that the heaviest comes out no lighter than it is
+     */
+    private List<Step> onTheBall(Figure mass) {
+        Figure part = ball.dividedBy(mass);
+        List<Step> limits = new ArrayList<>();
+        ballRatings()
+                .forEach((limit, most) -> limits.add(new Step(
+                        limit,
+                        most,
+                        part,
+                        units -> Math.hypot(most.tolerance(), units * part.tolerance()),
+                        new Working.Formula(
+                                "heaviest = limit x trailer / ball",
+                                List.of(in("limit", most, "kg"), in("trailer", mass, "kg"), in("ball", ball, "kg"))))));
+        limits.addAll(carrier.steps(new Taken(
                 "heaviest",
-                new Point(plan.wheelbase().plus(plan.ballOverhang()), Figure.of(0, 0), plan.ballHeight()),
-                share,
+                ballPoint(),
+                part,
                 " x trailer / ball",
-                List.of(in("trailer", trailer.mass(), "kg"), in("ball", ball, "kg")));
+                List.of(in("trailer", mass, "kg"), in("ball", ball, "kg")))));
+        return limits;
     }
 
     private void rating() {
@@ -113,27 +152,15 @@ final class HeaviestTrailer {
         new PlateLimits(plan, trailer, ball, share).add(PlateLimits.TRAILER, trailer.coupling(), steps);
     }
 
-    private void ballRatings() {
-        onTheBall(Limit.BALL_RATING, plan.ratings().ball());
-        onTheBall(Limit.TOW_BAR_BALL, plan.towBar().plate().ball());
-        onTheBall(Limit.TRAILER_COUPLING_BALL, trailer.coupling().ball());
+    private Map<Limit, Figure> ballRatings() {
+        Map<Limit, Figure> ratings = new LinkedHashMap<>();
+        ratings.put(Limit.BALL_RATING, plan.ratings().ball());
+        ratings.put(Limit.TOW_BAR_BALL, plan.towBar().plate().ball());
+        ratings.put(Limit.TRAILER_COUPLING_BALL, trailer.coupling().ball());
+        return ratings;
     }
 
     private void plain(Limit limit, Figure most) {
         steps.add(Step.stated(limit, most));
-    }
-
-    private void onTheBall(Limit limit, Figure most) {
-        steps.add(new Step(
-                limit,
-                most,
-                share,
-                units -> Math.hypot(most.tolerance(), units * share.tolerance()),
-                new Working.Formula(
-                        "heaviest = limit x trailer / ball",
-                        List.of(
-                                in("limit", most, "kg"),
-                                in("trailer", trailer.mass(), "kg"),
-                                in("ball", ball, "kg")))));
     }
 }

@@ -3,8 +3,12 @@ package fitworthy.figures.room;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The most of something before a limit is passed.
@@ -12,7 +16,8 @@ import java.util.Optional;
  * @param steps the limits that bound it, in the order in which they are met
  * @param over those that are passed all the same, the worst first
  * @param taken with how many units taken they are
- * @param unknown those that cannot be told for want of a figure; the answer is then at most what the others allow
+ * @param unknown those that cannot be told for want of a figure; the answer is then at most what the others allow, or what
+ *     these are known to allow at the most
  */
 public record Most(List<Step> steps, List<Step> over, double taken, List<Step> unknown) {
 
@@ -20,6 +25,22 @@ public record Most(List<Step> steps, List<Step> over, double taken, List<Step> u
     static Most of(List<Step> limits) {
         List<Step> steps = inOrder(limits);
         return of(limits, steps, steps.isEmpty() ? 0 : Math.max(0, units(steps.get(0))));
+    }
+
+    /**
+     * The most altogether where some limits cannot be told but are known to allow no more than so much.
+     *
+     * @param bounds what such limits allow at the most; the answer stays not known
+     */
+    static Most of(List<Step> limits, List<Step> bounds) {
+        List<Step> counted = Stream.concat(limits.stream().filter(Step::known), bounds.stream())
+                .toList();
+        Most most = of(counted);
+        return new Most(
+                most.steps,
+                most.over,
+                most.taken,
+                limits.stream().filter(limit -> !limit.known()).toList());
     }
 
     /** The most that is added to what is there: where a limit is passed already, nothing is. */
@@ -82,11 +103,14 @@ public record Most(List<Step> steps, List<Step> over, double taken, List<Step> u
                 : steps.stream().anyMatch(step -> step.limit().isRating());
     }
 
-    /** What has to be known before all limits are. */
+    /** What has to be known before all limits are, what most of them wait for first. */
     public List<Missing> missing() {
-        return unknown.stream()
-                .flatMap(limit -> limit.missing().stream())
-                .distinct()
+        Map<Missing, Long> waiting = unknown.stream()
+                .flatMap(limit -> limit.missing().stream().distinct())
+                .collect(Collectors.groupingBy(missing -> missing, LinkedHashMap::new, Collectors.counting()));
+        return waiting.entrySet().stream()
+                .sorted(Map.Entry.<Missing, Long>comparingByValue().reversed())
+                .map(Map.Entry::getKey)
                 .toList();
     }
 

@@ -33,6 +33,17 @@ public final class RoomMeasures implements Topic {
     public static final MeasureKind TRAILER_LIMIT = MeasureKind.word(
                     "room.trailer-limit", "which limit governs the heaviest trailer", Limit.class)
             .byLoading();
+    public static final MeasureKind BALL = number(
+                    "room.ball",
+                    "kg",
+                    0,
+                    "most that may be on the ball, whatever the trailer weighs; below zero by how much a limit is passed"
+                            + " without it")
+            .signed()
+            .byLoading();
+    public static final MeasureKind BALL_LIMIT = MeasureKind.word(
+                    "room.ball-limit", "which limit governs the load on the ball", Limit.class)
+            .byLoading();
     public static final MeasureKind ABOARD = number(
                     "room.aboard",
                     "kg",
@@ -65,13 +76,24 @@ public final class RoomMeasures implements Topic {
     @Override
     public List<MeasureKind> kinds() {
         return List.of(
-                TRAILER, TRAILER_LIMIT, ABOARD, ABOARD_LIMIT, FILL, FILL_SHARE, FILL_LIMIT, RANGE, RANGE_PLANNED);
+                TRAILER,
+                TRAILER_LIMIT,
+                BALL,
+                BALL_LIMIT,
+                ABOARD,
+                ABOARD_LIMIT,
+                FILL,
+                FILL_SHARE,
+                FILL_LIMIT,
+                RANGE,
+                RANGE_PLANNED);
     }
 
     @Override
     public void loading(Loading loading, List<Measure> measures) {
         Room room = Room.of(loading);
         room.trailer().ifPresent(most -> most(TRAILER, TRAILER_LIMIT, "trailer", most, measures));
+        room.ball().ifPresent(most -> most(BALL, BALL_LIMIT, "ball", most, measures));
         room.aboard().forEach((place, most) -> most(ABOARD, ABOARD_LIMIT, place, most, measures));
         room.tanks().forEach(tank -> tank(loading, tank, measures));
         if (room.tanks().stream().anyMatch(TankRoom::feeds)) {

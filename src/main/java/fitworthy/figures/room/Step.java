@@ -69,6 +69,11 @@ public record Step(Limit limit, Figure left, Figure takes, DoubleUnaryOperator s
         return Figure.of(units, spread.applyAsDouble(Math.max(0, units)) / takes.value());
     }
 
+    /** Whether it is one of the mass of what is taken and of nothing else about it. */
+    public boolean isOfMassAlone() {
+        return takes.known() && takes.value() == 1;
+    }
+
     /** What is left of it with so many units taken, kg. */
     public Figure leftAt(double units) {
         return Figure.of(left.value() - takes.value() * units, spread.applyAsDouble(units));

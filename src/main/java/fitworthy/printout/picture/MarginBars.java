@@ -54,7 +54,10 @@ final class MarginBars {
         }
         MarginBars bars = new MarginBars(advice.loadings().size() > 1, limits.size() > 6 ? 1 : MOST_LOADINGS);
         limits.forEach(bars::limit);
-        return Optional.of(bars.svg.picture("Margin to each limit, by loading", bars.words.toString(), bars.y));
+        return Optional.of(bars.svg.picture(
+                "Margin to each limit, by loading (hatched: over it; thin line: how far it may be off)",
+                bars.words.toString(),
+                bars.y));
     }
 
     /** What is held against each limit, by the limit's name; what the loading does not change once. */

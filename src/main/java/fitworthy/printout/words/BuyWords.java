@@ -156,10 +156,11 @@ public final class BuyWords {
         Comparison comparison = finding.comparison().orElseThrow();
         String limit = judged.measure().kind().limitMeaning();
         boolean rating = limit.equals(limit.toUpperCase(Locale.ROOT));
-        return Wording.quantity(
-                        Math.abs(Digits.asPrinted(judged, comparison).margin()), Digits.kind(judged, comparison))
-                + (comparison.margin() < 0 ? " over the " : ", less than is sure, to the ")
-                + (rating ? limit : "limit of the " + judged.subject());
+        String by = Wording.quantity(
+                Math.abs(Digits.asPrinted(judged, comparison).margin()), Digits.kind(judged, comparison));
+        return (comparison.margin() < 0 ? by + " over the " : "only " + by + " below the ")
+                + (rating ? limit : "limit of the " + judged.subject())
+                + (comparison.margin() < 0 ? "" : ", too little to be sure");
     }
 
     /** What figures are, and whose where that is not the part itself. */
