@@ -85,6 +85,8 @@ public record SheetWords(
             "((?:about\\s+)?[0-9][0-9.]*)\\s*(mm|cm|m|kg|L|Ah|W|" + String.join("|", SPELT.keySet()) + ")";
     /** A figure in a wish as letters have it: a canopy about 1.8 m long, a lift kit, 50 mm, a water tank of 60 litres. */
     private static final Pattern AMOUNT_LAST = Pattern.compile("(.+?),?\\s+(?:of\\s+)?" + AMOUNT + "(?:\\s+long)?");
+    /** The size of tyres in a wish. */
+    private static final Pattern SIZED = Pattern.compile("(.*?)[\\s,]*\\b([0-9]{3}/[0-9]{2}R[0-9]{2})\\b[\\s,]*(.*)");
     /** The same before the name: a 200 watt solar panel. */
     private static final Pattern AMOUNT_FIRST = Pattern.compile(AMOUNT + "\\s+(.+)");
     /** What the engine may burn. */
@@ -272,7 +274,7 @@ public record SheetWords(
 
     /** A wish in the words of a letter with its figure behind an equals sign, where what is left is understood. */
     private String equated(String wish) {
-        if (wish.contains("=") || isUnderstood(wish)) {
+        if (wish.contains("=") || onShelf(wish).isPresent() || words.all().contains(ShopWords.plain(wish))) {
             return wish;
         }
         String bare = wish.replaceFirst("^(?:an?|the)\\s+", "");
@@ -283,6 +285,10 @@ public record SheetWords(
         Matcher first = AMOUNT_FIRST.matcher(bare);
         if (first.matches() && isUnderstood(first.group(3))) {
             return first.group(3) + "=" + amount(first.group(1), first.group(2));
+        }
+        Matcher size = SIZED.matcher(bare);
+        if (size.matches() && isUnderstood((size.group(1) + " " + size.group(3)).strip())) {
+            return (size.group(1) + " " + size.group(3)).strip() + "=" + size.group(2);
         }
         return isUnderstood(bare) ? bare : wish;
     }

@@ -265,6 +265,7 @@ class NewPageTest {
                                 "a 200 watt solar panel on the canopy roof",
                                 "a 60 litre fridge in the canopy",
                                 "the winch",
+                                "265/70R17 tyres",
                                 "long-range tank, 70 litres, behind the axle")),
                 "{name: Canopy, kind: canopy, length: about 1.8 m}",
                 "kind: springs, end: front, lift: 50 mm}",
@@ -272,6 +273,7 @@ class NewPageTest {
                 "power: 200 W, at: on the canopy roof}",
                 "{name: Fridge 60 L, kind: other, at: in the canopy}",
                 "{name: Winch, kind: winch}",
+                "{name: Tyres, kind: tyres, size: 265/70R17}",
                 "{name: Long-range tank, liquid: diesel, capacity: 70 L, stock: no, at: behind the axle}");
         String look = sent(
                         "/new/look",
