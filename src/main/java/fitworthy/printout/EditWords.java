@@ -11,6 +11,9 @@ import fitworthy.figures.plan.Loading;
 import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Figure;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Sheet;
+import fitworthy.sheet.Tank;
 import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -22,6 +25,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** What an edit changed in the advice: findings that are gone or new, what was settled, and what the axles carry more. */
 public final class EditWords {
@@ -42,6 +47,10 @@ public final class EditWords {
 
     /** In a sentence. */
     public static String of(Arrangement before, Arrangement now) {
+        if (isRenamed(before.advice().sheet(), now.advice().sheet())
+                && cameTo(before.advice()).equals(cameTo(now.advice()))) {
+            return "Nothing in the advice changed but a name.";
+        }
         List<String> parts = new ArrayList<>();
         findings(before, checks(now), "gone").ifPresent(parts::add);
         findings(now, checks(before), "new").ifPresent(parts::add);
@@ -59,6 +68,35 @@ public final class EditWords {
                         .rear())
                 .ifPresent(parts::add);
         return parts.isEmpty() ? "Nothing in the advice changed." : Words.capital(String.join("; ", parts)) + ".";
+    }
+
+    /** Whether one part, tank or load is called otherwise, and stands where it stood. */
+    private static boolean isRenamed(Sheet before, Sheet now) {
+        List<String> was = names(before);
+        List<String> is = names(now);
+        return was.size() == is.size()
+                && IntStream.range(0, was.size())
+                                .filter(i -> !was.get(i).equals(is.get(i)))
+                                .count()
+                        == 1;
+    }
+
+    private static List<String> names(Sheet sheet) {
+        return Stream.of(
+                        sheet.fitments().stream().map(Fitment::name),
+                        sheet.tanks().stream().map(Tank::name),
+                        sheet.cargo().stream().map(Sheet.Load::name))
+                .flatMap(each -> each)
+                .toList();
+    }
+
+    /** What became of each check, whatever it is about is called. */
+    private static List<String> cameTo(Advice advice) {
+        return advice.outcomes()
+                .map(outcome -> outcome.getClass().getSimpleName() + " " + advice.isGuessed(outcome) + " "
+                        + outcome.judged().id() + " " + outcome.judged().loadCase())
+                .sorted()
+                .toList();
     }
 
     /** What is left of a mass limit in the loading that leaves least; a dash where it is not known or nothing has it. */

@@ -152,7 +152,7 @@ final class OthersPage {
     private static String instead(Ranked one) {
         String instead =
                 Wording.part(one.group().card().buying().instead(), one.group().worst());
-        return one.open() && !instead.isEmpty() ? "; enough are " + instead : "";
+        return one.open() && !instead.isEmpty() ? "; enough: " + instead : "";
     }
 
     /** What is told under one: by its subject where it is the same rule's, else how many. */

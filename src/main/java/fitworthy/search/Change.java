@@ -177,15 +177,13 @@ public sealed interface Change {
                         changed, NodePath.of("cases", each.name(), "carrying"), new Node.Listing(root.place(), others));
             }
             Trailer trailer = sheet.trailer().orElseThrow();
-            double share = kilograms / trailer.mass().or(trailer.rated()).value();
+            double share = kilograms / trailer.mass().value();
             changed = heavier(changed, "mass", trailer.mass(), kilograms);
             return heavier(changed, "ball", trailer.ball(), trailer.ball().value() * share);
         }
 
         private static Node.Mapping heavier(Node.Mapping root, String field, Figure mass, double more) {
-            return mass.known()
-                    ? Trees.with(root, NodePath.of("trailer", field), asSure(mass, mass.value() + more))
-                    : root;
+            return Trees.with(root, NodePath.of("trailer", field), asSure(mass, mass.value() + more));
         }
 
         @Override

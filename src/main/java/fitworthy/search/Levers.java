@@ -118,11 +118,11 @@ final class Levers {
         return Stream.of(cargo.name().toLowerCase(Locale.ROOT).split("[^a-z]+")).anyMatch(ALIVE::contains);
     }
 
-    /** What is carried in a loading that tows, where the trailer says enough to tell what it does there. */
+    /** What is carried in a loading that tows, where mass and ball load of the trailer are known: one that nobody has weighed may be full. */
     private static Optional<Lever> intoTrailer(Sheet sheet, Sheet.Load cargo) {
         return sheet.trailer()
                 .filter(trailer -> trailer.ball().known()
-                        && trailer.mass().or(trailer.rated()).known()
+                        && trailer.mass().known()
                         && cargo.mass().known()
                         && isTowed(sheet, loading -> loading.carries(cargo.name())))
                 .map(trailer -> Lever.whole(

@@ -192,14 +192,6 @@ class ChangeTest {
         assertEquals("carry 'Luggage' in the trailer", change.words());
     }
 
-    /** Of a trailer that nobody has weighed the share is that of its plate: 60 of 3000 kg are 2 %. */
-    @Test
-    void aTrailerOfUnknownMassStaysOfUnknownMass() throws FaultsException {
-        Sheet changed = Sheets.read(applied(new Change.IntoTrailer("Luggage", 60), TOWING.formatted("ask")));
-        assertFalse(changed.trailer().orElseThrow().mass().known());
-        assertEquals(204, changed.trailer().orElseThrow().ball().value(), 1e-9);
-    }
-
     @Test
     void aTankIsEmptyWhereTheTrailerIsOnAlone() throws FaultsException {
         Sheet changed = Sheets.read(applied(new Change.TowEmpty("Water"), TOWING.formatted("2000 kg")));
