@@ -309,11 +309,11 @@ public final class Masses {
     }
 
     private static Stream<PointMass> fixed(Plan plan, Set<Sort> sorts) {
-        return plan.unladen().stream().filter(mass -> sorts.contains(mass.sort()));
+        return plan.unladen(() -> unladen(plan)).stream().filter(mass -> sorts.contains(mass.sort()));
     }
 
     /** Every mass with nobody and nothing aboard, and without the parts that come off. */
-    static List<PointMass> unladen(Plan plan) {
+    private static List<PointMass> unladen(Plan plan) {
         List<String> removable = Stream.concat(
                         plan.sheet().fitments().stream()
                                 .filter(fitment -> fitment.removable().is(YesNo.YES))

@@ -22,6 +22,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /** A sheet with what its fitments change worked in: the wheelbase, ratings, tyres and wheels as planned. */
 public final class Plan {
@@ -103,10 +104,10 @@ public final class Plan {
         return practice.apply(id);
     }
 
-    /** Every mass with nobody and nothing aboard, and without the parts that come off. */
-    List<PointMass> unladen() {
+    /** Every mass with nobody and nothing aboard, and without the parts that come off. @param made the first time */
+    List<PointMass> unladen(Supplier<List<PointMass>> made) {
         if (unladen == null) {
-            unladen = Masses.unladen(this);
+            unladen = made.get();
         }
         return unladen;
     }

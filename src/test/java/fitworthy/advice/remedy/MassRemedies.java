@@ -28,6 +28,7 @@ import java.util.stream.Stream;
 /** Masses, axle loads and raised ratings. */
 final class MassRemedies {
 
+    private static final String UNBRAKED = "vehicle.ratings.towing-unbraked";
     private static final Where GVM = of(Fitment.Kind.RATING_UPGRADE, "vehicle.ratings", "gvm");
     private static final Act GVM_AND_LOAD =
             (tree, sheet, finding, amount) -> set(GVM).done(tree, sheet, finding, amount).stream()
@@ -72,6 +73,15 @@ final class MassRemedies {
                                 of(Fitment.Kind.RATING_UPGRADE, "vehicle.ratings", "towing"))
                         .done(tree, sheet, finding, amount)
                         .stream()
+                        // What may be towed without brakes is no more than what may be towed with them.
+                        .map(lower -> NodePath.parse(UNBRAKED).in(lower) == null
+                                ? lower
+                                : changed(
+                                        lower,
+                                        NodePath.parse(UNBRAKED),
+                                        rated -> Math.min(rated, amount.value()),
+                                        "kg",
+                                        true))
                         // The load on the ball stays: it is in the GVM that is full.
                         .map(lower -> sheet.trailer().isEmpty()
                                 ? lower
