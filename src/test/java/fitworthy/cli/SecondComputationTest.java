@@ -113,6 +113,7 @@ class SecondComputationTest {
      *
      * @param kerbRearAt where the rear axle's kerb mass acts: the wheelbase, where the frame is not cut
      * @param kerbRearPlace how far that may be out
+     * @param raised by how much the kerb mass, less what is taken off, is higher than it was, kg mm
      */
     private record Loading(
             double wheelbase,
@@ -121,10 +122,11 @@ class SecondComputationTest {
             double kerbRearAt,
             double kerbRearPlace,
             double kerbHeight,
+            double raised,
             List<Item> items) {
 
         Loading(double wheelbase, double kerbFront, double kerbRear, double kerbHeight, List<Item> items) {
-            this(wheelbase, kerbFront, kerbRear, wheelbase, 0, kerbHeight, items);
+            this(wheelbase, kerbFront, kerbRear, wheelbase, 0, kerbHeight, 0, items);
         }
 
         double mass() {
@@ -180,7 +182,7 @@ class SecondComputationTest {
         }
 
         double height() {
-            return ((kerbFront + kerbRear) * kerbHeight + sum(item -> item.mass() * item.z())) / mass();
+            return ((kerbFront + kerbRear) * kerbHeight + raised + sum(item -> item.mass() * item.z())) / mass();
         }
 
         private double sum(ToDoubleFunction<Item> of) {
@@ -271,10 +273,15 @@ class SecondComputationTest {
 
     /**
      * vehicle.mass: front-axle 1335 kg, rear-axle 1225 kg, cog-height 760 mm. Wheelbase stretch: behind-cut 980 kg +/-
-     * 80 kg goes back by 420 mm, so that the rear axle's mass acts at 2840 + 420 x 980 / 1225 = 3176 mm.
+     * 80 kg goes back by 420 mm, so that the rear axle's mass acts at 2840 + 420 x 980 / 1225 = 3176 mm. Tyres of 830.8
+     * for 776.3 mm raise all of it by 27.25 mm, springs by 40 mm more what is not of the 130 and 170 kg unsprung; half
+     * of a spring counts as sprung, nothing of tyres and wheels.
      */
     private static Loading touring(List<Item> items) {
-        return new Loading(LONG, 1335, 1225, 2840 + 420 * 980 / 1225.0, 420 * 80 / 1225.0, 760, items);
+        double raised = (1335 + 1225) * 27.25 + (1335 - 130 + 1225 - 170) * 40;
+        double takenOff = (255 + 11 + 5) * 67.25 + (20 + 48) * 47.25 + (72 + 58) * 27.25;
+        return new Loading(
+                LONG, 1335, 1225, 2840 + 420 * 980 / 1225.0, 420 * 80 / 1225.0, 760, raised - takenOff, items);
     }
 
     // ---- weekender: wheelbase 2790, front-axle 1195 kg, rear-axle 985 kg, cog-height 710 mm

@@ -52,7 +52,7 @@ class StandardInputTest {
     @Test
     void itsFaultsAreToldByLine() throws IOException {
         BatchTest.piped(plain().replace("gvm: 3000 kg", "gvm: 3000"), "check", "-")
-                .refused(2, "-:27:10: vehicle.ratings.gvm: '3000' has no unit\n    right: gvm: 3100 kg");
+                .refused(2, "-:28:10: vehicle.ratings.gvm: '3000' has no unit\n    right: gvm: 3100 kg");
         BatchTest.piped("", "check", "-").refused(2, "-: the file is empty");
     }
 

@@ -59,16 +59,23 @@ final class OfferedText {
     private static Stream<String> with(Change change, Answer now) throws FaultsException {
         Node.Mapping before = now.read().orElseThrow().tree();
         Node.Mapping after = change.applied(before, now.read().orElseThrow().sheet());
-        return change instanceof Change.Swap swap
-                ? swapped(swap, now, after)
-                : Stream.of(edited(now, TreeDifference.of(before, after)));
+        if (change instanceof Change.Swap swap) {
+            return swapped(swap, now, after);
+        }
+        // What the shelf says of a trailer becomes a guess once the sheet says another mass; then it is written too.
+        Answer once = now.to(edited(now, after));
+        return once.read().isPresent() ? Stream.of(once.text(), edited(once, after)) : Stream.of(once.text());
     }
 
-    private static String edited(Answer now, TreeDifference difference) throws FaultsException {
+    private static String edited(Answer now, Node.Mapping after) throws FaultsException {
+        TreeDifference difference = TreeDifference.of(now.read().orElseThrow().tree(), after);
         Answer made = now;
         for (TreeDifference.Put put : difference.put()) {
+            String text = made.text();
             made = made.to(
-                    new SetValue(put.path().byNames(made.whole()), put.value().text()).in(made));
+                    put.value() instanceof Node.Scalar value
+                            ? new SetValue(put.path().byNames(made.whole()), value.text()).in(made)
+                            : TextEdit.with(text, put.path(), put.value()).orElse(text));
         }
         String text = made.text();
         for (NodePath gone : difference.gone()) {

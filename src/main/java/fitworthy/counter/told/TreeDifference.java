@@ -16,8 +16,8 @@ import java.util.List;
  */
 record TreeDifference(List<Put> put, List<NodePath> gone) {
 
-    /** A value at a path of the tree before. */
-    record Put(NodePath path, Node.Scalar value) {}
+    /** A value, or a list that was not there, at a path of the tree before. */
+    record Put(NodePath path, Node value) {}
 
     static TreeDifference of(Node.Mapping before, Node.Mapping after) {
         List<Put> put = new ArrayList<>();
@@ -34,8 +34,8 @@ record TreeDifference(List<Put> put, List<NodePath> gone) {
             items(list, other, path, put, gone);
         } else if (after instanceof Node.Mapping group) {
             fields(before, group, path, put, gone);
-        } else if (after instanceof Node.Scalar value && (before == null || !Trees.alike(before, value))) {
-            put.add(new Put(path, value));
+        } else if (before == null || after instanceof Node.Scalar && !Trees.alike(before, after)) {
+            put.add(new Put(path, after));
         }
     }
 

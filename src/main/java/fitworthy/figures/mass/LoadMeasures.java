@@ -25,7 +25,6 @@ import fitworthy.figures.plan.Track;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
-import fitworthy.sheet.Point;
 import fitworthy.sheet.Vehicle;
 import fitworthy.sheet.VehicleEnd;
 import java.util.List;
@@ -145,7 +144,8 @@ public final class LoadMeasures implements Topic {
         Figure difference = sideShare(axles.cogY(), track);
         measures.add(Measure.of(SIDE, "vehicle", difference)
                 .worked("difference = |2 x left / track|", in("left", axles.cogY(), "mm"), in("track", track, "mm"))
-                .worked(MassWorkings.centre(loading.masses(), "left", Point::y)));
+                .worked(MassWorkings.centre(
+                        loading.masses(), "left", mass -> mass.at().y())));
         Figure mostAside = plan.practice(PracticeId.MASS_SIDE_MOST);
         measures.add(Measure.enough(
                         ACROSS,
@@ -166,7 +166,7 @@ public final class LoadMeasures implements Topic {
                 .worked("rise = height / bare - 1", in("height", axles.cogZ(), "mm"), in("bare", bareHeight, "mm"))
                 .worked(StandingHeight.of(plan, VehicleEnd.FRONT).working("vehicle over the front axle"))
                 .worked(StandingHeight.of(plan, VehicleEnd.REAR).working("vehicle over the rear axle"))
-                .worked(MassWorkings.centre(loading.masses(), "height", Point::z)));
+                .worked(MassWorkings.centre(loading.masses(), "height", PointMass::height)));
         stability(plan, track, axles.cogZ(), measures);
         loading.masses().stream()
                 .filter(mass -> isCarried(mass) && behindRearAxle(mass, plan))

@@ -45,9 +45,9 @@ public record AxleLoads(Figure front, Figure rear, Figure total, Figure cogX, Fi
                 within(front, tolerance(masses, places, wheelbase, 1, 0)),
                 within(rear, tolerance(masses, places, wheelbase, 0, 1)),
                 total,
-                centre(masses, places, Point::x, total),
-                centre(masses, places, Point::y, total),
-                centre(masses, places, Point::z, total));
+                centre(masses, places, mass -> mass.at().x(), total),
+                centre(masses, places, mass -> mass.at().y(), total),
+                centre(masses, places, PointMass::height, total));
     }
 
     /**
@@ -129,10 +129,11 @@ public record AxleLoads(Figure front, Figure rear, Figure total, Figure cogX, Fi
     /**
      * Mass-weighted mean of a coordinate, with the tolerance {@code sqrt(sum ((c - mean) dm)^2 + (m dc)^2) / total}.
      */
-    private static Figure centre(List<PointMass> masses, int[] at, Function<Point, Figure> coordinate, Figure total) {
+    private static Figure centre(
+            List<PointMass> masses, int[] at, Function<PointMass, Figure> coordinate, Figure total) {
         Figure moment = Figure.ZERO;
         for (PointMass mass : masses) {
-            moment = moment.plus(mass.mass().times(coordinate.apply(mass.at())));
+            moment = moment.plus(mass.mass().times(coordinate.apply(mass)));
         }
         if (!moment.known()) {
             return moment;
@@ -142,9 +143,9 @@ public record AxleLoads(Figure front, Figure rear, Figure total, Figure cogX, Fi
         double[] shifts = new double[masses.size()];
         for (int i = 0; i < masses.size(); i++) {
             PointMass mass = masses.get(i);
-            squares += square(
-                    (coordinate.apply(mass.at()).value() - mean) * mass.mass().tolerance());
-            shifts[at[i]] += mass.mass().value() * coordinate.apply(mass.at()).tolerance();
+            squares +=
+                    square((coordinate.apply(mass).value() - mean) * mass.mass().tolerance());
+            shifts[at[i]] += mass.mass().value() * coordinate.apply(mass).tolerance();
         }
         for (double shift : shifts) {
             squares += square(shift);

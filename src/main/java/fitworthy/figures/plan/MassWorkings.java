@@ -4,7 +4,6 @@ import static fitworthy.figures.measure.Working.row;
 
 import fitworthy.figures.measure.Working;
 import fitworthy.quantity.Figure;
-import fitworthy.sheet.Point;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -58,16 +57,16 @@ public final class MassWorkings {
     }
 
     /** What each mass adds to the moment that places the centre of gravity along one coordinate. */
-    public static Working centre(List<PointMass> masses, String result, Function<Point, Figure> coordinate) {
+    public static Working centre(List<PointMass> masses, String result, Function<PointMass, Figure> coordinate) {
         return new Masses(() -> {
             Figure mass = Figure.ZERO;
             Figure moment = Figure.ZERO;
             List<String> rows = new ArrayList<>();
             for (PointMass part : masses) {
-                Figure own = part.mass().times(coordinate.apply(part.at()));
+                Figure own = part.mass().times(coordinate.apply(part));
                 mass = mass.plus(part.mass());
                 moment = moment.plus(own);
-                Figure at = coordinate.apply(part.at());
+                Figure at = coordinate.apply(part);
                 rows.add(row(
                         Working.marked(part.name(), of(part.mass()), at(at)),
                         tenths(part.mass()),

@@ -124,7 +124,9 @@ public final class Masses {
                             known.at().x(),
                             Figure.of(0, 0),
                             plan.vehicle().mass().cogHeight()),
-                    false));
+                    Choice.of(YesNo.NO),
+                    0,
+                    StandingHeight.raised(plan, known.at().x(), 0)));
         }
         if (on) {
             masses.add(known);
@@ -276,9 +278,10 @@ public final class Masses {
                 gone.name() + ", taken off",
                 Sort.REMOVED,
                 gone.mass().orTolerance(share).times(-1),
-                new Point(made.x(), made.y(), made.z().plus(StandingHeight.raised(plan, made.x(), unsprung))),
+                made,
                 Choice.of(YesNo.NO),
-                unsprung);
+                unsprung,
+                StandingHeight.raised(plan, made.x(), unsprung));
     }
 
     /**

@@ -14,8 +14,15 @@ import fitworthy.sheet.Point;
  * @param at where its centre is, in m
  * @param roof whether it is carried on the roof; not known where it may be
  * @param unsprung the share of it that the springs do not carry, 0 to 1
+ * @param raised by how much it is higher than that by the lift of the vehicle, in m
  */
-public record PointMass(String name, Sort sort, Figure mass, Point at, Choice<YesNo> roof, double unsprung) {
+public record PointMass(
+        String name, Sort sort, Figure mass, Point at, Choice<YesNo> roof, double unsprung, Figure raised) {
+
+    /** A mass where it is. */
+    public PointMass(String name, Sort sort, Figure mass, Point at, Choice<YesNo> roof, double unsprung) {
+        this(name, sort, mass, at, roof, unsprung, Figure.ZERO);
+    }
 
     /** A mass that the springs carry whole. */
     public PointMass(String name, Sort sort, Figure mass, Point at, boolean roof) {
@@ -42,6 +49,11 @@ public record PointMass(String name, Sort sort, Figure mass, Point at, Choice<Ye
         return mass.times(Figure.of(1, 0).minus(at.x().dividedBy(wheelbase)));
     }
 
+    /** How high its centre is as the vehicle stands, in m. */
+    public Figure height() {
+        return raised.isZero() ? at.z() : at.z().plus(raised);
+    }
+
     /** What a part is called that is taken out of the kerb mass. */
     static String inKerbMass(String part) {
         return part + ", in the kerb mass";
@@ -49,21 +61,22 @@ public record PointMass(String name, Sort sort, Figure mass, Point at, Choice<Ye
 
     /** What the springs carry of it. */
     public PointMass sprung() {
-        return unsprung == 0 ? this : new PointMass(name, sort, mass.times(1 - unsprung), at, roof, 0);
+        return unsprung == 0 ? this : new PointMass(name, sort, mass.times(1 - unsprung), at, roof, 0, raised);
     }
 
     /** The same taken away, as what is taken off. */
     PointMass takenOff() {
-        return new PointMass(name, Sort.REMOVED, mass.times(-1), at, roof, unsprung);
+        return new PointMass(name, Sort.REMOVED, mass.times(-1), at, roof, unsprung, raised);
     }
 
     /** The same taken away. */
     PointMass less() {
-        return new PointMass(name, sort, mass.times(-1), at, roof, unsprung);
+        return new PointMass(name, sort, mass.times(-1), at, roof, unsprung, raised);
     }
 
     /** The same, its mass and its place along the vehicle known by a weighing. */
     PointMass exact() {
-        return new PointMass(name, sort, mass.exact(), new Point(at.x().exact(), at.y(), at.z()), roof, unsprung);
+        return new PointMass(
+                name, sort, mass.exact(), new Point(at.x().exact(), at.y(), at.z()), roof, unsprung, raised);
     }
 }

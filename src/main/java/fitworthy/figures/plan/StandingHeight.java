@@ -63,6 +63,7 @@ public record StandingHeight(Figure bare, Figure growth, Figure lift, Figure spr
                         in("bare", bare, "mm"),
                         in("growth", growth, "mm"),
                         in("lift", lift, "mm"),
-                        in("sprung", sprung, "%")));
+                        in("sprung", sprung, "%"),
+                        in(axle, height(), "mm")));
     }
 }

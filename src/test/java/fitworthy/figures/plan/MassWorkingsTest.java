@@ -50,7 +50,7 @@ class MassWorkingsTest {
                         Working.row("Bar", "100.0", "1000", "100.0"),
                         Working.row("Wheel", "50.0", "4000", "200.0"),
                         Working.row("sum", "150.0", "", "300.0")),
-                MassWorkings.centre(TWO, "x", Point::x).lines());
+                MassWorkings.centre(TWO, "x", mass -> mass.at().x()).lines());
     }
 
     @Test
