@@ -11,7 +11,6 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /** The fields that hold a value, by the names that docs/sheet.md gives them. */
 public final class SheetFields {
@@ -72,7 +71,7 @@ public final class SheetFields {
         for (FieldSchema field : RecordSchema.of(type).fields()) {
             String inner = path.isEmpty() ? field.name() : path + "." + field.name();
             if (field.description() != null) {
-                Stream.of(field.description().idle()).forEach(name -> IDLE.add(inner + "." + name));
+                field.description().idle().forEach(name -> IDLE.add(inner + "." + name));
             }
             switch (field.content()) {
                 case GROUP -> collect(field.type().asSubclass(Record.class), inner);
