@@ -79,7 +79,7 @@ public final class SheetDraft {
     public record Wanted(String name, Meaning meaning, Map<String, String> said, String shelf, boolean replaces) {
 
         /** Whether it is of the kind by itself, and does not only bring such a part along. */
-        boolean isFirst(Kind kind) {
+        public boolean isFirst(Kind kind) {
             return !meaning.kinds().isEmpty() && meaning.kinds().get(0) == kind;
         }
     }

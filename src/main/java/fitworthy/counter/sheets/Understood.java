@@ -5,6 +5,7 @@ import fitworthy.book.Book;
 import fitworthy.counter.edit.Labels;
 import fitworthy.quantity.Mark;
 import fitworthy.schema.FieldSchema;
+import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetDraft;
 import fitworthy.sheet.SheetDraft.Tub;
@@ -123,6 +124,11 @@ public record Understood(
             for (int i = 0; i < typed.parts().size(); i++) {
                 part("part-" + (i + 1), typed.parts().get(i), region, parts);
             }
+            parts.forEach(
+                    (field, part) -> part.meaning().kinds().stream().skip(1).forEach(kind -> parts.values().stream()
+                            .filter(other -> other.isFirst(kind))
+                            .findFirst()
+                            .ifPresent(other -> brings(field, kind, other))));
             tub(kept && word(vehicle, NodePath.of("tub")).equals("no"), typed.tub(), parts);
             if (!missing.isEmpty()
                     || !faults.isEmpty()
@@ -165,6 +171,17 @@ public record Understood(
 
         private String figure(String field, FieldSchema schema, Typed typed) {
             return typed.line(field).isEmpty() ? "" : at(field, words -> words.figure(schema, typed.line(field)));
+        }
+
+        /** That what a part commonly comes with is the one of another line. */
+        private void brings(String field, Fitment.Kind kind, Wanted other) {
+            String word = Words.hyphenated(kind.name());
+            said.computeIfPresent(
+                    field,
+                    (same, told) -> new Said(
+                            told.fault(),
+                            told.words().replace(", and kind: " + word, "") + ". Its " + word.replace('-', ' ') + " is "
+                                    + other.name()));
         }
 
         /**

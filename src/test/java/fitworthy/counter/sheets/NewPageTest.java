@@ -237,6 +237,17 @@ class NewPageTest {
     }
 
     @Test
+    void whatAPartComesWithIsTheOneOfAnotherLine() throws Exception {
+        assertEquals(
+                "kind: radio, and kind: aerial, uhf-cb",
+                said(sent("/new/look", List.of("UHF radio")).body(), "part-1"));
+        String look = sent("/new/look", List.of("UHF radio", "whip aerial")).body();
+        assertEquals("kind: radio, uhf-cb. Its aerial is whip aerial", said(look, "part-1"));
+        String text = text("aerials", List.of("UHF radio", "whip aerial"));
+        assertEquals(1, text.split("kind: aerial", -1).length - 1, text);
+    }
+
+    @Test
     void springsForOneEndTakeThatEndOfAKit() throws Exception {
         List<String> wishes = List.of("lift kit=50 mm", "heavier rear springs");
         List<String> other = List.of("heavier rear springs", "lift kit=50 mm");
