@@ -21,6 +21,7 @@ import fitworthy.quantity.Missing;
 import fitworthy.rules.Advised;
 import fitworthy.rules.Facts;
 import fitworthy.sheet.Sheet;
+import fitworthy.sheet.Waiver;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -70,16 +71,9 @@ final class Assessor {
      */
     RuleRun assess(RuleSet rules, List<Measure> measures, RuleRun earlier, String loadCase, RuleRun before) {
         Map<MeasureKind, List<Measure>> byKind = Kept.byKind(measures);
-        Kept kept = new Kept(before, rules, byKind, earlier.run());
+        Kept kept = new Kept(before, rules, byKind, earlier.run(), this::waiver);
         RuleSet touched = kept.touched();
-        List<Finding> findings = new ArrayList<>();
-        for (Finding finding : kept.findings()) {
-            findings.add(new Finding(
-                    finding.judged(),
-                    finding.evidence(),
-                    finding.practice(),
-                    Waiving.of(sheet, former, finding.judged())));
-        }
+        List<Finding> findings = new ArrayList<>(kept.findings());
         List<Advised> given = new ArrayList<>(earlier.advised());
         given.addAll(RuleRun.advised(findings));
         List<Measure> looked = touched.among(measures);
@@ -171,8 +165,11 @@ final class Assessor {
         Card card = inForce.card(fired.id());
         Judged judged = new Judged(
                 fired.id(), card, engine.book().rules().get(fired.id()), fired.judged(), loadCase(fired.measures()));
-        return new Finding(
-                judged, fired.measures(), withAgainst(card, fired.practice()), Waiving.of(sheet, former, judged));
+        return new Finding(judged, fired.measures(), withAgainst(card, fired.practice()), waiver(judged));
+    }
+
+    private Optional<Waiver> waiver(Judged judged) {
+        return Waiving.of(sheet, former, judged);
     }
 
     /**

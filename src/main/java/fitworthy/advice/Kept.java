@@ -8,12 +8,15 @@ import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.book.RuleSplit.RuleSet;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
+import fitworthy.sheet.Waiver;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 
 /**
  * What of an earlier assessment holds for the measures of another sheet, since nothing that its rules look at came out
@@ -32,8 +35,14 @@ final class Kept {
      * @param rules the rules
      * @param byKind the measures of now
      * @param advice ids of earlier rules that these may build on, as far as they were run anew
+     * @param waiving what a person wrote who stands for a finding
      */
-    Kept(RuleRun before, RuleSet rules, Map<MeasureKind, List<Measure>> byKind, Set<String> advice) {
+    Kept(
+            RuleRun before,
+            RuleSet rules,
+            Map<MeasureKind, List<Measure>> byKind,
+            Set<String> advice,
+            Function<Judged, Optional<Waiver>> waiving) {
         if (before.rules() != rules) {
             touched = rules;
             return;
@@ -41,8 +50,8 @@ final class Kept {
         touched = rules.touched(changed(byKind(before.measures()), byKind), advice);
         for (Finding finding : before.findings()) {
             if (!isTouched(finding)) {
-                findings.add(new Finding(
-                        now(finding.judged()), now(finding.evidence()), finding.practice(), finding.waiver()));
+                Judged judged = now(finding.judged());
+                findings.add(new Finding(judged, now(finding.evidence()), finding.practice(), waiving.apply(judged)));
             }
         }
         for (Outcome outcome : before.quiet()) {
@@ -57,7 +66,7 @@ final class Kept {
         return touched;
     }
 
-    /** What was found, with the waiver of before. */
+    /** What was found. */
     List<Finding> findings() {
         return findings;
     }

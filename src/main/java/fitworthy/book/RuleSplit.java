@@ -97,17 +97,8 @@ public record RuleSplit(RuleSet byPlan, RuleSet byLoading) {
             for (MeasureKind kind : changed) {
                 byKind.getOrDefault(kind, List.of()).forEach(rule -> touched.add(rule.id()));
             }
-            List<EffectiveRule> building = rules.stream()
-                    .filter(rule -> !rule.text().earlier().isEmpty())
-                    .toList();
-            for (int before = -1; before < touched.size(); ) {
-                before = touched.size();
-                for (EffectiveRule rule : building) {
-                    if (rule.text().earlier().stream().anyMatch(id -> touched.contains(id) || advice.contains(id))) {
-                        touched.add(rule.id());
-                    }
-                }
-            }
+            touched.addAll(advice);
+            addBuilding(rules, touched);
             return of(rules.stream().filter(rule -> touched.contains(rule.id())).toList(), Map.of());
         }
 
@@ -125,17 +116,22 @@ public record RuleSplit(RuleSet byPlan, RuleSet byLoading) {
 
     static RuleSplit of(List<EffectiveRule> rules) {
         Set<String> byLoading = new HashSet<>();
-        for (int before = -1; before < byLoading.size(); ) {
-            before = byLoading.size();
-            for (EffectiveRule rule : rules) {
-                if (rule.matched().stream().anyMatch(kind -> kind.scope() == Scope.LOADING)
-                        || rule.text().earlier().stream().anyMatch(byLoading::contains)) {
-                    byLoading.add(rule.id());
-                }
-            }
-        }
+        rules.stream()
+                .filter(rule -> rule.matched().stream().anyMatch(kind -> kind.scope() == Scope.LOADING))
+                .forEach(rule -> byLoading.add(rule.id()));
+        addBuilding(rules, byLoading);
         Map<Boolean, List<EffectiveRule>> split =
                 rules.stream().collect(Collectors.partitioningBy(rule -> byLoading.contains(rule.id())));
         return new RuleSplit(RuleSet.of(split.get(false)), RuleSet.of(split.get(true)));
+    }
+
+    /** Adds to some ids those of the rules that build on their advice, and of those that build on that. */
+    private static void addBuilding(List<EffectiveRule> rules, Set<String> ids) {
+        for (int before = -1; before < ids.size(); ) {
+            before = ids.size();
+            rules.stream()
+                    .filter(rule -> rule.text().earlier().stream().anyMatch(ids::contains))
+                    .forEach(rule -> ids.add(rule.id()));
+        }
     }
 }

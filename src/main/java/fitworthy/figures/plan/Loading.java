@@ -103,8 +103,9 @@ public record Loading(
 
     /** What vehicle and trailer weigh at least, in kg, by what is known of it. */
     public Figure leastCombined() {
-        if (combined().known()) {
-            return combined();
+        Figure combined = combined();
+        if (combined.known()) {
+            return combined;
         }
         Figure vehicle = LeastLoads.of(withoutBall(sure), plan.wheelbase()).total();
         return trailer()
