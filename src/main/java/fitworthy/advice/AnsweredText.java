@@ -19,8 +19,11 @@ import java.util.List;
 /**
  * The text of a sheet that gets answers. What the sheet takes from its shelf or leaves to the book is answered in the
  * sheet itself, beside the words that it says it in.
+ *
+ * @param own the text, and what it says
+ * @param whole the same with what it takes from its shelf, as far as that can be used
  */
-public record AnsweredText(View view, Place place, String text) {
+public record AnsweredText(View view, ReadText own, Node.Mapping whole) {
 
     /** What a sheet says in a word: what it takes from a shelf, and places. */
     private static final WordField WORDS = ((WordField) Shelves::wordField).or(PlacesInWords::wordField);
@@ -49,23 +52,34 @@ public record AnsweredText(View view, Place place, String text) {
     }
 
     /**
+     * A text that is still to be read.
+     *
+     * @param place its file, beside which its shelf lies
+     * @throws FaultsException where it cannot be read or what it takes is not on its shelf, or something was wrong before
+     */
+    public static AnsweredText of(View view, Place place, String text, List<Fault> faults) throws FaultsException {
+        Node.Mapping own = NodeReader.read(place, text, faults);
+        Node.Mapping whole = view.shelves().expanded(own, faults);
+        FaultsException.refuse(faults);
+        return new AnsweredText(view, new ReadText(text, own), whole);
+    }
+
+    /**
      * The text with answers, all else as it was.
      *
      * @throws FaultsException where one of them is not what its field takes or can only be written by hand
      */
     public String with(List<FieldAnswer> answers, List<Fault> faults) throws FaultsException {
-        Node.Mapping own = NodeReader.read(place, text, faults);
-        Node.Mapping whole = view.shelves().expanded(own, faults);
-        FaultsException.refuse(faults);
+        Node.Mapping answered = whole;
         List<Placed> placed = new ArrayList<>();
         for (FieldAnswer answer : answers) {
-            Placed at = Placed.of(answer, whole, faults);
+            Placed at = Placed.of(answer, answered, faults);
             FaultsException.refuse(faults);
             placed.add(at);
-            whole = at.answered();
+            answered = at.answered();
         }
-        view.read(whole, faults);
-        return written(own, placed, faults);
+        view.read(answered, faults);
+        return written(placed, faults).text();
     }
 
     /**
@@ -73,17 +87,15 @@ public record AnsweredText(View view, Place place, String text) {
      *
      * @throws FaultsException where it can only be written by hand
      */
-    public String with(FieldAnswer answer) throws FaultsException {
+    public ReadText with(FieldAnswer answer) throws FaultsException {
         List<Fault> faults = new ArrayList<>();
-        Node.Mapping own = NodeReader.read(place, text, faults);
+        Placed placed = Placed.of(answer, whole, faults);
         FaultsException.refuse(faults);
-        Placed placed = Placed.of(answer, expanded(own), faults);
-        FaultsException.refuse(faults);
-        return written(own, List.of(placed), faults);
+        return written(List.of(placed), faults);
     }
 
-    private String written(Node.Mapping own, List<Placed> placed, List<Fault> faults) throws FaultsException {
-        ReadText answered = new ReadText(text, own);
+    private ReadText written(List<Placed> placed, List<Fault> faults) throws FaultsException {
+        ReadText answered = own;
         for (Placed at : placed) {
             answered = at.answer().in(answered, at.whole(), at.path(), WORDS, faults);
             FaultsException.refuse(faults);
@@ -93,11 +105,11 @@ public record AnsweredText(View view, Place place, String text) {
         // What hangs on a trailer's mass is taken from the shelf as a guess once the sheet says another.
         boolean trailer = placed.stream().anyMatch(Placed::isOfTrailer);
         if (!Trees.alike(expanded(wanted), written)
-                && !(trailer && Trees.alike(expanded(answered(own, placed)), written))) {
+                && !(trailer && Trees.alike(expanded(answered(own.tree(), placed)), written))) {
             placed.forEach(at -> faults.add(at.answer().byHand(at.path())));
         }
         FaultsException.refuse(faults);
-        return answered.text();
+        return answered;
     }
 
     /** The sheet's own tree with the answers. */

@@ -12,6 +12,7 @@ import fitworthy.quantity.Missing;
 import fitworthy.sheet.Waiver;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,6 +36,8 @@ public final class Arrangement {
     private final Advice advice;
     private final List<Group<Finding>> findings;
     private final GuessShares shares;
+    private final List<Told> told;
+    private final Counts counts;
 
     /**
      * What one check came to over the loadings.
@@ -107,6 +110,8 @@ public final class Arrangement {
         this.advice = advice;
         this.findings = worstFirst(finding -> true);
         this.shares = GuessShares.in(advice);
+        this.told = together();
+        this.counts = Counts.of(advice, outcome -> true);
     }
 
     private List<Group<Finding>> worstFirst(Predicate<Finding> wanted) {
@@ -175,7 +180,12 @@ public final class Arrangement {
 
     /** The same, worst first, with what belongs together told under one of them. */
     public List<Told> told() {
-        Map<Group<Finding>, List<Group<Finding>>> parts = new LinkedHashMap<>();
+        return told;
+    }
+
+    private List<Told> together() {
+        // Each group is there once, and to look at all that it holds would cost more than all the rest.
+        Map<Group<Finding>, List<Group<Finding>>> parts = new IdentityHashMap<>();
         findings.forEach(group ->
                 parts.computeIfAbsent(head(group), none -> new ArrayList<>()).add(group));
         return findings.stream()
@@ -335,7 +345,7 @@ public final class Arrangement {
 
     /** Counts over all loadings, each check once. */
     public Counts counts() {
-        return Counts.of(advice, outcome -> true);
+        return counts;
     }
 
     /** Counts of one loading. @param loadCase its name, empty for what does not depend on the loading */

@@ -43,6 +43,9 @@ public record HouseUse(List<Practice> values, List<House.SetSeverity> severities
     public static HouseUse of(Advice advice) {
         House house = advice.book().house();
         HouseUse use = new HouseUse(new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+        if (house.isNone()) {
+            return use;
+        }
         Set<String> rules = arising(advice);
         Set<String> asked = new HashSet<>();
         rules.forEach(id -> asked.addAll(advice.book().rules().get(id).practice()));

@@ -2,6 +2,8 @@ package fitworthy.advice;
 
 import fitworthy.book.Book;
 import fitworthy.engine.RuleEngine;
+import fitworthy.schema.Bound;
+import fitworthy.schema.KnownGroups;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetDraft;
 import fitworthy.shelf.Shelves;
@@ -34,8 +36,13 @@ public record View(RuleEngine engine, String region, String asOf, Shelves shelve
         return engine.book();
     }
 
-    /** A sheet that has been read. @param tree what it was read from, with what it takes from its shelf written out */
-    public record Read(Node.Mapping tree, Sheet sheet) {}
+    /**
+     * A sheet that has been read.
+     *
+     * @param tree what it was read from, with what it takes from its shelf written out
+     * @param groups what a sheet that is like it can be made of
+     */
+    public record Read(Node.Mapping tree, Sheet sheet, KnownGroups groups) {}
 
     /**
      * Reads the tree of a sheet.
@@ -45,6 +52,11 @@ public record View(RuleEngine engine, String region, String asOf, Shelves shelve
      * @throws FaultsException with everything that is wrong with it
      */
     public Read read(Node.Mapping root, List<Fault> faults) throws FaultsException {
+        return read(root, faults, KnownGroups.NONE);
+    }
+
+    /** The same for a sheet that is like another. @param before what that was made of */
+    public Read read(Node.Mapping root, List<Fault> faults, KnownGroups before) throws FaultsException {
         Node.Mapping tree = shelves.expanded(root, faults);
         if (tree != null && region != null) {
             tree = tree.with("region", new Node.Scalar(Place.of("--region"), region, false));
@@ -56,7 +68,8 @@ public record View(RuleEngine engine, String region, String asOf, Shelves shelve
             Waiving.check(tree, book(), faults);
             tree = book().tables().shopWords().told(tree, faults);
         }
-        return new Read(tree, Filling.sheet(tree, book(), faults));
+        Bound<Sheet> bound = Filling.bound(tree, book(), faults, before);
+        return new Read(tree, bound.record(), bound.groups());
     }
 
     /**

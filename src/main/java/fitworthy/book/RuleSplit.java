@@ -27,6 +27,7 @@ public record RuleSplit(RuleSet byPlan, RuleSet byLoading) {
      *
      * @param rules the rules
      * @param joining those of them that look at several measures at once
+     * @param building those of them that build on advice of others
      * @param places their ids, each with its place among them
      * @param kinds what any of them matches
      * @param practice the practice values that any of them matches
@@ -37,6 +38,7 @@ public record RuleSplit(RuleSet byPlan, RuleSet byLoading) {
     public record RuleSet(
             List<EffectiveRule> rules,
             List<EffectiveRule> joining,
+            List<EffectiveRule> building,
             Map<String, Integer> places,
             Set<MeasureKind> kinds,
             Set<Practice> practice,
@@ -68,6 +70,7 @@ public record RuleSplit(RuleSet byPlan, RuleSet byLoading) {
             return new RuleSet(
                     rules,
                     rules.stream().filter(rule -> rule.joined().size() > 1).toList(),
+                    thoseBuilding(rules),
                     places,
                     kinds,
                     practice,
@@ -98,7 +101,7 @@ public record RuleSplit(RuleSet byPlan, RuleSet byLoading) {
                 byKind.getOrDefault(kind, List.of()).forEach(rule -> touched.add(rule.id()));
             }
             touched.addAll(advice);
-            addBuilding(rules, touched);
+            addBuilding(building, touched);
             return of(rules.stream().filter(rule -> touched.contains(rule.id())).toList(), Map.of());
         }
 
@@ -119,10 +122,14 @@ public record RuleSplit(RuleSet byPlan, RuleSet byLoading) {
         rules.stream()
                 .filter(rule -> rule.matched().stream().anyMatch(kind -> kind.scope() == Scope.LOADING))
                 .forEach(rule -> byLoading.add(rule.id()));
-        addBuilding(rules, byLoading);
+        addBuilding(thoseBuilding(rules), byLoading);
         Map<Boolean, List<EffectiveRule>> split =
                 rules.stream().collect(Collectors.partitioningBy(rule -> byLoading.contains(rule.id())));
         return new RuleSplit(RuleSet.of(split.get(false)), RuleSet.of(split.get(true)));
+    }
+
+    private static List<EffectiveRule> thoseBuilding(List<EffectiveRule> rules) {
+        return rules.stream().filter(rule -> !rule.text().earlier().isEmpty()).toList();
     }
 
     /** Adds to some ids those of the rules that build on their advice, and of those that build on that. */

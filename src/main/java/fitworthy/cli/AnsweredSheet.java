@@ -67,7 +67,7 @@ final class AnsweredSheet {
         byte[] bytes = InputFile.bytes(file, faults);
         Place place = Place.of(file.toString());
         String text = InputFile.text(bytes, place, faults);
-        String answered = new AnsweredText(view, place, text).with(answers, faults);
+        String answered = AnsweredText.of(view, place, text, faults).with(answers, faults);
         Advice before = advice;
         View.Read written = view.read(NodeReader.read(place, answered, faults), faults);
         OutputFile.write(file, (isMarked(bytes) ? MARK_OF_UTF_8 : "") + answered);

@@ -36,10 +36,13 @@ public final class Binder {
     private final Class<? extends Record> page;
     private final boolean whole;
     private final Set<String> doubtful = new HashSet<>();
+    private final KnownGroups before;
+    private final KnownGroups groups = new KnownGroups();
     /** Groups and lists under a wrong name that is near a right one, each with that. */
     private final Map<NodePath, String> misspelt = new LinkedHashMap<>();
 
-    private Binder(Class<? extends Record> page, BoundTree tree, boolean whole) {
+    private Binder(Class<? extends Record> page, BoundTree tree, boolean whole, KnownGroups before) {
+        this.before = before;
         this.page = page;
         this.tree = tree;
         this.whole = whole;
@@ -52,30 +55,42 @@ public final class Binder {
      * @return the record; where faults were added its figures may be missing, and it must not be used
      */
     public static <R extends Record> Bound<R> bind(Class<R> type, Node.Mapping mapping, List<Fault> faults) {
-        return bind(type, Located.of(mapping), "", true, faults);
+        return bind(type, mapping, faults, KnownGroups.NONE);
+    }
+
+    /** The same for a page that is like another. @param before the groups of that */
+    public static <R extends Record> Bound<R> bind(
+            Class<R> type, Node.Mapping mapping, List<Fault> faults, KnownGroups before) {
+        return bind(type, Located.of(mapping), "", true, faults, before);
     }
 
     /** The same for what stands under a name of its page. */
     public static <R extends Record> Bound<R> bind(Class<R> type, String name, Node.Entry entry, List<Fault> faults) {
-        return bind(type, new Located(entry.place(), entry.value()), name, true, faults);
+        return bind(type, new Located(entry.place(), entry.value()), name, true, faults, KnownGroups.NONE);
     }
 
     /** The same where what is needed may stand elsewhere, all but the kind by which the other fields are known. */
     public static <R extends Record> Bound<R> bindPartly(
             Class<R> type, String name, Node.Entry entry, List<Fault> faults) {
-        return bind(type, new Located(entry.place(), entry.value()), name, false, faults);
+        return bind(type, new Located(entry.place(), entry.value()), name, false, faults, KnownGroups.NONE);
     }
 
     /** @param whole whether a field that is needed has to be there */
     private static <R extends Record> Bound<R> bind(
-            Class<R> type, Located places, String name, boolean whole, List<Fault> faults) {
+            Class<R> type, Located places, String name, boolean whole, List<Fault> faults, KnownGroups before) {
         List<Fault> found = new ArrayList<>();
-        Binder binder = new Binder(type, new BoundTree(places.node(), name, found), whole);
+        Binder binder = new Binder(type, new BoundTree(places.node(), name, found), whole, before);
         R record = binder.record(type, places.node(), NodePath.TOP, true);
         found.stream().filter(fault -> !faults.contains(fault)).forEach(faults::add);
         return binder.misspelt.isEmpty()
-                ? new Bound<>(record, places, binder.doubtful)
-                : bind(type, new Located(places.beginning(), binder.asMeant(places.node())), name, whole, faults);
+                ? new Bound<>(record, places, binder.doubtful, binder.groups)
+                : bind(
+                        type,
+                        new Located(places.beginning(), binder.asMeant(places.node())),
+                        name,
+                        whole,
+                        faults,
+                        before);
     }
 
     /** The tree with the right names of what is misspelt, so that what stands below them is looked at as well. */
@@ -253,7 +268,23 @@ public final class Binder {
         }
         return examples.within(
                 examples.inside(field),
-                () -> record(field.type().asSubclass(Record.class), node, path, node instanceof Node.Mapping));
+                () -> known(field.type().asSubclass(Record.class), node, path, node instanceof Node.Mapping));
+    }
+
+    /** The record of a group, which is not made again where it was made of the same before. */
+    private <R extends Record> R known(Class<R> type, Node node, NodePath path, boolean asked) {
+        Record made = before.of(node, path);
+        int faults = tree.faults().size();
+        R record = made == null ? record(type, node, path, asked) : type.cast(made);
+        if (tree.faults().size() == faults && isWhole(path)) {
+            groups.put(node, path, record);
+        }
+        return record;
+    }
+
+    /** Whether it is a group at the top or an item of a list there: smaller ones are not worth the looking up. */
+    private static boolean isWhole(NodePath path) {
+        return path.above().isTop() || path.above().above().isTop() && path.last() instanceof NodePath.Item;
     }
 
     private Object absent(FieldSchema field, Place place, NodePath path) {
@@ -291,7 +322,7 @@ public final class Binder {
         for (Node item : items(field, node, path)) {
             NodePath itemPath = path.to(groups.size() + 1);
             groups.add(examples.within(
-                    Map.of(), () -> record(field.type().asSubclass(Record.class), item, itemPath, true)));
+                    Map.of(), () -> known(field.type().asSubclass(Record.class), item, itemPath, true)));
         }
         return groups;
     }

@@ -3,6 +3,7 @@ package fitworthy.search;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.engine.RuleEngine;
+import fitworthy.schema.KnownGroups;
 import fitworthy.sheet.Sheet;
 import fitworthy.shelf.Shelf;
 import fitworthy.source.FaultsException;
@@ -60,11 +61,12 @@ public record Alternatives<P>(List<Alternative<P>> plans, long all) {
                 .mapToLong(option -> option.choices().size())
                 .reduce(1, (sum, each) -> sum > Long.MAX_VALUE / each ? Long.MAX_VALUE : sum * each);
         List<Change.Choose> written = choices(varied, 0);
-        Advice first = Adviser.counted(engine, sheet(engine, root, sheet, written));
+        KnownGroups groups = Change.groups(root, engine.book());
+        Function<List<Change.Choose>, Sheet> chosen = choices -> sheet(engine, root, sheet, choices, groups);
+        Advice first = Adviser.counted(engine, chosen.apply(written));
         LongFunction<Alternative<P>> alternative = number -> {
             List<Change.Choose> choices = choices(varied, number);
-            return new Alternative<>(
-                    choices, keep.apply(Adviser.counted(engine, sheet(engine, root, sheet, choices), first)));
+            return new Alternative<>(choices, keep.apply(Adviser.counted(engine, chosen.apply(choices), first)));
         };
         List<Alternative<P>> plans = new ArrayList<>();
         plans.add(new Alternative<>(written, keep.apply(first)));
@@ -91,9 +93,10 @@ public record Alternatives<P>(List<Alternative<P>> plans, long all) {
         return ShelfLevers.names(root, sheet, shelf);
     }
 
-    private static Sheet sheet(RuleEngine engine, Node.Mapping root, Sheet sheet, List<Change.Choose> choices) {
+    private static Sheet sheet(
+            RuleEngine engine, Node.Mapping root, Sheet sheet, List<Change.Choose> choices, KnownGroups groups) {
         try {
-            return Change.sheet(choices, root, sheet, engine.book());
+            return Change.sheet(choices, root, sheet, engine.book(), groups);
         } catch (FaultsException e) {
             // A sheet is checked with all its parts, whichever are taken.
             throw new IllegalStateException("another choice makes the sheet unreadable", e);

@@ -3,6 +3,7 @@ package fitworthy.search;
 import fitworthy.book.Book;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
+import fitworthy.schema.KnownGroups;
 import fitworthy.sheet.Circuit;
 import fitworthy.sheet.LoadCase;
 import fitworthy.sheet.Sheet;
@@ -33,15 +34,26 @@ public sealed interface Change {
      *
      * @param root the tree that {@code sheet} was read from
      * @param book what the sheet leaves to it is filled in anew
+     * @param groups what {@code sheet} was made of
      * @throws FaultsException where they make no sheet
      */
-    static Sheet sheet(List<? extends Change> changes, Node.Mapping root, Sheet sheet, Book book)
+    static Sheet sheet(List<? extends Change> changes, Node.Mapping root, Sheet sheet, Book book, KnownGroups groups)
             throws FaultsException {
         Node.Mapping changed = root;
         for (Change change : changes) {
             changed = change.applied(changed, sheet);
         }
-        return Filling.sheet(changed, book, new ArrayList<>());
+        return Filling.bound(changed, book, new ArrayList<>(), groups).record();
+    }
+
+    /** What a sheet was made of. @param root its tree, in which nothing is wrong */
+    static KnownGroups groups(Node.Mapping root, Book book) {
+        try {
+            return Filling.bound(root, book, new ArrayList<>(), KnownGroups.NONE)
+                    .groups();
+        } catch (FaultsException e) {
+            throw new IllegalArgumentException("the tree of no sheet", e);
+        }
     }
 
     /**

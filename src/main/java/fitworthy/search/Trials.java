@@ -5,6 +5,7 @@ import fitworthy.advice.Adviser;
 import fitworthy.advice.Outcome.Key;
 import fitworthy.book.Practice;
 import fitworthy.engine.RuleEngine;
+import fitworthy.schema.KnownGroups;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
@@ -26,6 +27,7 @@ final class Trials {
     private final RuleEngine engine;
     private final Node.Mapping root;
     private final Sheet sheet;
+    private final KnownGroups groups;
     private final SearchLimit limit;
     private final IntConsumer progress;
     private final Map<List<Change>, Optional<RunSummary>> runs = new ConcurrentHashMap<>();
@@ -44,6 +46,7 @@ final class Trials {
         this.engine = engine;
         this.root = root;
         this.sheet = sheet;
+        this.groups = Change.groups(root, engine.book());
         this.limit = limit;
         this.progress = progress;
         this.resting = new Resting(sheet.planned());
@@ -87,7 +90,7 @@ final class Trials {
         }
         Optional<RunSummary> summary = Optional.empty();
         try {
-            Sheet changed = Change.sheet(changes, root, sheet, engine.book());
+            Sheet changed = Change.sheet(changes, root, sheet, engine.book(), groups);
             if (!resting.leavesHanging(changed.planned())) {
                 summary = Optional.of(RunSummary.of(Adviser.counted(engine, changed, advised)));
             }
@@ -149,7 +152,7 @@ final class Trials {
 
     /** What the book says of the plan so changed. @throws FaultsException where that makes no sheet */
     Advice advise(List<Change> changes) throws FaultsException {
-        return Adviser.counted(engine, Change.sheet(changes, root, sheet, engine.book()), advised);
+        return Adviser.counted(engine, Change.sheet(changes, root, sheet, engine.book(), groups), advised);
     }
 
     static List<Change> changes(List<Pull> pulls) {

@@ -36,10 +36,7 @@ public final class Guesses {
     /** The fields that hold a guess, in the order of the sheet's fields. */
     public static List<Missing> of(Sheet sheet) {
         List<Missing> found = new ArrayList<>();
-        changed(sheet, (value, at, field) -> {
-            found.add(at);
-            return value;
-        });
+        look(sheet, found);
         return found;
     }
 
@@ -100,6 +97,25 @@ public final class Guesses {
                 .filter(answer -> answer != guess.value())
                 .<Object>map(answer -> Choice.of((Enum) answer))
                 .toList();
+    }
+
+    /** Nothing is made anew where nothing is to be changed: that is asked at each edit. */
+    private static void look(Object value, List<Missing> found) {
+        if (value instanceof Figure figure) {
+            figure.guess().ifPresent(found::add);
+        } else if (value instanceof Choice<?> choice) {
+            choice.guess().ifPresent(found::add);
+        } else if (value instanceof List<?> list) {
+            list.forEach(item -> look(item, found));
+        } else if (value instanceof Map<?, ?> map) {
+            map.values().forEach(item -> look(item, found));
+        } else if (value instanceof Record group && !(value instanceof Money)) {
+            for (FieldSchema field : RecordSchema.of(group.getClass()).fields()) {
+                if (!field.content().isWords()) {
+                    look(field.in(group), found);
+                }
+            }
+        }
     }
 
     private static Sheet changed(Sheet sheet, Put put) {

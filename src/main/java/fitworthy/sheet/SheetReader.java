@@ -2,6 +2,7 @@ package fitworthy.sheet;
 
 import fitworthy.schema.Binder;
 import fitworthy.schema.Bound;
+import fitworthy.schema.KnownGroups;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
@@ -36,11 +37,17 @@ public final class SheetReader {
      * @throws FaultsException where there is any fault
      */
     public static Sheet sheet(Node.Mapping root, Set<String> regions, List<Fault> faults) throws FaultsException {
+        return bound(root, regions, faults, KnownGroups.NONE).record();
+    }
+
+    /** The same, with what a sheet that is like it can be made of. @param before what a sheet that was like it was made of */
+    public static Bound<Sheet> bound(Node.Mapping root, Set<String> regions, List<Fault> faults, KnownGroups before)
+            throws FaultsException {
         if (root != null) {
-            Bound<Sheet> read = Binder.bind(Sheet.class, Sidewalls.split(root, faults), faults);
+            Bound<Sheet> read = Binder.bind(Sheet.class, Sidewalls.split(root, faults), faults, before);
             new SheetChecks(read, regions, faults).run();
             if (faults.isEmpty()) {
-                return read.record();
+                return read;
             }
         }
         throw new FaultsException(faults);

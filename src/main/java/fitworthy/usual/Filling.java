@@ -1,6 +1,8 @@
 package fitworthy.usual;
 
 import fitworthy.book.Book;
+import fitworthy.schema.Bound;
+import fitworthy.schema.KnownGroups;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetReader;
 import fitworthy.source.Fault;
@@ -40,7 +42,13 @@ public final class Filling {
      * @throws FaultsException where there is any fault
      */
     public static Sheet sheet(Node.Mapping tree, Book book, List<Fault> faults) throws FaultsException {
-        return SheetReader.sheet(
-                tree == null ? null : filled(tree, book, faults), book.regions().keySet(), faults);
+        return bound(tree, book, faults, KnownGroups.NONE).record();
+    }
+
+    /** The same, with what a sheet that is like it can be made of. @param before what a sheet that was like it was made of */
+    public static Bound<Sheet> bound(Node.Mapping tree, Book book, List<Fault> faults, KnownGroups before)
+            throws FaultsException {
+        return SheetReader.bound(
+                tree == null ? null : filled(tree, book, faults), book.regions().keySet(), faults, before);
     }
 }

@@ -44,7 +44,7 @@ class AnsweredTextTest {
         List<FieldAnswer> answers = Stream.of(typed)
                 .map(answer -> FieldAnswer.parse(Place.of("--answer"), answer, faults))
                 .toList();
-        return new AnsweredText(view(), Place.of(file), text).with(answers, faults);
+        return AnsweredText.of(view(), Place.of(file), text, faults).with(answers, faults);
     }
 
     private static View view() throws FaultsException {

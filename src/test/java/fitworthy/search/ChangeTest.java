@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fitworthy.Books;
 import fitworthy.Sheets;
 import fitworthy.quantity.Figure;
+import fitworthy.schema.KnownGroups;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
@@ -163,7 +164,8 @@ class ChangeTest {
                 List.of(new Change.LeaveBehind("Luggage"), new Change.FillTo("Main tank", 0.5, 40)),
                 tree,
                 sheet,
-                Books.shipped());
+                Books.shipped(),
+                KnownGroups.NONE);
         assertEquals(0, changed.cargo().size());
         assertEquals(0.5, changed.tanks().get(0).fill().value(), 1e-9);
         assertEquals(1, sheet.cargo().size(), "the sheet itself stays as it was");

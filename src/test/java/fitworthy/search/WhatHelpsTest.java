@@ -12,6 +12,7 @@ import fitworthy.advice.Outcome;
 import fitworthy.advice.Outcome.Check;
 import fitworthy.book.Severity;
 import fitworthy.figures.measure.Measure;
+import fitworthy.schema.KnownGroups;
 import fitworthy.search.Mender.Mending;
 import fitworthy.search.Mender.Offer;
 import fitworthy.sheet.Sheet;
@@ -75,7 +76,8 @@ class WhatHelpsTest {
                 "best " + mending.best().size());
         for (Offer offer : mending.best()) {
             String what = words(List.of(offer)).toString();
-            Advice again = Adviser.advise(Books.engine(), Change.sheet(offer.changes(), tree, sheet, Books.shipped()));
+            Advice again = Adviser.advise(
+                    Books.engine(), Change.sheet(offer.changes(), tree, sheet, Books.shipped(), KnownGroups.NONE));
             Set<Check> broken = found(again, Severity.CHANGE);
             broken.retainAll(met);
             assertEquals(Set.of(), broken, what);

@@ -13,6 +13,7 @@ import fitworthy.quantity.Figure;
 import fitworthy.quantity.Mark;
 import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
+import fitworthy.schema.KnownGroups;
 import fitworthy.search.Change;
 import fitworthy.sheet.Guesses;
 import fitworthy.sheet.Point;
@@ -270,7 +271,7 @@ class PlacesInWordsTest {
         Sheet sheet = Sheets.read(tree);
         Change move = new Change.Move("cargo", "Box", sheet.cargo().get(1).at().x(), -0.4);
         assertEquals("move 'Box' 400 mm forward", move.words());
-        Point at = Change.sheet(List.of(move), tree, sheet, Books.shipped())
+        Point at = Change.sheet(List.of(move), tree, sheet, Books.shipped(), KnownGroups.NONE)
                 .cargo()
                 .get(1)
                 .at();
@@ -289,7 +290,8 @@ class PlacesInWordsTest {
         Node.Mapping tree = Sheets.treeWith(two);
         Sheet sheet = Sheets.read(tree);
         is(3, 0.45, sheet.cargo().get(1).at().x());
-        Sheet other = Change.sheet(List.of(new Change.Choose("Tray", "long")), tree, sheet, Books.shipped());
+        Sheet other = Change.sheet(
+                List.of(new Change.Choose("Tray", "long")), tree, sheet, Books.shipped(), KnownGroups.NONE);
         is(3.1, 0.5, other.cargo().get(1).at().x());
     }
 }

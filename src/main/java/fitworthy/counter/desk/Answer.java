@@ -2,16 +2,20 @@ package fitworthy.counter.desk;
 
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
+import fitworthy.advice.AnsweredText;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Questions;
 import fitworthy.advice.RoomLeft;
 import fitworthy.advice.View;
+import fitworthy.schema.KnownGroups;
 import fitworthy.source.Digests;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
+import fitworthy.source.FieldAnswer;
 import fitworthy.source.Node;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Place;
+import fitworthy.source.ReadText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,21 +26,30 @@ import java.util.function.Function;
  */
 public final class Answer {
 
-    /** What was advised on the text before this one, on which the advice can build; null where nothing was. */
-    private final Advice before;
+    /** What is known of the text before this one, on which this one's can build. */
+    private final Known before;
 
     private final View view;
     private final Place place;
     private final String text;
     private final String version;
     private final Node.Mapping tree;
-    private final List<Fault> unreadable = new ArrayList<>();
-    private final Lazy<Node.Mapping> whole = new Lazy<>();
+    private final List<Fault> unreadable;
+    private final Lazy<Expanded> whole = new Lazy<>();
     private final Lazy<Reading> reading = new Lazy<>();
     private final Lazy<Advice> advice = new Lazy<>();
     private final Lazy<Arrangement> arrangement = new Lazy<>();
     private final Lazy<RoomLeft> room = new Lazy<>();
     private final Lazy<Questions> questions = new Lazy<>();
+
+    /** @param advice null where nothing was advised yet */
+    private record Known(Advice advice, KnownGroups groups) {
+
+        static final Known NOTHING = new Known(null, KnownGroups.NONE);
+    }
+
+    /** @param tree with what is taken from the shelf; null where that cannot be used, as the faults say */
+    private record Expanded(Node.Mapping tree, List<Fault> faults) {}
 
     /** @param read null where there are faults */
     private record Reading(View.Read read, List<Fault> faults) {}
@@ -59,33 +72,53 @@ public final class Answer {
 
     /** @param place the sheet's file, as faults name it and beside which its shelf lies */
     public Answer(View view, Place place, String text) {
-        this(view, place, text, null);
-    }
-
-    private Answer(View view, Place place, String text, Advice before) {
-        this.before = before;
-        this.view = view;
-        this.place = place;
-        this.text = text;
-        this.version = Digests.of(text);
-        this.tree = NodeReader.read(place, text, unreadable);
+        this(view, place, text, Known.NOTHING, new ArrayList<>());
     }
 
     /** What there is to say of a file that is no text. */
     Answer(View view, Place place, List<Fault> faults) {
+        this(view, place, new ReadText("", null), Known.NOTHING, faults);
+    }
+
+    /** @param unreadable gets what cannot be read */
+    private Answer(View view, Place place, String text, Known before, List<Fault> unreadable) {
+        this(view, place, new ReadText(text, NodeReader.read(place, text, unreadable)), before, unreadable);
+    }
+
+    private Answer(View view, Place place, ReadText read, Known before, List<Fault> unreadable) {
         this.view = view;
         this.place = place;
-        this.before = null;
-        this.text = "";
-        this.version = "";
-        this.tree = null;
-        this.unreadable.addAll(faults);
+        this.text = read.text();
+        this.version = Digests.of(text);
+        this.tree = read.tree();
+        this.before = before;
+        this.unreadable = unreadable;
     }
 
     /** The answer to another text of the same file. */
     public Answer to(String other) {
-        Advice known = advice.known();
-        return other.equals(text) ? this : new Answer(view, place, other, known == null ? before : known);
+        return other.equals(text) ? this : new Answer(view, place, other, known(), new ArrayList<>());
+    }
+
+    private Known known() {
+        Advice given = advice.known();
+        Reading read = reading.known();
+        return new Known(
+                given == null ? before.advice() : given,
+                read == null || read.read() == null
+                        ? before.groups()
+                        : read.read().groups());
+    }
+
+    /**
+     * The answer to the text with a field answered.
+     *
+     * @throws FaultsException where that can only be written by hand, or the text cannot be read
+     */
+    public Answer answered(FieldAnswer field) throws FaultsException {
+        FaultsException.refuse(unreadable);
+        ReadText answered = new AnsweredText(view, new ReadText(text, tree), whole()).with(field);
+        return answered.text().equals(text) ? this : new Answer(view, place, answered, known(), List.of());
     }
 
     public View view() {
@@ -112,9 +145,14 @@ public final class Answer {
 
     /** The same with what it takes from its shelf, as far as that can be used; null where it is no tree. */
     public Node.Mapping whole() {
+        Node.Mapping expanded = expanded().tree();
+        return expanded == null ? tree : expanded;
+    }
+
+    private Expanded expanded() {
         return whole.of(tree, own -> {
-            Node.Mapping expanded = view.shelves().expanded(own, new ArrayList<>());
-            return expanded == null ? own : expanded;
+            List<Fault> faults = new ArrayList<>();
+            return new Expanded(view.shelves().expanded(own, faults), faults);
         });
     }
 
@@ -129,10 +167,11 @@ public final class Answer {
     }
 
     private Reading reading() {
-        return reading.of(tree, own -> {
+        return reading.of(expanded(), taken -> {
             List<Fault> found = new ArrayList<>(unreadable);
+            found.addAll(taken.faults());
             try {
-                return new Reading(view.read(own, found), List.of());
+                return new Reading(view.read(taken.tree(), found, before.groups()), List.of());
             } catch (FaultsException e) {
                 return new Reading(null, e.faults());
             }
@@ -141,7 +180,8 @@ public final class Answer {
 
     /** Empty where the sheet has a fault. */
     public Optional<Advice> advice() {
-        return read().map(sheet -> advice.of(sheet, given -> Adviser.advise(view.engine(), given.sheet(), before)));
+        return read().map(sheet ->
+                advice.of(sheet, given -> Adviser.advise(view.engine(), given.sheet(), before.advice())));
     }
 
     public Optional<Arrangement> arrangement() {

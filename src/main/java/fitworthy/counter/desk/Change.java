@@ -19,10 +19,10 @@ public interface Change {
     }
 
     /**
-     * The text after it; no letter of the text is changed that is not part of it. Whether what it makes is a sheet is
+     * The sheet after it; no letter of its text is changed that is not part of it. Whether what it makes is a sheet is
      * for others to see.
      *
      * @throws FaultsException where it cannot be made
      */
-    String in(Answer now) throws FaultsException;
+    Answer in(Answer now) throws FaultsException;
 }

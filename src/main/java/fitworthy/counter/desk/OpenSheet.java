@@ -69,7 +69,7 @@ public final class OpenSheet implements AutoCloseable {
                 return stopped.get();
             }
             try {
-                Answer after = before.to(change.in(before));
+                Answer after = change.in(before);
                 FaultsException.refuse(FaultsBrought.by(before, after));
                 if (after == before || written(Step.Kind.DONE, after, change.label(before), change.joins())) {
                     return new Outcome.Done(before, after);
@@ -84,20 +84,23 @@ public final class OpenSheet implements AutoCloseable {
     /** Why a change to what a page shows is not made in what stands now; empty where it can be. */
     private Optional<Outcome> parted(String base, Answer before, Change change) {
         Optional<Answer> shown = shown(base, before);
-        String mine;
+        Answer mine;
         try {
             mine = change.in(shown.orElse(before));
         } catch (FaultsException e) {
             return Optional.of(new Outcome.Refused(e.faults(), before));
         }
-        if (shown.isPresent() && new Touched(shown.get().tree(), before.to(mine).tree()).isSameIn(before.tree())) {
+        if (shown.isPresent() && new Touched(shown.get().tree(), mine.tree()).isSameIn(before.tree())) {
             return Optional.empty();
         }
-        return Optional.of(new Outcome.Parted(mine, Lines.between(before.text(), onTop(before, change, mine)), before));
+        return Optional.of(new Outcome.Parted(
+                mine.text(),
+                Lines.between(before.text(), onTop(before, change, mine).text()),
+                before));
     }
 
     /** What stands now with the change, or where that cannot be made any more, what it made of what was shown. */
-    private static String onTop(Answer before, Change change, String mine) {
+    private static Answer onTop(Answer before, Change change, Answer mine) {
         try {
             return change.in(before);
         } catch (FaultsException e) {
@@ -108,7 +111,7 @@ public final class OpenSheet implements AutoCloseable {
     /** What the change would make of the text that a page shows; of what stands now where that is not known any more. */
     public synchronized String made(String base, Change change) throws FaultsException {
         Answer standing = now();
-        return change.in(shown(base, standing).orElse(standing));
+        return change.in(shown(base, standing).orElse(standing)).text();
     }
 
     private Optional<Answer> shown(String base, Answer standing) {

@@ -33,7 +33,7 @@ public record AddItem(String list, Node item) implements Change {
     }
 
     @Override
-    public String in(Answer now) throws FaultsException {
+    public Answer in(Answer now) throws FaultsException {
         return SetValue.written(TextEdit.appended(now.text(), Spot.of(list, now).path(), item), now, list);
     }
 }

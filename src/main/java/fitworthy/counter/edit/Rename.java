@@ -21,21 +21,21 @@ public record Rename(String path, String name) implements Change {
     }
 
     @Override
-    public String in(Answer now) throws FaultsException {
+    public Answer in(Answer now) throws FaultsException {
         Answer made = now;
         for (NodePath named : References.to(Spot.of(path, now).path(), now.whole())) {
-            made = made.to(renamed(named, made));
+            made = renamed(named, made);
         }
         return new SetValue(path + ".name", name).in(made);
     }
 
-    private String renamed(NodePath named, Answer now) throws FaultsException {
+    private Answer renamed(NodePath named, Answer now) throws FaultsException {
         Node old = named.in(now.tree());
         boolean isWord = named.last() instanceof NodePath.Item;
         boolean isFieldName = named.above().last().toString().equals("filled");
         if (isFieldName && old instanceof Node.Scalar value) {
-            String without = SetValue.written(TextEdit.without(now.text(), named), now, path);
-            return SetValue.written(TextEdit.with(without, named.above().to(name), value.text()), now, path);
+            Answer without = SetValue.written(TextEdit.without(now.text(), named), now, path);
+            return SetValue.written(TextEdit.with(without.text(), named.above().to(name), value.text()), now, path);
         }
         return isWord
                 ? SetValue.written(

@@ -1,6 +1,5 @@
 package fitworthy.counter.edit;
 
-import fitworthy.advice.AnsweredText;
 import fitworthy.counter.desk.Answer;
 import fitworthy.counter.desk.Change;
 import fitworthy.source.FaultsException;
@@ -33,18 +32,18 @@ public record SetValue(String path, String value) implements Change {
     }
 
     @Override
-    public String in(Answer now) throws FaultsException {
+    public Answer in(Answer now) throws FaultsException {
         if (value.isEmpty()) {
             return without(now, Spot.of(path, now));
         }
         FieldAnswer answer = new FieldAnswer(now.place(), path, value);
-        return new AnsweredText(now.view(), now.place(), now.text()).with(answer);
+        return now.answered(answer);
     }
 
-    private String without(Answer now, Spot spot) throws FaultsException {
+    private Answer without(Answer now, Spot spot) throws FaultsException {
         if (spot.own() == null) {
             if (spot.whole() == null) {
-                return now.text();
+                return now;
             }
             throw Spot.refused(
                     now,
@@ -66,9 +65,9 @@ public record SetValue(String path, String value) implements Change {
                 && fields.entries().size() == 1;
     }
 
-    /** @throws FaultsException where it could not be written */
-    static String written(Optional<String> text, Answer now, String path) throws FaultsException {
-        return text.orElseThrow(() -> Spot.refused(
-                now, path, "this cannot be written into the file as it is laid out", "change it in the file by hand"));
+    /** The sheet with another text. @throws FaultsException where that could not be written */
+    static Answer written(Optional<String> text, Answer now, String path) throws FaultsException {
+        return now.to(text.orElseThrow(() -> Spot.refused(
+                now, path, "this cannot be written into the file as it is laid out", "change it in the file by hand")));
     }
 }

@@ -9,11 +9,11 @@ import java.util.List;
 public record Several(String label, String joins, List<Change> changes) implements Change {
 
     @Override
-    public String in(Answer now) throws FaultsException {
+    public Answer in(Answer now) throws FaultsException {
         Answer made = now;
         for (Change change : changes) {
-            made = made.to(change.in(made));
+            made = change.in(made);
         }
-        return made.text();
+        return made;
     }
 }

@@ -46,7 +46,7 @@ public record TakeOff(String path) implements Change {
     }
 
     @Override
-    public String in(Answer now) throws FaultsException {
+    public Answer in(Answer now) throws FaultsException {
         Spot item = Spot.of(path, now);
         if (item.own() == null) {
             throw Spot.refused(now, path, "is not in the sheet's own text", "what it comes from");
@@ -56,11 +56,11 @@ public record TakeOff(String path) implements Change {
         // What stands further down first, so that the positions of the others still hold.
         gone.sort(Comparator.comparing((NodePath there) -> there.in(now.tree()).place(), IN_ORDER)
                 .reversed());
-        String text = now.text();
+        Answer made = now;
         for (NodePath there : gone) {
-            text = SetValue.written(TextEdit.without(text, there), now, path);
+            made = SetValue.written(TextEdit.without(made.text(), there), made, path);
         }
-        return text;
+        return made;
     }
 
     /** What is taken along, as far as it stands in the text itself. */

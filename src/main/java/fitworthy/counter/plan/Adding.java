@@ -107,7 +107,7 @@ final class Adding {
             }
             Liquid fuel = fuel(sheet, wanted);
             Change bare = added(wanted, SheetDraft.added(wanted, fuel, names(sheet), path -> true));
-            PlanSheet filled = new PlanSheet(sheet.answer().to(bare.in(sheet.answer())));
+            PlanSheet filled = new PlanSheet(bare.in(sheet.answer()));
             Predicate<NodePath> usual = path -> filled.isFilled(shifted(sheet, path));
             Change made = added(wanted, SheetDraft.added(wanted, fuel, names(sheet), usual));
             return wanted.meaning().things().contains(Thing.MAIN_TANK)

@@ -29,7 +29,7 @@ record Edit(String label, String joins, Made made) implements Change {
     }
 
     @Override
-    public String in(Answer now) throws FaultsException {
+    public Answer in(Answer now) throws FaultsException {
         FaultsException.refuse(now.tree() == null ? now.faults() : List.of());
         PlanSheet sheet = new PlanSheet(now);
         try {

@@ -170,8 +170,7 @@ public final class PlanChanges {
                     open.add(entry);
                 }
             }
-            PlanSheet filled = new PlanSheet(
-                    sheet.answer().to(begun(sheet, field, list, item).in(sheet.answer())));
+            PlanSheet filled = new PlanSheet(begun(sheet, field, list, item).in(sheet.answer()));
             for (Entry entry : open) {
                 boolean group =
                         sheet.field(path.to(name(entry))).filter(Form::isGroup).isPresent();

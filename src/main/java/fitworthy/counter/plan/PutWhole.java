@@ -19,14 +19,14 @@ import java.util.List;
 record PutWhole(String label, String key, NodePath path, Node value) implements Change {
 
     @Override
-    public String in(Answer now) throws FaultsException {
+    public Answer in(Answer now) throws FaultsException {
         // A single value makes the room, and is exchanged for the whole.
-        String room = path.in(now.tree()) == null ? new SetValue(key, "ask").in(now) : now.text();
-        return TextEdit.exchanged(room, path, value)
+        Answer room = path.in(now.tree()) == null ? new SetValue(key, "ask").in(now) : now;
+        return room.to(TextEdit.exchanged(room.text(), path, value)
                 .orElseThrow(() -> new FaultsException(List.of(new Fault(
                         now.place(),
                         key,
                         "this cannot be written as the file is laid out",
-                        "write it there by hand"))));
+                        "write it there by hand")))));
     }
 }

@@ -1,6 +1,5 @@
 package fitworthy.counter.side;
 
-import fitworthy.advice.AnsweredText;
 import fitworthy.advice.View;
 import fitworthy.counter.desk.Answer;
 import fitworthy.counter.desk.Change;
@@ -48,7 +47,7 @@ record Move(String path, int along, String hold) implements Change {
     }
 
     @Override
-    public String in(Answer now) throws FaultsException {
+    public Answer in(Answer now) throws FaultsException {
         View.Read read = now.read().orElseThrow(() -> new FaultsException(now.faults()));
         Node.Mapping tree = Filling.withItems(read.tree());
         NodePath at = PLACE.matcher(path).matches() ? NodePath.find(path, tree) : null;
@@ -59,8 +58,7 @@ record Move(String path, int along, String hold) implements Change {
                     "nothing on the sheet has this place",
                     "a part, tank, person or piece of cargo")));
         }
-        FieldAnswer answer = answer(now, tree, at);
-        return new AnsweredText(now.view(), now.place(), now.text()).with(answer);
+        return now.answered(answer(now, tree, at));
     }
 
     private FieldAnswer answer(Answer now, Node.Mapping tree, NodePath at) {

@@ -52,7 +52,7 @@ final class OfferedText {
     /** The sheet that the changes make. */
     static Sheet sheet(Answer now, List<Change> changes) throws FaultsException {
         var read = now.read().orElseThrow();
-        return Change.sheet(changes, read.tree(), read.sheet(), now.view().book());
+        return Change.sheet(changes, read.tree(), read.sheet(), now.view().book(), read.groups());
     }
 
     /** The texts that may say it, the one that a person would write first. */
@@ -72,10 +72,9 @@ final class OfferedText {
         Answer made = now;
         for (TreeDifference.Put put : difference.put()) {
             String text = made.text();
-            made = made.to(
-                    put.value() instanceof Node.Scalar value
-                            ? new SetValue(put.path().byNames(made.whole()), value.text()).in(made)
-                            : TextEdit.with(text, put.path(), put.value()).orElse(text));
+            made = put.value() instanceof Node.Scalar value
+                    ? new SetValue(put.path().byNames(made.whole()), value.text()).in(made)
+                    : made.to(TextEdit.with(text, put.path(), put.value()).orElse(text));
         }
         String text = made.text();
         for (NodePath gone : difference.gone()) {

@@ -219,8 +219,9 @@ public final class OffersPane implements Pane, Routes, Changes {
         }
 
         @Override
-        public String in(Answer now) throws FaultsException {
+        public Answer in(Answer now) throws FaultsException {
             return offer.flatMap(item -> OfferedText.of(now, item.changes()))
+                    .map(now::to)
                     .orElseThrow(() -> new FaultsException(List.of(new Fault(
                             now.place(),
                             "",
