@@ -183,14 +183,14 @@ class MaintainingDocTest {
         assertEquals(0, run("A new region", "begin region").code());
         String after = run(RAISE, "prove").out();
         assertTrue(!after.contains("FAULTS") && after.contains("words of its card are still to be written"), after);
-        Ran tasmania = Ran.of(
+        Ran utah = Ran.of(
                 "check",
                 "scenarios/touring.yaml",
                 "--region",
-                "au-tas",
+                "us-ut",
                 "--rules",
                 folder.resolve("next").toString());
-        assertTrue(tasmania.out().contains("Tasmania, 2026"), tasmania.out() + tasmania.err());
+        assertTrue(utah.out().contains("Utah, 2026"), utah.out() + utah.err());
     }
 
     private String touring(String more) throws IOException {
