@@ -172,8 +172,8 @@ class MaintainingDocTest {
         assertTrue(
                 changes.out()
                         .contains(
-                                "- added: South Australia (au-sa) from 2027-07-01: 4 days (until then: 3 days); review:"
-                                        + " 2028-07-01; published"),
+                                "- added: South Australia (au-sa) from 2027-07-01: 4 days (until then: 3 days); clause:"
+                                        + " on water; quote: plus a 4 day reserve supply; review: 2028-07-01; published"),
                 changes.out());
         putInPlaceAndUndone();
         for (String rule : List.of("begin rule water.uneven", "begin rule water.plenty")) {

@@ -494,9 +494,9 @@ class ProveTest {
         with("water/practice.yaml", words, "", prove())
                 .says("a stop or a change rests on a published value without clause and quote");
         with("water/practice.yaml", words, words.lines().findFirst().orElseThrow() + "\n", prove())
-                .refused(2, "water.reserve-least: has a clause without a quote, or a quote without a clause");
+                .refused(3, "water.reserve-least: has a clause without a quote, or a quote without a clause");
         with("water/practice.yaml", "quote: \"6 litres", "quote: \"" + "a ".repeat(13) + "6 litres", prove())
-                .refused(2, "water.person-day-least: quotes more than 25 words");
+                .refused(3, "water.person-day-least: quotes more than 25 words");
         Ran quoted =
                 with("water/practice.yaml", "quote: \"6 litres", "quote: \"" + "a ".repeat(12) + "6 litres", prove());
         assertFalse(quoted.out().contains("quotes more"), quoted.out());
