@@ -25,6 +25,9 @@ public final class BookChecks {
     private static final Pattern LINK = Pattern.compile("https?://\\S+");
     private static final NodePath AGAINST = NodePath.of("against");
 
+    /** In words: enough to hold a figure, and little enough to quote. */
+    private static final int LONGEST_QUOTE = 25;
+
     private final BookParts parts;
     private final List<Fault> faults;
     private final Map<String, MeasureKind> kinds = Measures.kinds();
@@ -214,6 +217,20 @@ public final class BookChecks {
                 value(id, value, dimension, path.to("value"));
             }
             sources(id, value.basis().value(), value.sources(), path);
+            passage(id, value, path);
+        }
+    }
+
+    private void passage(String id, DatedLimit.Value value, NodePath path) {
+        if (value.clause().isEmpty() != value.quote().isEmpty()) {
+            fault(
+                    id,
+                    "has a clause without a quote, or a quote without a clause",
+                    "both, or neither where the text was not read",
+                    path);
+        }
+        if (value.quote().split("\\s+").length > LONGEST_QUOTE) {
+            fault(id, "quotes more than " + LONGEST_QUOTE + " words", "the words around the figure", path.to("quote"));
         }
     }
 

@@ -55,10 +55,20 @@ public record DatedLimit(
                             example = "2027-11-25",
                             within = Plausible.DAY)
                     LocalDate review,
+            @Field(value = "where in its first source it stands", example = "regulation 33(4)(d)") String clause,
+            @Field(
+                            value = "what is said there, word for word and with the figure, in at most 25 words",
+                            example = "shall not project more than 25 cm beyond the overall width")
+                    String quote,
             @Field(value = "what a reader should know of it", example = "Older texts say 15 mm.") String note) {
 
         public boolean none() {
             return value.equals("none");
+        }
+
+        /** Its clause and what it says, to be said after how it is known; nothing where neither is recorded. */
+        public String passage() {
+            return quote.isEmpty() ? "" : "; " + clause + ": \"" + quote + "\"";
         }
     }
 

@@ -101,7 +101,16 @@ final class PracticeValues {
                 entry.unit(),
                 entry.meaning(),
                 new DatedLimit.Value(
-                        set.region(), set.from(), set.value(), Choice.of(Basis.HOUSE), List.of(), null, null, note),
+                        set.region(),
+                        set.from(),
+                        set.value(),
+                        Choice.of(Basis.HOUSE),
+                        List.of(),
+                        null,
+                        null,
+                        "",
+                        "",
+                        note),
                 Optional.of(use)));
     }
 

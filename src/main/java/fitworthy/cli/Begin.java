@@ -137,7 +137,7 @@ final class Begin implements Runnable {
             mixinStandardHelpOptions = true,
             usageHelpWidth = 80,
             description = "Begins a region that goes by its parent's values until it has its own.",
-            footer = {"", "Example:", "  fitworthy begin region au-tas --name Tasmania --parent au"})
+            footer = {"", "Example:", "  fitworthy begin region us-ut --name Utah --parent us"})
     static final class Region extends Beginning {
         @Option(names = "--name", paramLabel = "NAME", required = true, description = "What printouts call it.")
         private String name;

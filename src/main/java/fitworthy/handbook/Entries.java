@@ -48,7 +48,7 @@ final class Entries {
 
     /** How one value of a practice value is known, and what is to be known of it. */
     String known(String id, DatedLimit.Value value) {
-        return value.basis().value().words() + "; " + references.place(id, value)
+        return value.basis().value().words() + "; " + references.place(id, value) + value.passage()
                 + (value.checked() == null ? "" : "; last checked " + value.checked())
                 + (value.review() == null ? "" : "; to be looked at again by " + value.review())
                 + (value.note().isEmpty() ? "" : ". " + value.note());

@@ -191,7 +191,7 @@ public final class ExplanationPrintout {
         } else if (lookup instanceof Practice.Lookup.Found found) {
             DatedLimit.Value entry = found.practice().entry();
             text = Wording.value(found.practice()) + ", " + entry.region() + " from " + entry.from() + ", "
-                    + entry.basis().value().words() + sources(entry.sources())
+                    + entry.basis().value().words() + sources(entry.sources()) + entry.passage()
                     + (entry.note().isEmpty() ? "" : ". " + entry.note());
         }
         page.hanging("Practice ", id + ": " + text);

@@ -103,8 +103,8 @@ class BeginTest {
 
     @Test
     void everythingWrongWithWhatIsAskedForIsToldAtOnce() throws IOException {
-        Ran ran = rule("wine.plenty", "water.dais", "2027-07-01", List.of("--region", "oz", "--region", "au-tas"));
-        for (String wrong : List.of("'wine.plenty' does not begin", "'water.days'?", "region 'oz'", "'au-tas'")) {
+        Ran ran = rule("wine.plenty", "water.dais", "2027-07-01", List.of("--region", "oz", "--region", "us-ut"));
+        for (String wrong : List.of("'wine.plenty' does not begin", "'water.days'?", "region 'oz'", "'us-ut'")) {
             ran.refused(2, wrong);
         }
         rule("water.new", "water.reserve", "2027-07-01", "au=4 kg").refused(2, "--region");
@@ -126,11 +126,11 @@ class BeginTest {
     @Test
     void aRegionBeginsWithItsParentsValuesAndProves() throws IOException {
         Ran ran = Ran.of(
-                "begin", "region", "au-tas", "--name", "Tasmania: \"the island\"", "--parent", "au", "--rules", rules);
+                "begin", "region", "us-ut", "--name", "Utah: \"the desert\"", "--parent", "us", "--rules", rules);
         assertEquals(0, ran.code(), ran.err());
         proves(0);
-        Ran.of("begin", "region", "au-tas", "--name", "Tasmania", "--parent", "au", "--rules", rules)
-                .refused(2, "the book has a region 'au-tas' already");
+        Ran.of("begin", "region", "us-ut", "--name", "Utah", "--parent", "us", "--rules", rules)
+                .refused(2, "the book has a region 'us-ut' already");
     }
 
     @Test
@@ -143,8 +143,8 @@ class BeginTest {
                 .refused(2, "a word out of a table, which no rule");
         rule("water.new", "mass.roof", "2027-07-01", "any").refused(2, "no case of water has the measure mass.roof");
         rule("water.new", "water.days", "2026-11-25", "any").refused(2, "so a rule from 2026-11-25 on would change it");
-        rule("water.new", "water.days", "2027-07-01", "au-tas").refused(2, "the book has no region 'au-tas'");
-        Ran.of("begin", "region", "au-tas", "--name", "Tasmania", "--parent", "oz", "--rules", rules)
+        rule("water.new", "water.days", "2027-07-01", "us-ut").refused(2, "the book has no region 'us-ut'");
+        Ran.of("begin", "region", "us-ut", "--name", "Utah", "--parent", "oz", "--rules", rules)
                 .refused(2, "the book has no region 'oz'");
         assertEquals(before, Files.readString(Path.of(rules, "water", "cards.yaml")));
     }

@@ -133,7 +133,8 @@ class HandbookTest {
         assertTrue(rule.contains("Sources: [[sa-remote-travel]](#source-sa-remote-travel).\n"), rule);
         assertTrue(
                 rule.contains("| [au-sa](#region-au-sa) | 2000-01-01 | 3 days | published text; "
-                        + valueLine("water.reserve-least", "au-sa") + ". "),
+                        + valueLine("water.reserve-least", "au-sa")
+                        + "; on water: \"6 litres per person per day minimum plus a 3-4 day reserve supply\". "),
                 rule);
         assertTrue(page.contains("<td dir=\"auto\" class=\"whole\">2000-01-01</td>"), "a date that may break");
     }

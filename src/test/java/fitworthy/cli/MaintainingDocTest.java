@@ -172,8 +172,8 @@ class MaintainingDocTest {
         assertTrue(
                 changes.out()
                         .contains(
-                                "- added: South Australia (au-sa) from 2027-07-01: 4 days (until then: 3 days); review:"
-                                        + " 2028-07-01; published"),
+                                "- added: South Australia (au-sa) from 2027-07-01: 4 days (until then: 3 days); clause:"
+                                        + " on water; quote: plus a 4 day reserve supply; review: 2028-07-01; published"),
                 changes.out());
         putInPlaceAndUndone();
         for (String rule : List.of("begin rule water.uneven", "begin rule water.plenty")) {
@@ -183,14 +183,14 @@ class MaintainingDocTest {
         assertEquals(0, run("A new region", "begin region").code());
         String after = run(RAISE, "prove").out();
         assertTrue(!after.contains("FAULTS") && after.contains("words of its card are still to be written"), after);
-        Ran tasmania = Ran.of(
+        Ran utah = Ran.of(
                 "check",
                 "scenarios/touring.yaml",
                 "--region",
-                "au-tas",
+                "us-ut",
                 "--rules",
                 folder.resolve("next").toString());
-        assertTrue(tasmania.out().contains("Tasmania, 2026"), tasmania.out() + tasmania.err());
+        assertTrue(utah.out().contains("Utah, 2026"), utah.out() + utah.err());
     }
 
     private String touring(String more) throws IOException {

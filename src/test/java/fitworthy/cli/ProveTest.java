@@ -1,6 +1,7 @@
 package fitworthy.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -484,6 +485,31 @@ class ProveTest {
         assertEquals(3, ran.code(), ran.out() + ran.err());
         assertTrue(ran.err().contains(rules.resolve("sources.yaml") + ":" + said), ran.err());
         assertTrue(ran.err().contains("    right: " + right), ran.err());
+    }
+
+    @Test
+    void whatAStopOrAChangeRestsOnHasToBeKnownAndToBeFound() throws IOException {
+        String words =
+                "      clause: on water\n      quote: \"6 litres per person per day minimum plus a 3-4 day reserve supply\"\n";
+        with("water/practice.yaml", words, "", prove())
+                .says("a stop or a change rests on a published value without clause and quote");
+        with("water/practice.yaml", words, words.lines().findFirst().orElseThrow() + "\n", prove())
+                .refused(3, "water.reserve-least: has a clause without a quote, or a quote without a clause");
+        with("water/practice.yaml", "quote: \"6 litres", "quote: \"" + "a ".repeat(13) + "6 litres", prove())
+                .refused(3, "water.person-day-least: quotes more than 25 words");
+        Ran quoted =
+                with("water/practice.yaml", "quote: \"6 litres", "quote: \"" + "a ".repeat(12) + "6 litres", prove());
+        assertFalse(quoted.out().contains("quotes more"), quoted.out());
+        with("water/practice.yaml", "basis: published-secondhand", "basis: memory", prove())
+                .says("water.person-day-least: a stop or a change rests on a value from memory");
+        Ran note = with(
+                "water/practice.yaml",
+                "meaning: Largest share of all the water that one tank should hold away from supplies\n  values:\n"
+                        + "    - region: any\n      from: 2000-01-01\n      value: 75 %\n      basis: common-practice",
+                "meaning: Largest share of all the water that one tank should hold away from supplies\n  values:\n"
+                        + "    - region: any\n      from: 2000-01-01\n      value: 75 %\n      basis: memory",
+                prove());
+        assertFalse(note.out().contains("from memory"), "a note may rest on memory: " + note.out());
     }
 
     @Test

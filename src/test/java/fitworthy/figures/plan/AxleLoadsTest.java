@@ -38,6 +38,26 @@ class AxleLoadsTest {
     }
 
     /**
+     * The example of a page on front axle weight (seen, https://codingace.net/physics/front_axle_weight_cal.html), measured
+     * from the rear axle: a vehicle of 1800 kg at 135 cm, 160 kg at 205 cm, 250 kg at 60 cm, 50 kg at 145 cm and 90 kg on a
+     * hitch at -60 cm have moments of 243000, 32800, 15000, 7250 and -5400 kg cm. It names no wheelbase; 300 cm are ours.
+     */
+    @Test
+    void aLoadedVehicleHasTheMomentsThatArePrinted() {
+        AxleLoads loads = AxleLoads.of(
+                List.of(
+                        mass(1800, 0, 3 - 1.35),
+                        mass(160, 0, 3 - 2.05),
+                        mass(250, 0, 3 - 0.60),
+                        mass(50, 0, 3 - 1.45),
+                        mass(90, 0, 3 + 0.60)),
+                WHEELBASE);
+        assertEquals(
+                (243000 + 32800 + 15000 + 7250 - 5400) / 300.0, loads.front().value(), 1e-9);
+        assertEquals(2350 - 975.5, loads.rear().value(), 1e-9);
+    }
+
+    /**
      * The lever law: 100 kg one metre behind the rear axle of a 3 m wheelbase puts 133.3 kg on it and lifts 33.3 kg.
      */
     @Test

@@ -31,6 +31,22 @@ class SpringRateTest {
     }
 
     /**
+     * A mount maker's handbook, page T1-35 (read, https://www.vibrationmounts.com/V100/HTML/VM10035_1.html): about 5 over the
+     * root of the static deflection in centimetres. At 25 cm that is 1 Hz, at 6.25 cm 2 Hz.
+     */
+    @Test
+    void theFrequencyIsThatOfAMountMakersHandbook() {
+        assertEquals(
+                5 / Math.sqrt(25),
+                SpringRate.frequency(exact(9806.65), exact(250)).value(),
+                0.005);
+        assertEquals(
+                5 / Math.sqrt(6.25),
+                SpringRate.frequency(exact(4 * 9806.65), exact(250)).value(),
+                0.01);
+    }
+
+    /**
      * The data of a textbook problem (seen, without answers): 1600 kg, centre of gravity 1.6 m ahead of the rear axle
      * of a 2.9 m wheelbase, springs of 19 and 17 kN/m. Each axle alone, by hand: 441.4 and 358.6 kg a wheel, 1.044 and
      * 1.096 Hz.
