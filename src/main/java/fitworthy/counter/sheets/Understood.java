@@ -9,8 +9,8 @@ import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetDraft;
 import fitworthy.sheet.SheetDraft.Tub;
-import fitworthy.sheet.SheetDraft.Wanted;
 import fitworthy.sheet.Tank;
+import fitworthy.sheet.Wanted;
 import fitworthy.shelf.Kind;
 import fitworthy.shelf.SheetWords;
 import fitworthy.shelf.Shelf;
@@ -190,15 +190,14 @@ public record Understood(
          * @param never whether the vehicle came without one
          */
         private void tub(boolean never, Tub told, Map<String, Wanted> parts) {
-            List<Wanted> bodies =
-                    parts.values().stream().filter(SheetDraft::isBody).toList();
+            List<Wanted> bodies = parts.values().stream().filter(Wanted::isBody).toList();
             parts.forEach((field, part) -> {
                 if (!part.meaning().isOfTub()) {
                     return;
                 }
                 if (bodies.isEmpty()) {
                     said.put(field, new Said(true, "There is no tray or canopy here that it could be said of."));
-                } else if (told != Tub.NOT_SAID && told != SheetDraft.tub(part)) {
+                } else if (told != Tub.NOT_SAID && told != part.tub()) {
                     said.put(field, new Said(true, "The answer about the tub says otherwise."));
                 }
             });
@@ -238,8 +237,7 @@ public record Understood(
 
         private static boolean isOneSet(Wanted part, Wanted other) {
             return part.meaning().kinds().stream()
-                    .anyMatch(kind ->
-                            SheetDraft.takesEndOf(part, other, kind) || SheetDraft.takesEndOf(other, part, kind));
+                    .anyMatch(kind -> part.takesEndOf(other, kind) || other.takesEndOf(part, kind));
         }
 
         /** @param others those of the lines above; gets this one */
