@@ -16,6 +16,9 @@ import java.util.Map;
  */
 public record Wanted(String name, Meaning meaning, Map<String, String> said, String shelf, boolean replaces) {
 
+    /** The field of a kind that asks where on the vehicle it stands, in words of its own. */
+    public static final String ROOM = "place";
+
     /** What may take the place of a tub, the nearest to it first. */
     private static final List<Kind> BODIES = List.of(Kind.TRAY, Kind.CANOPY);
 

@@ -20,7 +20,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -29,9 +28,9 @@ import java.util.regex.Pattern;
  *
  * @param words what the rule book knows the trade's words to mean
  * @param shelf what may be taken from it by name
- * @param places the place in words that a wish ends with
+ * @param places in words
  */
-record PartWords(ShopWords words, Shelf shelf, Function<String, Optional<String>> places, TypedFaults faults) {
+record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults faults) {
 
     private static final String PART = "part";
     /** What begins so after the equals sign is a figure, and anything else a kind. */
@@ -40,6 +39,10 @@ record PartWords(ShopWords words, Shelf shelf, Function<String, Optional<String>
     private static final Pattern MORE = Pattern.compile("((?:about\\s+)?[0-9.]+\\s*\\p{L}+),?\\s+(.+)");
     /** What words of a place begin with. */
     private static final Pattern PLACE = Pattern.compile("(?:in|on|at|under|above|over|behind|beside)\\s.*");
+    /** That tyres go on the rims that a vehicle has, which a sheet says by naming no others. */
+    private static final Pattern STAYING_RIMS = Pattern.compile(
+            "(.*\\b(?:[0-9]{3}/[0-9]{2}R[0-9]{2}|[Tt]yres?|[Tt]ires?)\\b.*?)[\\s,]+on (?:the (?:rims|wheels) (?:that )?it (?:has|came"
+                    + " with)|(?:its|the) (?:own|same|present|standard|original|factory) (?:rims|wheels)|its (?:rims|wheels))");
     /** What may stand behind the size of a tyre, such as 121S. */
     private static final Pattern LOAD_AND_SPEED = Pattern.compile("\\s+[0-9]{2,3}[A-Z]$");
     /** What of a shelf is a part of a plan. */
@@ -55,7 +58,7 @@ record PartWords(ShopWords words, Shelf shelf, Function<String, Optional<String>
 
     /** What it is; null where it is not understood. @param region where the vehicle is registered */
     Wanted wanted(String typed, String region) {
-        String wish = typed == null ? "" : typed.strip();
+        String wish = STAYING_RIMS.matcher(typed == null ? "" : typed.strip()).replaceFirst("$1");
         Optional<String> place = place(wish);
         String bare = place.map(where ->
                         wish.substring(0, wish.length() - where.length()).replaceFirst("[\\s,=]+$", ""))
@@ -68,15 +71,30 @@ record PartWords(ShopWords words, Shelf shelf, Function<String, Optional<String>
         if (wanted.shelf().isEmpty()) {
             wanted.meaning().kinds().stream().limit(1).forEach(kind -> said.putAll(named(kind, wanted.name(), region)));
         }
-        place.ifPresent(where -> said.put("at", where));
+        place.ifPresent(where -> {
+            wanted.meaning().kinds().stream().limit(1).forEach(kind -> said.putAll(room(kind, where)));
+            said.put("at", where);
+        });
         return new Wanted(wanted.name(), wanted.meaning(), said, wanted.shelf(), wanted.replaces());
     }
 
     /** The place at the end of what was typed, unless all of it is the name of something. */
     private Optional<String> place(String typed) {
-        return places.apply(typed)
+        return places.ending(typed)
                 .filter(where ->
                         where.length() < typed.length() && onShelf(typed).isEmpty());
+    }
+
+    /** The answer of a kind that asks in what it stands, where the place says so: a battery in the canopy. */
+    private Map<String, String> room(Fitment.Kind kind, String where) {
+        List<String> ways = places.ways(where);
+        Map<String, String> room = new LinkedHashMap<>();
+        RecordSchema.of(kind.details()).fields().stream()
+                .filter(field -> field.name().equals(Wanted.ROOM))
+                .flatMap(field -> ChoiceWords.of(field.type()).stream())
+                .filter(word -> ways.contains("in the " + word.replace('-', ' ')))
+                .forEach(word -> room.put(Wanted.ROOM, word));
+        return room;
     }
 
     /** Whether it is to be read as it stands, whatever else it could be in a letter. */

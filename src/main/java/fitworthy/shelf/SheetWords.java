@@ -18,7 +18,6 @@ import java.time.format.DateTimeParseException;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -27,7 +26,7 @@ import java.util.stream.Stream;
  * @param words what the rule book knows the trade's words to mean
  * @param shelf what may be taken from it by name
  * @param regions those of the rule book
- * @param places the place in words that a wish ends with, as the rule book knows it
+ * @param places the places in words that the rule book knows
  * @param dashes what stands before the name of an option, by which faults tell what was typed; nothing on a page
  * @param faults gets what is wrong with what was typed
  */
@@ -35,7 +34,7 @@ public record SheetWords(
         ShopWords words,
         Shelf shelf,
         Collection<String> regions,
-        Function<String, Optional<String>> places,
+        WishPlaces places,
         String dashes,
         List<Fault> faults) {
 

@@ -146,7 +146,7 @@ final class Adding {
                 answer.view().book().tables().shopWords(),
                 answer.view().shelves().of(answer.place().file()),
                 answer.view().book().regions().keySet(),
-                answer.view().book().usualPlaces()::ending,
+                answer.view().book().usualPlaces(),
                 "",
                 faults);
     }

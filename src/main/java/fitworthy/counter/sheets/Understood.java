@@ -28,6 +28,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -84,7 +85,7 @@ public record Understood(
             List<Fault> found = new ArrayList<>();
             Book book = view.book();
             T read = reading.by(new SheetWords(
-                    book.tables().shopWords(), shelf, book.regions().keySet(), book.usualPlaces()::ending, "", found));
+                    book.tables().shopWords(), shelf, book.regions().keySet(), book.usualPlaces(), "", found));
             if (!found.isEmpty()) {
                 said.put(field, new Said(true, words(found.get(0))));
             }
@@ -249,7 +250,10 @@ public record Understood(
             if (part == null) {
                 return;
             }
-            String figures = String.join(", ", part.said().values());
+            String figures = part.said().entrySet().stream()
+                    .filter(told -> !told.getKey().equals(Wanted.ROOM))
+                    .map(Map.Entry::getValue)
+                    .collect(Collectors.joining(", "));
             said.putIfAbsent(
                     field,
                     new Said(
@@ -274,19 +278,19 @@ public record Understood(
             }
         }
 
-        /** Where something heavy is taken to sit is told at its line; two in one place are told of beside the sheet. */
+        /** Where a thing is taken to be is told at its line; two in one place are told of beside the sheet. */
         private void places(List<TakenPlace> places, Map<String, Wanted> parts) {
             TakenPlace.shared(places).forEach(same -> hints.add(TakenPlace.told(same)));
             places.stream()
                     .filter(TakenPlace::taken)
                     .forEach(place -> parts.forEach((field, part) -> {
-                        if (part.name().equalsIgnoreCase(place.name())) {
+                        if (!part.said().containsKey("at") && part.name().equalsIgnoreCase(place.name())) {
                             said.computeIfPresent(
                                     field,
                                     (same, told) -> new Said(
                                             false,
-                                            told.words() + ". Taken to sit " + place.words()
-                                                    + ": say where behind it if it does not"));
+                                            told.words() + ". Taken to be " + place.words()
+                                                    + ": say where behind it if it is not"));
                         }
                     }));
         }
