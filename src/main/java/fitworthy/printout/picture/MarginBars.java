@@ -55,7 +55,7 @@ final class MarginBars {
         MarginBars bars = new MarginBars(advice.loadings().size() > 1, limits.size() > 6 ? 1 : MOST_LOADINGS);
         limits.forEach(bars::limit);
         return Optional.of(bars.svg.picture(
-                "Margin to each limit, by loading (hatched: over it; thin line: how far it may be off)",
+                "Margin to each limit, by loading (black: over it; thin line: how far it may be off)",
                 bars.words.toString(),
                 bars.y));
     }
