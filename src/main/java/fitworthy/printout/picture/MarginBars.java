@@ -29,7 +29,7 @@ final class MarginBars {
     private static final double LOADINGS = 226;
     private static final double BARS = 232;
     private static final double BARS_WIDTH = 100;
-    private static final double VALUES = 412;
+    private static final double VALUES = 398;
     private static final double LINE = 10;
     private static final double BAR = 6.5;
     private static final double MOST = 1.6;
