@@ -3,7 +3,6 @@ package fitworthy.sheet;
 import fitworthy.schema.FieldSchema;
 import fitworthy.schema.RecordSchema;
 import fitworthy.sheet.Fitment.Kind;
-import fitworthy.sheet.SheetDraft.Tub;
 import fitworthy.sheet.ShopWords.Thing;
 import fitworthy.source.NodePath;
 import fitworthy.source.Words;
@@ -25,7 +24,7 @@ final class DraftItems {
     private static final String STOCK = "stock: yes";
 
     private final List<Wanted> parts;
-    private final Tub tub;
+    private final TubFate tub;
     private final String fuel;
     /** Whether something stands in a field that was left out. */
     private final Predicate<NodePath> usual;
@@ -43,7 +42,7 @@ final class DraftItems {
      * @param taken names that other things of the sheet have
      * @param usual whether something stands in a field that is left out, by its place in these lists
      */
-    DraftItems(List<Wanted> parts, Tub tub, Tank.Liquid fuel, Set<String> taken, Predicate<NodePath> usual) {
+    DraftItems(List<Wanted> parts, TubFate tub, Tank.Liquid fuel, Set<String> taken, Predicate<NodePath> usual) {
         this.parts = parts;
         this.tub = tub;
         this.fuel = Words.hyphenated(fuel.name());
@@ -112,8 +111,8 @@ final class DraftItems {
             return "";
         }
         return switch (tub) {
-            case COMES_OFF -> ", removes: " + SheetDraft.TUB;
-            case STAYS_ON -> ", " + SheetDraft.TUB_STAYS + ": yes";
+            case COMES_OFF -> ", removes: " + TubFate.TUB;
+            case STAYS_ON -> ", " + TubFate.TUB_STAYS + ": yes";
             default -> "";
         };
     }
@@ -131,7 +130,11 @@ final class DraftItems {
     private String part(String name, Kind kind, Map<String, String> said, String tub) {
         String word = Words.hyphenated(kind.name());
         String first = "";
-        for (String end : PartEnds.of(name, kind, parts)) {
+        List<String> alike = parts.stream()
+                .filter(other -> other.isFirst(kind))
+                .map(Wanted::name)
+                .toList();
+        for (String end : PartEnds.of(name, kind, alike)) {
             boolean told = end.isEmpty() || name.toLowerCase(Locale.ROOT).contains(end);
             String own = free(told ? name : name + " " + end);
             NodePath path = NodePath.of("fitments").to(fitments.size() + 1);

@@ -18,9 +18,9 @@ final class PartEnds {
      * The end that the name of a part says, else both but for what another part of its kind takes by name; one without a
      * name where the kind has none.
      *
-     * @param others what is planned beside it
+     * @param others the names of what is planned of its kind, itself among it
      */
-    static List<String> of(String name, Kind kind, List<Wanted> others) {
+    static List<String> of(String name, Kind kind, List<String> others) {
         if (!has(kind)) {
             return List.of("");
         }
@@ -29,7 +29,7 @@ final class PartEnds {
             return said;
         }
         List<String> ends = new ArrayList<>(BOTH);
-        others.stream().filter(other -> other.isFirst(kind)).forEach(other -> ends.removeAll(named(other.name())));
+        others.forEach(other -> ends.removeAll(named(other)));
         return ends.isEmpty() ? BOTH : ends;
     }
 

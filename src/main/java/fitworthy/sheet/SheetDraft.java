@@ -29,21 +29,9 @@ public final class SheetDraft {
             "fitments", "  # mass: its maker or a scale; at: where it sits, such as 'on the roof'",
             "cargo", "  # and what else comes along: tools, a dog, water cans ...");
     private static final String MAIN_TANK = "Main tank";
-    /** What comes off under a tray or canopy, its mass and place left to the book. */
-    public static final String TUB = "{name: tub}";
-    /** The field of a tray or canopy that says that nothing comes off for it. */
-    public static final String TUB_STAYS = "tub-stays";
 
     private final Whole whole;
     private final DraftItems items;
-
-    /** What becomes of the tub that a vehicle came with. */
-    public enum Tub {
-        NOT_SAID,
-        COMES_OFF,
-        STAYS_ON,
-        NEVER_HAD
-    }
 
     /** A trailer, with its loaded mass, ball load and plate; each is empty where it was not said. */
     public record Towed(String name, String mass, String ball, String rated, boolean shelf) {}
@@ -56,10 +44,10 @@ public final class SheetDraft {
      * @param trip fields of the trip with what they hold
      * @param readyBy the day by which all has to be done; empty where it was not said
      */
-    public record Told(Tub tub, String mainTank, List<String> masses, Map<String, String> trip, String readyBy) {
+    public record Told(TubFate tub, String mainTank, List<String> masses, Map<String, String> trip, String readyBy) {
 
         /** Nothing. */
-        public static final Told NOTHING = new Told(Tub.NOT_SAID, "", List.of(), Map.of(), "");
+        public static final Told NOTHING = new Told(TubFate.NOT_SAID, "", List.of(), Map.of(), "");
     }
 
     /**
@@ -97,11 +85,11 @@ public final class SheetDraft {
             Told told) {
 
         /** What becomes of the tub: as it was told, else as one of the wishes says. */
-        private Tub tub() {
+        private TubFate tub() {
             return Stream.concat(Stream.of(told.tub()), parts.stream().map(Wanted::tub))
-                    .filter(tub -> tub != Tub.NOT_SAID)
+                    .filter(tub -> tub != TubFate.NOT_SAID)
                     .findFirst()
-                    .orElse(Tub.NOT_SAID);
+                    .orElse(TubFate.NOT_SAID);
         }
     }
 
@@ -129,7 +117,7 @@ public final class SheetDraft {
      */
     public static Map<String, List<String>> added(
             Wanted wanted, Tank.Liquid fuel, Set<String> taken, Predicate<NodePath> usual) {
-        DraftItems items = new DraftItems(List.of(), Tub.NOT_SAID, fuel, taken, usual);
+        DraftItems items = new DraftItems(List.of(), TubFate.NOT_SAID, fuel, taken, usual);
         items.add(wanted);
         return items.lists();
     }
@@ -189,7 +177,7 @@ public final class SheetDraft {
     }
 
     private List<String> vehicle() {
-        boolean none = whole.tub() == Tub.NEVER_HAD;
+        boolean none = whole.tub() == TubFate.NEVER_HAD;
         if (whole.shelf()) {
             return List.of("vehicle: " + DraftText.taken(whole.vehicle(), whole.vehicle(), none ? ", tub: no" : ""));
         }
@@ -203,7 +191,7 @@ public final class SheetDraft {
                 "  ratings: {gvm: ask, front-axle: ask, rear-axle: ask, gcm: ask, towing: ask, ball: ask, roof: ask}",
                 "  tyres: {size: , load-index: ask, speed-symbol: }  # the sidewall, such as 265/65R17 112S",
                 "  engine: {fuel: " + Words.hyphenated(whole.fuel().name()) + "}"));
-        if (whole.tub() != Tub.NOT_SAID) {
+        if (whole.tub() != TubFate.NOT_SAID) {
             lines.add("  tub: " + (none ? "no" : "yes"));
         } else if (whole.parts().stream().anyMatch(Wanted::isBody)) {
             lines.add("  tub: ask  # whether it comes with one; what comes off for a tray goes under its 'removes'");

@@ -1,7 +1,6 @@
 package fitworthy.sheet;
 
 import fitworthy.sheet.Fitment.Kind;
-import fitworthy.sheet.SheetDraft.Tub;
 import fitworthy.sheet.ShopWords.Meaning;
 import fitworthy.sheet.ShopWords.Thing;
 import java.util.List;
@@ -40,11 +39,11 @@ public record Wanted(String name, Meaning meaning, Map<String, String> said, Str
     }
 
     /** What it says of the tub. */
-    public Tub tub() {
+    public TubFate tub() {
         List<Thing> things = meaning.things();
         return things.contains(Thing.TUB_OFF)
-                ? Tub.COMES_OFF
-                : things.contains(Thing.TUB_STAYS) ? Tub.STAYS_ON : Tub.NOT_SAID;
+                ? TubFate.COMES_OFF
+                : things.contains(Thing.TUB_STAYS) ? TubFate.STAYS_ON : TubFate.NOT_SAID;
     }
 
     /** Whether it is for one end, of which another wish of its kind means both. */

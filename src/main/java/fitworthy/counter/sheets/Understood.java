@@ -8,8 +8,8 @@ import fitworthy.schema.FieldSchema;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetDraft;
-import fitworthy.sheet.SheetDraft.Tub;
 import fitworthy.sheet.Tank;
+import fitworthy.sheet.TubFate;
 import fitworthy.sheet.Wanted;
 import fitworthy.shelf.Kind;
 import fitworthy.shelf.SheetWords;
@@ -190,7 +190,7 @@ public record Understood(
          *
          * @param never whether the vehicle came without one
          */
-        private void tub(boolean never, Tub told, Map<String, Wanted> parts) {
+        private void tub(boolean never, TubFate told, Map<String, Wanted> parts) {
             List<Wanted> bodies = parts.values().stream().filter(Wanted::isBody).toList();
             parts.forEach((field, part) -> {
                 if (!part.meaning().isOfTub()) {
@@ -198,7 +198,7 @@ public record Understood(
                 }
                 if (bodies.isEmpty()) {
                     said.put(field, new Said(true, "There is no tray or canopy here that it could be said of."));
-                } else if (told != Tub.NOT_SAID && told != part.tub()) {
+                } else if (told != TubFate.NOT_SAID && told != part.tub()) {
                     said.put(field, new Said(true, "The answer about the tub says otherwise."));
                 }
             });
