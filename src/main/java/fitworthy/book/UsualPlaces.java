@@ -3,6 +3,7 @@ package fitworthy.book;
 import fitworthy.book.UsualPlace.Spot;
 import fitworthy.quantity.Figure;
 import fitworthy.schema.Bound;
+import fitworthy.shelf.WishPlaces;
 import fitworthy.source.Fault;
 import fitworthy.source.Located;
 import fitworthy.source.NodePath;
@@ -28,7 +29,8 @@ import java.util.stream.Stream;
  * @param spoken their words by every way to say them
  * @param entries where they stand in the file, by their words
  */
-public record UsualPlaces(Map<String, UsualPlace> places, Map<String, String> spoken, Map<String, Located> entries) {
+public record UsualPlaces(Map<String, UsualPlace> places, Map<String, String> spoken, Map<String, Located> entries)
+        implements WishPlaces {
 
     public static final UsualPlaces NONE = new UsualPlaces(Map.of(), Map.of(), Map.of());
 
@@ -82,6 +84,7 @@ public record UsualPlaces(Map<String, UsualPlace> places, Map<String, String> sp
      * The place that a wish ends with, such as "under the tray" or "120 mm behind the rear axle", as it is written. What
      * is no more than a noun is none, since a part may be called so ("front bar").
      */
+    @Override
     public Optional<String> ending(String wish) {
         Matcher measured = MEASURED.matcher(wish);
         if (measured.find()) {
@@ -92,6 +95,15 @@ public record UsualPlaces(Map<String, UsualPlace> places, Map<String, String> sp
                 .filter(way -> WHERE.matcher(way).find()
                         && (plain.equals(way) || plain.endsWith(" " + way) || plain.endsWith("=" + way)))
                 .max(Comparator.comparingInt(String::length));
+    }
+
+    @Override
+    public List<String> ways(String place) {
+        return known(place)
+                .map(words -> spoken.keySet().stream()
+                        .filter(way -> spoken.get(way).equals(words))
+                        .toList())
+                .orElse(List.of());
     }
 
     /** Every way to say one of them. */

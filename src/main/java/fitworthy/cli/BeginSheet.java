@@ -122,7 +122,7 @@ final class BeginSheet implements Callable<Integer> {
                 engine.book().tables().shopWords(),
                 shelf,
                 engine.book().regions().keySet(),
-                engine.book().usualPlaces()::ending,
+                engine.book().usualPlaces(),
                 "--",
                 faults);
         if (asking) {

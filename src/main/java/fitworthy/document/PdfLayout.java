@@ -142,6 +142,7 @@ public record PdfLayout(byte[] bytes, String lacking) {
                 .useUriResolver((base, uri) -> uri.startsWith(PROTOCOL + ":") || uri.startsWith("#") ? uri : null)
                 .useProtocolsStreamImplementation(uri -> new Content(uri.substring(PROTOCOL.length() + 1)), PROTOCOL)
                 .useSVGDrawer(new BatikSVGDrawer())
+                .useUnicodeLineBreaker(new LineBreaks())
                 .useUnicodeBidiSplitter(new ICUBidiSplitter.ICUBidiSplitterFactory())
                 .useUnicodeBidiReorderer(new ICUBidiReorderer())
                 .useReplacementText(Character.toString(HtmlLayout.UNKNOWN))
@@ -190,6 +191,7 @@ public record PdfLayout(byte[] bytes, String lacking) {
                 svg.setAttribute(
                         "alt", svg.getElementsByTagName("title").item(0).getTextContent() + ". " + description);
                 svg.setAttribute("font-family", "Picture");
+                bold(svg);
             } else {
                 Element words = page.createElement("p");
                 words.setTextContent(description);
@@ -205,6 +207,17 @@ public record PdfLayout(byte[] bytes, String lacking) {
             bookmarks.appendChild(bookmark);
         });
         page.getElementsByTagName("head").item(0).appendChild(bookmarks);
+    }
+
+    /** What draws pictures does not look for the weight of a typeface. */
+    private static void bold(Element svg) {
+        NodeList texts = svg.getElementsByTagName("text");
+        for (int i = 0; i < texts.getLength(); i++) {
+            Element text = (Element) texts.item(i);
+            if (text.getAttribute("font-weight").equals("bold")) {
+                text.setAttribute("font-family", "Picture bold");
+            }
+        }
     }
 
     /** Whether this Java can draw letters in pictures, which takes AWT and a typeface on the machine. */

@@ -3,9 +3,11 @@ package fitworthy.printout;
 import static fitworthy.document.Report.Column.text;
 import static fitworthy.document.Report.Column.whole;
 
+import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Ranked;
 import fitworthy.advice.Ratings;
+import fitworthy.advice.RoomLeft;
 import fitworthy.advice.TrailerRoom;
 import fitworthy.book.Buying.Settled;
 import fitworthy.book.Severity;
@@ -92,13 +94,13 @@ final class AnswerPage {
         answers.add(new Particular(
                 "Within its ratings?",
                 Verdict.loaded(arrangement.advice()) + Verdict.keptElsewhere(arrangement.advice())));
-        String trailer = room.heaviestTrailer();
-        if (!trailer.isEmpty()) {
-            answers.add(new Particular(
-                    "Heaviest trailer?",
-                    Words.capital(trailer) + "."
-                            + (room.isOverAlone() ? Verdict.overWithTrailer(arrangement.advice()) : "")));
-        }
+        Advice advice = arrangement.advice();
+        advice.sheet()
+                .trailer()
+                .map(trailer -> new HeaviestTrailer(RoomLeft.of(advice), trailer))
+                .ifPresent(heaviest -> answers.add(new Particular(
+                        "Heaviest trailer?",
+                        heaviest.sentences() + (heaviest.isOverAlone() ? Verdict.overWithTrailer(advice) : ""))));
         String trip = TripAnswers.of(arrangement.advice());
         if (!trip.isEmpty()) {
             answers.add(new Particular("The trip?", trip));

@@ -13,6 +13,7 @@ import fitworthy.advice.Outcome.Key;
 import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.book.Severity;
 import fitworthy.document.Page;
+import fitworthy.figures.measure.MeasureKind;
 import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.SeverityWords;
 import fitworthy.printout.words.Wording;
@@ -142,15 +143,17 @@ public final class ChangeWords {
                 .filter(outcome -> outcome.comparison().isPresent())
                 .min(Comparator.comparingDouble(
                         outcome -> outcome.comparison().orElseThrow().margin()))
-                .map(outcome -> Verdict.name(outcome) + " "
-                        + (advice.isGuessed(outcome) ? "about " : "")
-                        + spareOrOver(outcome)
-                        + Verdict.in(outcome)));
+                .map(outcome -> Verdict.name(outcome) + " " + spareOrOver(advice, outcome) + Verdict.in(outcome)));
     }
 
-    private static String spareOrOver(Assessed outcome) {
+    private static String spareOrOver(Advice advice, Assessed outcome) {
         double margin = outcome.comparison().orElseThrow().margin();
-        return Wording.spareOrOver(margin, outcome.judged().measure().kind()) + (margin < 0 ? "" : " spare");
+        MeasureKind kind = outcome.judged().measure().kind();
+        return Wording.isNothing(margin, kind)
+                ? Wording.NOTHING
+                : (advice.isGuessed(outcome) ? "about " : "")
+                        + Wording.spareOrOver(margin, kind)
+                        + (margin < 0 ? "" : " spare");
     }
 
     /** A stop and what it needs. */

@@ -75,21 +75,6 @@ final class RoomTable {
         page.blank();
     }
 
-    /** What the heaviest trailer is, loading by loading; empty where the sheet has none. */
-    String heaviestTrailer() {
-        return lines.stream()
-                .takeWhile(RoomTable::isOfTrailer)
-                .map(line -> where(line) + line.answer)
-                .collect(Collectors.joining("; "));
-    }
-
-    /** Whether the vehicle is over a limit before a trailer is on. */
-    boolean isOverAlone() {
-        return room.loadings().stream()
-                .flatMap(loading -> loading.trailer().stream())
-                .anyMatch(answer -> answer.most().isOver() && answer.most().taken() == 0);
-    }
-
     /** The question of a line, which the first line of several has. */
     private String named(Line line) {
         return lines.subList(0, lines.indexOf(line) + 1).stream()
@@ -310,7 +295,7 @@ final class RoomTable {
                 answer.figured().measure().kind());
     }
 
-    private static String fields(List<Missing> missing) {
+    static String fields(List<Missing> missing) {
         return Words.few(missing.stream().map(FieldWords::of).distinct().toList(), FIELDS);
     }
 

@@ -14,6 +14,7 @@ import fitworthy.advice.UntilApproved;
 import fitworthy.book.Book;
 import fitworthy.book.Severity;
 import fitworthy.figures.mass.LoadMeasures;
+import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.room.RoomMeasures;
 import fitworthy.printout.words.SeverityWords;
 import fitworthy.printout.words.Wording;
@@ -117,7 +118,8 @@ public final class Verdict {
                                         .isPresent()))
                 .collect(Collectors.toMap(
                         outcome -> outcome.judged().loadCase(),
-                        outcome -> outcome.judged().loadCase() + " " + spare(advice, outcome) + " below it",
+                        outcome -> outcome.judged().loadCase() + " "
+                                + (isNothing(outcome) ? "just at it" : spare(advice, outcome) + " below it"),
                         (one, other) -> one,
                         LinkedHashMap::new))
                 .values()
@@ -181,7 +183,11 @@ public final class Verdict {
         return "Loaded as planned it is within its ratings in every loading" + raised(advice)
                 + (guessed ? ", if the guesses hold" : "")
                 + ratings.least()
-                        .map(least -> "; least spare: " + name(least) + " " + spare(advice, least) + in(least))
+                        .map(least -> "; "
+                                + (isNothing(least)
+                                        ? Wording.NOTHING + give(least) + ": " + name(least)
+                                        : "least spare: " + name(least) + " " + spare(advice, least))
+                                + in(least))
                         .orElse("")
                 + (ratings.close().isEmpty()
                         ? ""
@@ -248,6 +254,19 @@ public final class Verdict {
         return Wording.atLeast(rating.judged().measure())
                 + (advice.isGuessed(rating) ? "about " : "")
                 + Wording.amount(rating.judged(), rating.comparison().orElseThrow());
+    }
+
+    private static boolean isNothing(Assessed rating) {
+        return Wording.isNothing(
+                rating.comparison().orElseThrow().margin(),
+                rating.judged().measure().kind());
+    }
+
+    /** How far it may be off; empty where it is exact. */
+    private static String give(Assessed rating) {
+        double tolerance = rating.comparison().orElseThrow().tolerance();
+        MeasureKind kind = rating.judged().measure().kind();
+        return kind.printed(tolerance) > 0 ? " +/- " + Wording.quantity(tolerance, kind) : "";
     }
 
     private static String spare(Advice advice, Assessed rating) {

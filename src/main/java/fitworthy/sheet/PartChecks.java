@@ -144,7 +144,7 @@ final class PartChecks {
             faults.tell(
                     "says that the tub stays on, and 'removes' says that it comes off",
                     "one of the two",
-                    path.to(SheetDraft.TUB_STAYS));
+                    path.to(TubFate.TUB_STAYS));
         }
     }
 

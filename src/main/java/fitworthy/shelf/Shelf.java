@@ -5,6 +5,8 @@ import fitworthy.source.Node;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 
 /**
  * What a shop has written down once for all its sheets.
@@ -35,5 +37,14 @@ public record Shelf(
     /** What lies there of a kind, by name. */
     public Map<String, Node.Mapping> of(Kind kind) {
         return things.getOrDefault(kind, Map.of());
+    }
+
+    /** The name under which it lies there, whether it was typed in large or small letters. */
+    Optional<String> named(Kind kind, String typed) {
+        String name = typed.strip();
+        Set<String> names = of(kind).keySet();
+        return names.contains(name)
+                ? Optional.of(name)
+                : names.stream().filter(name::equalsIgnoreCase).findFirst();
     }
 }

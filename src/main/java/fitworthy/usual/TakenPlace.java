@@ -11,7 +11,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Where a tank or a battery sits: so heavy a thing decides the load of an axle, so that its place is no small matter.
+ * Where a tank, a battery or a load is: so heavy a thing decides the load of an axle, so that its place is no small
+ * matter.
  *
  * @param path of the thing, by its position
  * @param words the place, as the rule book calls it
@@ -20,7 +21,8 @@ import java.util.Optional;
 public record TakenPlace(NodePath path, String name, String words, boolean taken) {
 
     private static final String TANKS = "tanks";
-    private static final Map<String, String> HEAVY = Map.of(TANKS, "", "fitments", "battery");
+    /** The lists that hold them, with the kind that it has to be there. */
+    private static final Map<String, String> HEAVY = Map.of(TANKS, "", "fitments", "battery", "cargo", "");
 
     /** Of all that sit in a place in words. @param tree a sheet with what it takes from its shelf */
     public static List<TakenPlace> of(Node.Mapping tree, Book book) {
@@ -65,8 +67,8 @@ public record TakenPlace(NodePath path, String name, String words, boolean taken
     public static String told(List<TakenPlace> same) {
         List<String> names = same.stream().map(TakenPlace::name).toList();
         return String.join(", ", names.subList(0, names.size() - 1)) + " and " + names.get(names.size() - 1)
-                + " are taken to sit in one place, " + same.get(0).words()
-                + ", since nobody has said where. Say where each sits.";
+                + " are taken to be in one place, " + same.get(0).words()
+                + ", since nobody has said where. Say where each is.";
     }
 
     private static String text(NodePath path, Node.Mapping tree) {

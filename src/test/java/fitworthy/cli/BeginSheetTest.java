@@ -213,6 +213,13 @@ class BeginSheetTest {
     }
 
     @Test
+    void aWrongRegionIsToldOnceHoweverManyPartsThereAre() {
+        Ran ran = begin(List.of("bull bar", "winch", "UHF radio"), "--region", "oz");
+        assertEquals(2, ran.code());
+        assertEquals(2, ran.err().split("no region 'oz'", -1).length, ran.err());
+    }
+
+    @Test
     void aFileThatIsThereStaysAsItIs() throws IOException {
         Path sheet = Files.writeString(folder.resolve("mine.yaml"), "mine");
         begin(List.of("winch"), "--to", sheet.toString()).refused(2, "is there already, and is not written over");

@@ -448,6 +448,17 @@ class EffectTest {
     }
 
     @Test
+    void aJournalMayLieUnderAPathWithSpaces() throws IOException {
+        edit("water/practice.yaml", LEAST, LEAST.replace("6 L", "6.5 L"));
+        Path journal = Files.createDirectories(folder.resolve("what is done")).resolve("a journal of ours.ndjson");
+        String[] run = {"--with-rules", edited.toString(), "--resume", journal.toString()};
+        List<JsonNode> first = lines(1, run);
+        assertEquals(3, entries(journal).size());
+        assertEquals(first, lines(1, run));
+        assertEquals(3, entries(journal).size());
+    }
+
+    @Test
     void changedSheetOrBookOrDayIsDoneAgain() throws IOException {
         edit("water/practice.yaml", LEAST, LEAST.replace("6 L", "6.5 L"));
         Path journal = folder.resolve("changed.ndjson");

@@ -81,6 +81,19 @@ class LettersTest {
         ran.says("The workshop: name ............... signature ............... date ..........");
     }
 
+    /** The roof of 80 kg carries 96 kg in every loading; the other figures are of the van that is towed. */
+    @Test
+    void theCustomerIsToldWhatThePlanIsOverBy() {
+        Ran.of("letters", "scenarios/overloaded.yaml", "--to", "customer")
+                .printed(1)
+                .says(
+                        "Loaded as planned it is over its ratings: GCM by 305 kg, GVM by 190 kg, rear axle limit by 143 kg"
+                                + " (towing the van); roof limit by 16 kg (every loading). What stays behind or is done"
+                                + " without, you choose; we work out what it brings.");
+        assertFalse(
+                Ran.of("letters", TOURING, "--to", "customer").printed(1).out().contains("is over its ratings"));
+    }
+
     @Test
     void oneMakerIsWrittenToByThePart() {
         assertEquals(

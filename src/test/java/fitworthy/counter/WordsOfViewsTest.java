@@ -88,6 +88,7 @@ class WordsOfViewsTest {
                         "/copy",
                         "/questions?questions=all",
                         "/print",
+                        "/print?for=customer",
                         "/print.html?for=quote&paper=a4",
                         "/offers")
                 .map(view -> "/sheets/" + sheet + view)
@@ -135,7 +136,7 @@ class WordsOfViewsTest {
                 Files.readString(folder.resolve("guessed.yaml"))
                         .replace("kind: winch", "kind: winch, mass: 9 L")
                         .replace("kind: tray", "kind: tray, length: 99 m"));
-        for (String view : List.of("", "/buy", "/print", "/letters", "/work")) {
+        for (String view : List.of("", "/buy", "/print", "/print?for=customer", "/letters", "/work")) {
             String page = served.get("/sheets/wrong.yaml" + view).body();
             assertEquals(List.of(), raw(page), view);
             assertTrue(page.contains("mass of Winch: "), view);

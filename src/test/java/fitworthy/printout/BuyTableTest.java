@@ -12,6 +12,7 @@ import fitworthy.advice.BuyList.Decision;
 import fitworthy.document.Page;
 import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Table;
+import fitworthy.printout.words.BuyWords;
 import fitworthy.source.FaultsException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -54,6 +55,18 @@ class BuyTableTest {
         String text = printed(scenario("overloaded"));
         assertTrue(text.contains("Order now: nothing"), text);
         assertTrue(text.contains("- Steel bar: 305 kg over the GCM, 190 kg over the GVM"), text);
+    }
+
+    /** Each limit once, however many parts wait for it. */
+    @Test
+    void theLimitsThatPartsWaitForAreToldTogether() throws FaultsException {
+        List<BuyList.Part> heavy = BuyList.of(scenario("overloaded")).parts().stream()
+                .filter(BuyWords::waitsForLoad)
+                .toList();
+        assertEquals(6, heavy.size());
+        assertEquals(
+                "305 kg over the GCM, 190 kg over the GVM, 143 kg over the limit of the rear axle, 16 kg over the limit of the roof",
+                BuyWords.loads(heavy));
     }
 
     @Test

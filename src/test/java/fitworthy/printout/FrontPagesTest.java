@@ -161,7 +161,7 @@ class FrontPagesTest {
                 touring,
                 "Within its ratings? Loaded as planned it is within its ratings in every loading, once Rating kit is",
                 "least spare: front axle limit 61 kg (canopy on).",
-                "Heaviest trailer? Canopy on, towing: 2600 kg",
+                "Heaviest trailer? Up to 2600 kg, limited by the trailer's plate. The vehicle itself could tow 3082 kg",
                 "What first? " + first("touring"),
                 "Order today? Front recovery point",
                 "The trip? Fuel: enough (890 km, range 1047 km). Water: enough (7.2 L a person and day, at least 6.0 L). Power:"
@@ -171,7 +171,8 @@ class FrontPagesTest {
         says(
                 firstPage("overloaded"),
                 "Within its ratings? Loaded as planned it is over its ratings: GCM by 305 kg, GVM by 190 kg, rear axle limit",
-                "Heaviest trailer?",
+                "Heaviest trailer? Up to 1451 kg",
+                "limited by the GVM. Touring van is heavier even empty: 2450 kg.",
                 "What first? Touring van cannot be towed by this build even empty: 2450 kg at its lightest, 1451 kg allowed (GVM)."
                         + " Another trailer, or less on the vehicle. Make the trailer or the vehicle at least 305 kg lighter when"
                         + " both are loaded (towing the van). The customer decides.",

@@ -120,6 +120,31 @@ class VerdictTest {
         assertTrue(kept.contains("in every loading, with Kit approved or not; least spare"), kept);
     }
 
+    /** 2520 kg loaded; what is spare is told to the safe side, in whole kilograms. */
+    @Test
+    void aLimitThatIsJustKeptLeavesNothingToSpare() throws FaultsException {
+        String gvm = "vehicle: {ratings: {gvm: %s}}\n";
+        assertSays(Verdict.loaded(advice(gvm.formatted("2521 kg"))), "; least spare: GVM 1 kg (everything aboard).");
+        assertSays(Verdict.loaded(advice(gvm.formatted("2520.5 kg"))), "; nothing to spare: GVM (everything aboard).");
+        assertSays(
+                Verdict.loaded(advice(gvm.formatted("2520 kg +/- 15 kg"))),
+                "; nothing to spare +/- 15 kg: GVM (everything aboard)");
+        assertSays(Verdict.loaded(advice(gvm.formatted("2519 kg"))), "over its ratings: GVM by 1 kg");
+    }
+
+    /** 2520 kg and a van of 2900 kg, of which 290 kg are on the ball: a GCM of 5420 kg is just kept. */
+    @Test
+    void theTrailerAsPlannedIsToldWhereTheTwoAreOver() throws FaultsException {
+        String at = VAN.formatted(2900, 290).replace("350 kg}}}\n", "350 kg}}, ratings: {gcm: %d kg}}\n");
+        assertEquals("", Verdict.overWithTrailer(advice(at.formatted(5420))));
+        assertEquals(
+                " With the trailer as planned it is over: GCM by 1 kg (everything aboard).",
+                Verdict.overWithTrailer(advice(at.formatted(5419))));
+        assertEquals(
+                " With the trailer as planned it is over: braked trailer (the vehicle's tow rating) by 1 kg.",
+                Verdict.overWithTrailer(advice(VAN.formatted(3001, 290))));
+    }
+
     /** 290 kg on a ball rated for 300 kg: less is spare than of the tow rating, 100 kg, or of any axle. */
     @Test
     void theRatingThatTheVerdictNamesIsInTheTable() throws FaultsException {

@@ -5,6 +5,7 @@ import fitworthy.counter.desk.Desk;
 import fitworthy.counter.page.Pages;
 import fitworthy.counter.page.Policy;
 import fitworthy.counter.page.Routes;
+import fitworthy.counter.page.Sent;
 import fitworthy.document.HtmlLayout;
 import fitworthy.document.Paper;
 import fitworthy.document.PdfLayout;
@@ -22,6 +23,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.Map;
 
 /** The printed document, as a page and as a PDF, for those whom it is chosen for. */
@@ -48,29 +50,56 @@ public final class PrintPage implements Routes {
         }
     }
 
+    /**
+     * What is made, or how far that is.
+     *
+     * @param name of the sheet
+     * @param of its title
+     * @param query what was chosen, as the end of an address
+     * @param tried how many plans were tried
+     * @param elapsed for how many seconds
+     */
+    public record Made(String name, String of, String readers, String query, boolean done, int tried, long elapsed) {}
+
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.get("/sheets/{sheet}/print", sent -> Output.of(sent, desk, answer -> show(sent, answer, "print.jte")));
+        routes.get("/sheets/{sheet}/print", sent -> Output.of(sent, desk, answer -> show(sent, answer)));
         routes.get(
-                "/sheets/{sheet}/print/made", sent -> Output.of(sent, desk, answer -> show(sent, answer, "made.jte")));
+                "/sheets/{sheet}/print/made",
+                sent -> Output.of(
+                        sent,
+                        desk,
+                        answer -> sent.html(Pages.html("output/made.jte", Map.of("made", made(sent, answer))))));
         routes.get("/sheets/{sheet}/print.html", sent -> Output.of(sent, desk, answer -> html(sent, answer)));
         routes.get("/sheets/{sheet}/print.pdf", sent -> Output.of(sent, desk, answer -> pdf(sent, answer)));
     }
 
-    private void show(Context sent, Answer answer, String template) {
+    /** The choice, and below it what is made for them; nothing is made before somebody has chosen. */
+    private void show(Context sent, Answer answer) {
+        Map<String, Object> values = new HashMap<>(Map.of(
+                "name", sent.pathParam("sheet"),
+                "of", title(answer),
+                "readers", Sent.query(sent, "for"),
+                "paper", Choice.word(Choice.of(Paper.class, sent.queryParam("paper")))));
+        values.put("made", sent.queryParam("for") == null ? null : made(sent, answer));
+        sent.html(Pages.html("output/print.jte", values));
+    }
+
+    private Made made(Context sent, Answer answer) {
         Chosen chosen = Chosen.of(sent);
         Searches.Search search = searches.of(answer);
-        sent.html(Pages.html(
-                "output/" + template,
-                Map.of(
-                        "name", sent.pathParam("sheet"),
-                        "of", answer.read().orElseThrow().sheet().title(),
-                        "readers", Choice.word(chosen.readers()),
-                        "paper", Choice.word(chosen.paper()),
-                        "query", chosen.query(),
-                        "done", search.isDone(),
-                        "tried", search.tried(),
-                        "elapsed", search.elapsed())));
+        return new Made(
+                sent.pathParam("sheet"),
+                title(answer),
+                Choice.word(chosen.readers()),
+                chosen.query(),
+                search.isDone(),
+                search.tried(),
+                search.elapsed());
+    }
+
+    private static String title(Answer answer) {
+        return answer.read().orElseThrow().sheet().title();
     }
 
     private Report report(Answer answer, Chosen chosen, Imprint imprint) {

@@ -8,9 +8,9 @@ import fitworthy.counter.edit.TakeOff;
 import fitworthy.quantity.Mark;
 import fitworthy.schema.ChoiceWords;
 import fitworthy.sheet.SheetDraft;
-import fitworthy.sheet.SheetDraft.Wanted;
 import fitworthy.sheet.ShopWords.Thing;
 import fitworthy.sheet.Tank.Liquid;
+import fitworthy.sheet.Wanted;
 import fitworthy.shelf.Kind;
 import fitworthy.shelf.SheetWords;
 import fitworthy.source.Fault;
@@ -103,7 +103,7 @@ final class Adding {
                     .part(typed, sheet.text(NodePath.of("region")).orElse(""));
             FaultsException.refuse(faults);
             if (wanted.meaning().isOfTub()) {
-                return Tub.of(sheet, SheetDraft.tub(wanted));
+                return Tub.of(sheet, wanted.tub());
             }
             Liquid fuel = fuel(sheet, wanted);
             Change bare = added(wanted, SheetDraft.added(wanted, fuel, names(sheet), path -> true));
@@ -146,7 +146,7 @@ final class Adding {
                 answer.view().book().tables().shopWords(),
                 answer.view().shelves().of(answer.place().file()),
                 answer.view().book().regions().keySet(),
-                answer.view().book().usualPlaces()::ending,
+                answer.view().book().usualPlaces(),
                 "",
                 faults);
     }

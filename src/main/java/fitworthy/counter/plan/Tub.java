@@ -3,7 +3,7 @@ package fitworthy.counter.plan;
 import fitworthy.counter.desk.Change;
 import fitworthy.counter.edit.SetValue;
 import fitworthy.counter.edit.Several;
-import fitworthy.sheet.SheetDraft;
+import fitworthy.sheet.TubFate;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
@@ -22,7 +22,7 @@ final class Tub {
     private Tub() {}
 
     /** @throws FaultsException where there is nothing to say it at, or where it is said otherwise already */
-    static Change of(PlanSheet sheet, SheetDraft.Tub tub) throws FaultsException {
+    static Change of(PlanSheet sheet, TubFate tub) throws FaultsException {
         List<NodePath> bodies = bodies(sheet);
         if (bodies.isEmpty()) {
             throw Edit.refused(
@@ -42,8 +42,8 @@ final class Tub {
                     "change it there");
         }
         NodePath body = bodies.get(0);
-        NodePath stays = body.to(SheetDraft.TUB_STAYS);
-        if (tub == SheetDraft.Tub.STAYS_ON) {
+        NodePath stays = body.to(TubFate.TUB_STAYS);
+        if (tub == TubFate.STAYS_ON) {
             return new SetValue(sheet.key(stays), "yes");
         }
         List<Change> changes = new ArrayList<>();
@@ -51,7 +51,7 @@ final class Tub {
             changes.add(new SetValue(sheet.key(stays), ""));
         }
         NodePath removes = body.to(REMOVES);
-        Node gone = NodeReader.read("", REMOVES + ": " + SheetDraft.TUB, new ArrayList<>())
+        Node gone = NodeReader.read("", REMOVES + ": " + TubFate.TUB, new ArrayList<>())
                 .get(REMOVES);
         changes.add(new PutWhole("tub off", sheet.key(removes), removes, gone));
         return new Several("tub off", "", changes);

@@ -4,7 +4,7 @@ import fitworthy.counter.page.Sent;
 import fitworthy.schema.ChoiceWords;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetDraft.Heading;
-import fitworthy.sheet.SheetDraft.Tub;
+import fitworthy.sheet.TubFate;
 import io.javalin.http.Context;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -92,12 +92,12 @@ public record Typed(String notes, Map<String, String> lines, List<String> parts)
     }
 
     /** What becomes of the tub, as far as that was answered. */
-    Tub tub() {
+    TubFate tub() {
         return switch (line("tub")) {
-            case "off" -> Tub.COMES_OFF;
-            case "stays" -> Tub.STAYS_ON;
-            case "none" -> Tub.NEVER_HAD;
-            default -> Tub.NOT_SAID;
+            case "off" -> TubFate.COMES_OFF;
+            case "stays" -> TubFate.STAYS_ON;
+            case "none" -> TubFate.NEVER_HAD;
+            default -> TubFate.NOT_SAID;
         };
     }
 

@@ -8,9 +8,9 @@ import fitworthy.schema.FieldSchema;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetDraft;
-import fitworthy.sheet.SheetDraft.Tub;
-import fitworthy.sheet.SheetDraft.Wanted;
 import fitworthy.sheet.Tank;
+import fitworthy.sheet.TubFate;
+import fitworthy.sheet.Wanted;
 import fitworthy.shelf.Kind;
 import fitworthy.shelf.SheetWords;
 import fitworthy.shelf.Shelf;
@@ -28,6 +28,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -84,7 +85,7 @@ public record Understood(
             List<Fault> found = new ArrayList<>();
             Book book = view.book();
             T read = reading.by(new SheetWords(
-                    book.tables().shopWords(), shelf, book.regions().keySet(), book.usualPlaces()::ending, "", found));
+                    book.tables().shopWords(), shelf, book.regions().keySet(), book.usualPlaces(), "", found));
             if (!found.isEmpty()) {
                 said.put(field, new Said(true, words(found.get(0))));
             }
@@ -189,16 +190,15 @@ public record Understood(
          *
          * @param never whether the vehicle came without one
          */
-        private void tub(boolean never, Tub told, Map<String, Wanted> parts) {
-            List<Wanted> bodies =
-                    parts.values().stream().filter(SheetDraft::isBody).toList();
+        private void tub(boolean never, TubFate told, Map<String, Wanted> parts) {
+            List<Wanted> bodies = parts.values().stream().filter(Wanted::isBody).toList();
             parts.forEach((field, part) -> {
                 if (!part.meaning().isOfTub()) {
                     return;
                 }
                 if (bodies.isEmpty()) {
                     said.put(field, new Said(true, "There is no tray or canopy here that it could be said of."));
-                } else if (told != Tub.NOT_SAID && told != SheetDraft.tub(part)) {
+                } else if (told != TubFate.NOT_SAID && told != part.tub()) {
                     said.put(field, new Said(true, "The answer about the tub says otherwise."));
                 }
             });
@@ -238,8 +238,7 @@ public record Understood(
 
         private static boolean isOneSet(Wanted part, Wanted other) {
             return part.meaning().kinds().stream()
-                    .anyMatch(kind ->
-                            SheetDraft.takesEndOf(part, other, kind) || SheetDraft.takesEndOf(other, part, kind));
+                    .anyMatch(kind -> part.takesEndOf(other, kind) || other.takesEndOf(part, kind));
         }
 
         /** @param others those of the lines above; gets this one */
@@ -251,7 +250,10 @@ public record Understood(
             if (part == null) {
                 return;
             }
-            String figures = String.join(", ", part.said().values());
+            String figures = part.said().entrySet().stream()
+                    .filter(told -> !told.getKey().equals(Wanted.ROOM))
+                    .map(Map.Entry::getValue)
+                    .collect(Collectors.joining(", "));
             said.putIfAbsent(
                     field,
                     new Said(
@@ -276,19 +278,19 @@ public record Understood(
             }
         }
 
-        /** Where something heavy is taken to sit is told at its line; two in one place are told of beside the sheet. */
+        /** Where a thing is taken to be is told at its line; two in one place are told of beside the sheet. */
         private void places(List<TakenPlace> places, Map<String, Wanted> parts) {
             TakenPlace.shared(places).forEach(same -> hints.add(TakenPlace.told(same)));
             places.stream()
                     .filter(TakenPlace::taken)
                     .forEach(place -> parts.forEach((field, part) -> {
-                        if (part.name().equalsIgnoreCase(place.name())) {
+                        if (!part.said().containsKey("at") && part.name().equalsIgnoreCase(place.name())) {
                             said.computeIfPresent(
                                     field,
                                     (same, told) -> new Said(
                                             false,
-                                            told.words() + ". Taken to sit " + place.words()
-                                                    + ": say where behind it if it does not"));
+                                            told.words() + ". Taken to be " + place.words()
+                                                    + ": say where behind it if it is not"));
                         }
                     }));
         }

@@ -27,23 +27,13 @@ final class OfferedText {
     private OfferedText() {}
 
     /** Empty where it cannot be written into the text as that is laid out. @param now a sheet without faults */
-    static Optional<String> of(Answer now, List<Change> changes) {
+    static Optional<Answer> of(Answer now, List<Change> changes) {
         try {
-            Answer made = now;
-            for (int i = 0; i < changes.size(); i++) {
-                Sheet wanted = sheet(now, changes.subList(0, i + 1));
-                Optional<Answer> next = with(changes.get(i), made)
-                        .map(made::to)
-                        .filter(written -> written.read()
-                                .filter(read -> read.sheet().equals(wanted))
-                                .isPresent())
-                        .findFirst();
-                if (next.isEmpty()) {
-                    return Optional.empty();
-                }
-                made = next.get();
+            Optional<Answer> made = Optional.of(now);
+            for (int i = 0; i < changes.size() && made.isPresent(); i++) {
+                made = with(changes.get(i), made.get(), sheet(now, changes.subList(0, i + 1)));
             }
-            return Optional.of(made.text());
+            return made;
         } catch (FaultsException e) {
             return Optional.empty();
         }
@@ -55,19 +45,26 @@ final class OfferedText {
         return Change.sheet(changes, read.tree(), read.sheet(), now.view().book(), read.groups());
     }
 
-    /** The texts that may say it, the one that a person would write first. */
-    private static Stream<String> with(Change change, Answer now) throws FaultsException {
+    /** The text that a person would write first, of those that make the wanted sheet. */
+    private static Optional<Answer> with(Change change, Answer now, Sheet wanted) throws FaultsException {
         Node.Mapping before = now.read().orElseThrow().tree();
         Node.Mapping after = change.applied(before, now.read().orElseThrow().sheet());
         if (change instanceof Change.Swap swap) {
-            return swapped(swap, now, after);
+            return swapped(swap, now, after).filter(made -> isOf(made, wanted)).findFirst();
         }
-        // What the shelf says of a trailer becomes a guess once the sheet says another mass; then it is written too.
-        Answer once = now.to(edited(now, after));
-        return once.read().isPresent() ? Stream.of(once.text(), edited(once, after)) : Stream.of(once.text());
+        Answer made = edited(now, after);
+        if (made.read().isPresent() && !isOf(made, wanted)) {
+            // What the shelf says of a trailer becomes a guess once the sheet says another mass; so it is written too.
+            made = edited(made, after);
+        }
+        return Optional.of(made).filter(text -> isOf(text, wanted));
     }
 
-    private static String edited(Answer now, Node.Mapping after) throws FaultsException {
+    private static boolean isOf(Answer made, Sheet wanted) {
+        return made.read().filter(read -> read.sheet().equals(wanted)).isPresent();
+    }
+
+    private static Answer edited(Answer now, Node.Mapping after) throws FaultsException {
         TreeDifference difference = TreeDifference.of(now.read().orElseThrow().tree(), after);
         Answer made = now;
         for (TreeDifference.Put put : difference.put()) {
@@ -80,11 +77,11 @@ final class OfferedText {
         for (NodePath gone : difference.gone()) {
             text = TextEdit.without(text, gone).orElse(text);
         }
-        return text;
+        return made.to(text);
     }
 
     /** By its name on the shelf where that says all of it, else with all its fields. */
-    private static Stream<String> swapped(Change.Swap swap, Answer now, Node.Mapping after) {
+    private static Stream<Answer> swapped(Change.Swap swap, Answer now, Node.Mapping after) {
         NodePath path = NodePath.find("fitments." + swap.part(), after);
         Node.Mapping fitted = (Node.Mapping) path.in(after);
         Node.Mapping byName =
@@ -95,6 +92,8 @@ final class OfferedText {
                 byName = byName.with(field.getKey(), field.getValue().value());
             }
         }
-        return Stream.of(byName, fitted).flatMap(node -> TextEdit.exchanged(now.text(), path, node).stream());
+        return Stream.of(byName, fitted)
+                .flatMap(node -> TextEdit.exchanged(now.text(), path, node).stream())
+                .map(now::to);
     }
 }

@@ -174,7 +174,7 @@ public final class OffersPane implements Pane, Routes, Changes {
     }
 
     private static Tried tried(String address, Answer now, Offered.Item offer) {
-        Optional<Answer> written = OfferedText.of(now, offer.changes()).map(now::to);
+        Optional<Answer> written = OfferedText.of(now, offer.changes());
         Arrangement as = now.arrangement().orElseThrow();
         Arrangement then =
                 written.flatMap(Answer::arrangement).orElseGet(() -> Arrangement.of(unwritten(now, offer.changes())));
@@ -221,7 +221,6 @@ public final class OffersPane implements Pane, Routes, Changes {
         @Override
         public Answer in(Answer now) throws FaultsException {
             return offer.flatMap(item -> OfferedText.of(now, item.changes()))
-                    .map(now::to)
                     .orElseThrow(() -> new FaultsException(List.of(new Fault(
                             now.place(),
                             "",

@@ -5,15 +5,19 @@ import fitworthy.figures.measure.MeasureKind;
 import fitworthy.printout.picture.Svg.Pen;
 import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.Wording;
+import java.util.List;
 import java.util.Optional;
 
 /** A bar that shows how much of its limit a measure uses. */
 final class Bar {
 
+    /** How much a bar is higher on each side beyond its limit. */
+    private static final double OVER = 1;
+
     private Bar() {}
 
     /**
-     * Draws it: grey up to the limit, hatched beyond, a dashed empty frame where it is not known.
+     * Draws it: grey up to the limit, black and higher beyond, a dashed empty frame where it is not known.
      *
      * @param most the share of the limit that the whole width stands for; what is larger ends there in a broken edge
      */
@@ -27,19 +31,20 @@ final class Bar {
         } else {
             double end = x + width / most * Math.min(Math.max(used.get(), 0), most);
             svg.box("", Pen.NONE, Svg.GREY, x, y, Math.min(end, limit) - x, height);
-            if (end > limit) {
-                svg.box("", Pen.NONE, Svg.WHITE, limit, y, end - limit, height);
-                svg.hatch(Pen.LINE, limit, y, end - limit, height, 3);
-            }
             svg.box(part, Pen.LINE, "none", x, y, end - x, height);
+            if (end > limit) {
+                svg.box("", Pen.LINE, Svg.BLACK, limit, y - OVER, end - limit, height + 2 * OVER);
+            }
             if (used.get() > most) {
                 svg.lines("", Pen.LINE, Svg.WHITE, end - 5, y - 1, end - 2, y + height / 2, end - 5, y + height + 1);
             }
             double tolerance = width / most * measure.getTolerance() / measure.getLimit();
             if (tolerance >= 0.5 && used.get() + tolerance / width * most < most) {
-                svg.line(Pen.LINE, end - tolerance, y + height / 2, end + tolerance, y + height / 2);
-                svg.line(Pen.LINE, end - tolerance, y + height / 2 - 2, end - tolerance, y + height / 2 + 2);
-                svg.line(Pen.LINE, end + tolerance, y + height / 2 - 2, end + tolerance, y + height / 2 + 2);
+                for (Pen pen : List.of(Pen.HALO, Pen.LINE)) {
+                    svg.line(pen, end - tolerance, y + height / 2, end + tolerance, y + height / 2);
+                    svg.line(pen, end - tolerance, y + height / 2 - 2, end - tolerance, y + height / 2 + 2);
+                    svg.line(pen, end + tolerance, y + height / 2 - 2, end + tolerance, y + height / 2 + 2);
+                }
             }
         }
         svg.line(part.isEmpty() ? "" : part + "-limit", Pen.BOLD, limit, y - 2, limit, y + height + 2);
@@ -83,6 +88,9 @@ final class Bar {
             return "not checked";
         }
         double left = limit(measure) - value(measure);
+        if (Wording.isNothing(measure.getHeadroom() < 0 ? -1 : left, kind(measure))) {
+            return Wording.NOTHING;
+        }
         return Wording.atLeast(measure)
                 + Wording.quantity(Math.abs(left), kind(measure))
                 + (measure.getHeadroom() < 0 ? " over" : " spare");

@@ -24,8 +24,8 @@ final class Headroom {
     private static final double MARGIN = 4;
     private static final double CASES = 134;
     private static final double BARS = 212;
-    private static final double BARS_WIDTH = 164;
-    private static final double SHARES = 407;
+    private static final double BARS_WIDTH = 150;
+    private static final double SHARES = 393;
     private static final double BAR = 8;
     private static final double ROW = 12;
     /** A line of a limit's name. */

@@ -29,7 +29,7 @@ final class MarginBars {
     private static final double LOADINGS = 226;
     private static final double BARS = 232;
     private static final double BARS_WIDTH = 100;
-    private static final double VALUES = 412;
+    private static final double VALUES = 398;
     private static final double LINE = 10;
     private static final double BAR = 6.5;
     private static final double MOST = 1.6;
@@ -55,7 +55,7 @@ final class MarginBars {
         MarginBars bars = new MarginBars(advice.loadings().size() > 1, limits.size() > 6 ? 1 : MOST_LOADINGS);
         limits.forEach(bars::limit);
         return Optional.of(bars.svg.picture(
-                "Margin to each limit, by loading (hatched: over it; thin line: how far it may be off)",
+                "Margin to each limit, by loading (black: over it; thin line: how far it may be off)",
                 bars.words.toString(),
                 bars.y));
     }

@@ -37,6 +37,7 @@ final class Svg {
         LINE(BLACK, 0.9, ""),
         BOLD(BLACK, 1.8, ""),
         EDGE(WHITE, 0.6, ""),
+        HALO(WHITE, 2.1, ""),
         DASHED(BLACK, 0.9, "3 2");
 
         private final String colour;

@@ -21,6 +21,9 @@ import java.util.regex.Pattern;
 public final class Wording {
 
     /** One within a word; before a number it is a minus sign, between numbers it stands in a date. */
+    /** That a limit is just kept. */
+    public static final String NOTHING = "nothing to spare";
+
     private static final Pattern HYPHEN = Pattern.compile("(?<=[a-z])-");
 
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^}]*)\\}");
@@ -185,12 +188,13 @@ public final class Wording {
 
     /** How much is spare, or by how much the limit is passed; of shares in percentage points. */
     public static String margin(Judged judged, Comparison comparison) {
-        double margin = Digits.asPrinted(judged, comparison).margin();
+        boolean none =
+                Digits.printsAsZero(Digits.asPrinted(judged, comparison).margin(), Digits.kind(judged, comparison));
+        if (none && comparison.margin() >= 0) {
+            return NOTHING;
+        }
         String spare = comparison.margin() >= 0 ? " spare" : judged.card().atLeast() ? " short" : " over";
-        return (Digits.printsAsZero(margin, Digits.kind(judged, comparison))
-                        ? "none"
-                        : atLeast(judged.measure()) + amount(judged, comparison))
-                + spare;
+        return atLeast(judged.measure()) + amount(judged, comparison) + spare;
     }
 
     /** The margin alone, without a sign; of what is not known whole it is the least. */
@@ -211,6 +215,11 @@ public final class Wording {
     public static String margin(double margin, MeasureKind kind) {
         MeasureKind shown = Digits.finer(kind, finer -> margin < 0 && Digits.printsAsZero(margin, finer));
         return quantity(shown.printed(margin, -1), shown);
+    }
+
+    /** Whether a margin is kept, but by nothing that is printed. */
+    public static boolean isNothing(double margin, MeasureKind kind) {
+        return margin >= 0 && Digits.printsAsZero(kind.printed(margin, -1), kind);
     }
 
     /** The same without a sign: what is spare stands alone, what is passed is so much over. */

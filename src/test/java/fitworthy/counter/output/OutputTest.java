@@ -22,6 +22,7 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 class OutputTest {
 
     private static final Pattern TIME = Pattern.compile("20\\d\\d-\\d\\d-\\d\\d \\d\\d:\\d\\d UTC");
+    private static final Pattern CHECKED = Pattern.compile("value=\"(\\w+)\"( required)? checked");
     private static final Pattern CELL = Pattern.compile("(?s)<t[hd]( [^>]*)?>(.*?)</t[hd]>");
 
     @RegisterExtension
@@ -140,9 +141,25 @@ class OutputTest {
     }
 
     @Test
+    void nothingIsMadeBeforeSomebodyHasChosenForWhom() throws Exception {
+        String page = served.get("/sheets/overloaded.yaml/print").body();
+        assertTrue(page.contains("Nothing is made yet: choose for whom."), page);
+        assertFalse(page.contains("id=\"made\""), page);
+        assertEquals(
+                List.of("a4"),
+                CHECKED.matcher(page).results().map(one -> one.group(1)).toList());
+        String chosen = served.get("/sheets/overloaded.yaml/print?for=customer&paper=letter")
+                .body();
+        assertTrue(chosen.contains("id=\"made\""), chosen);
+        assertEquals(
+                List.of("customer", "letter"),
+                CHECKED.matcher(chosen).results().map(one -> one.group(1)).toList());
+    }
+
+    @Test
     void thePageTellsWhenTheDocumentIsMade() throws Exception {
         String first = served.get("/sheets/overloaded.yaml/print?for=engineer").body();
-        assertTrue(first.contains("value=\"engineer\" checked"));
+        assertTrue(first.contains("value=\"engineer\" required checked"));
         served.get("/sheets/overloaded.yaml/print.html?for=engineer");
         String made =
                 served.get("/sheets/overloaded.yaml/print/made?for=engineer").body();

@@ -240,7 +240,7 @@ class PlanFormsTest {
         made("shared", "water tank=60 L", "water bladder=40 L", "UHF radio");
         String page = served.get("/sheets/shared.yaml").body();
         assertTrue(page.contains(
-                "Water tank and Water bladder are taken to sit in one place, under the tray, since nobody"));
+                "Water tank and Water bladder are taken to be in one place, under the tray, since nobody"));
         assertFalse(page.contains("Planned more than once"), page);
         changed("shared", "words", "filter", "water bladder 2=10 L behind the rear axle");
         changed("shared", "words", "filter", "tall aerial");

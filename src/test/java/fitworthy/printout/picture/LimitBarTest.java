@@ -29,7 +29,7 @@ class LimitBarTest {
         assertEquals("2519.4 kg of 2519.6 kg", bar(2519.4, 2519.6).of());
         assertEquals("0.2 kg spare", bar(2519.4, 2519.6).left());
         assertEquals("2519 kg of 2519 kg", bar(2519.00001, 2519.00002).of());
-        assertEquals("0 kg spare", bar(2519.00001, 2519.00002).left());
+        assertEquals("nothing to spare", bar(2519.00001, 2519.00002).left());
     }
 
     @Test
@@ -61,6 +61,6 @@ class LimitBarTest {
     }
 
     private static BigDecimal number(String quantity) {
-        return new BigDecimal(quantity.split(" ")[0]);
+        return quantity.equals("nothing to spare") ? BigDecimal.ZERO : new BigDecimal(quantity.split(" ")[0]);
     }
 }

@@ -59,6 +59,29 @@ class PicturesTest {
         return Adviser.advise(Books.engine(), Sheets.plainWith(changes));
     }
 
+    /** 290 kg on a ball rated for 300 kg, on a bar for 350 kg: the limit that leaves least is drawn. */
+    @Test
+    void theLoadOnTheBallHasARowWhereATrailerIsTowed() throws FaultsException {
+        String van =
+                """
+                vehicle: {tow-bar: {plate: {trailer: 3500 kg, ball: 350 kg}}}
+                trailer: {name: Van, mass: 2900 kg +/- 0 kg, ball: %d kg +/- 0 kg, rated: 3500 kg, gtm: 3300 kg, brakes: electric,
+                  coupling: {trailer: 3500 kg, ball: 350 kg}}
+                """;
+        assertEnds("Vehicle: ball load limit: 290 kg of 300 kg, 10 kg spare.", margins(van.formatted(290)));
+        assertEnds("Vehicle: ball load limit: 300 kg of 300 kg, nothing to spare.", margins(van.formatted(300)));
+        assertEnds("Vehicle: ball load limit: 301 kg of 300 kg, 1 kg over.", margins(van.formatted(301)));
+        assertFalse(margins("title: plain").contains("ball"));
+    }
+
+    private static String margins(String changes) throws FaultsException {
+        return MarginBars.of(plainWith(changes)).orElseThrow().description();
+    }
+
+    private static void assertEnds(String end, String text) {
+        assertTrue(text.endsWith(end), text);
+    }
+
     private static Advice hostile() throws FaultsException {
         return plainWith(
                 """

@@ -1,0 +1,131 @@
+package fitworthy.printout;
+
+import fitworthy.advice.RoomLeft;
+import fitworthy.advice.RoomLeft.Answer;
+import fitworthy.advice.RoomLeft.InLoading;
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.room.Limit;
+import fitworthy.figures.room.Most;
+import fitworthy.figures.room.RoomMeasures;
+import fitworthy.figures.room.Step;
+import fitworthy.printout.words.Wording;
+import fitworthy.quantity.Figure;
+import fitworthy.sheet.Trailer;
+import fitworthy.source.Words;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * How heavy a trailer may be, in sentences.
+ *
+ * @param trailer the one that is planned
+ */
+record HeaviestTrailer(RoomLeft room, Trailer trailer) {
+
+    /** Each loading is named where not all come to the same; those that have no answer are left out. */
+    String sentences() {
+        return (sentence("", loading -> loading.trailer()
+                                .map(HeaviestTrailer::most)
+                                .orElse(""))
+                        + sentence("Its " + kilograms(trailer.ball()) + " on the ball: ", this::onBall)
+                        + sentence("The vehicle itself could tow ", loading -> loading.trailer()
+                                .flatMap(HeaviestTrailer::alone)
+                                .orElse(""))
+                        + sentence("", loading -> loading.trailer()
+                                .filter(this::isTooHeavyEmpty)
+                                .map(answer ->
+                                        trailer.name() + " is heavier even empty: " + kilograms(trailer.lightest()))
+                                .orElse("")))
+                .strip();
+    }
+
+    /** Whether the vehicle is over a limit before a trailer is on. */
+    boolean isOverAlone() {
+        return room.loadings().stream()
+                .flatMap(loading -> loading.trailer().stream())
+                .anyMatch(answer -> answer.most().isOver() && answer.most().taken() == 0);
+    }
+
+    private String sentence(String before, Function<InLoading, String> answer) {
+        Map<String, List<String>> loadings = new LinkedHashMap<>();
+        room.loadings().forEach(loading -> loadings.computeIfAbsent(answer.apply(loading), none -> new ArrayList<>())
+                .add(loading.loading()));
+        loadings.remove("");
+        String told = loadings.entrySet().stream()
+                .map(entry -> entry.getKey() + in(entry.getValue()))
+                .collect(Collectors.joining("; "));
+        return told.isEmpty() ? "" : Words.capital(before + told) + ". ";
+    }
+
+    private String in(List<String> loadings) {
+        return loadings.size() == room.loadings().size() ? "" : " (" + String.join(", ", loadings) + ")";
+    }
+
+    private static String most(Answer answer) {
+        Most most = answer.most();
+        if (most.isOver()) {
+            return "no trailer at all: " + over(most);
+        }
+        return most.unknown().isEmpty()
+                ? "up to " + RoomTable.about(answer.figured())
+                        + Wording.within(answer.figured().measure()) + by(most.governs())
+                : "not known"
+                        + (most.atMost().known() ? ", at most " + RoomTable.atMost(answer) + by(most.governs()) : "")
+                        + "; to be found out: " + RoomTable.fields(most.missing());
+    }
+
+    private static String over(Most most) {
+        return most.over().stream()
+                        .map(step -> "the " + step.limit().words() + " is passed by "
+                                + Wording.quantity(most.passed(step), RoomMeasures.TRAILER))
+                        .collect(Collectors.joining(", "))
+                + (most.taken() > 0 ? " even so" : " without one");
+    }
+
+    private static String by(Optional<Step> step) {
+        return step.map(limit -> ", limited by the " + limit.limit().words()).orElse("");
+    }
+
+    /** What the vehicle alone allows, where the trailer's own limits decide. */
+    private static Optional<String> alone(Answer answer) {
+        Most most = answer.most();
+        boolean others = !most.isOver()
+                && most.unknown().isEmpty()
+                && most.steps().get(0).limit().of() == Limit.Of.TRAILER;
+        return most.steps().stream()
+                .filter(step -> others && step.limit().of() == Limit.Of.VEHICLE)
+                .findFirst()
+                .map(step ->
+                        Wording.within(Measure.most(RoomMeasures.TRAILER, "", step.most())) + by(Optional.of(step)));
+    }
+
+    private boolean isTooHeavyEmpty(Answer answer) {
+        Figure most = answer.most().figure();
+        return !answer.most().isOver()
+                && most.known()
+                && trailer.lightest().known()
+                && trailer.lightest().isAbove(most);
+    }
+
+    /** What may be on the ball where the trailer's mass is not known. */
+    private String onBall(InLoading loading) {
+        return trailer.mass().known() || !trailer.ball().known()
+                ? ""
+                : loading.ball()
+                        .filter(ball -> ball.most().atMost().known())
+                        .map(ball -> ball.most().isOver()
+                                ? "none, " + over(ball.most())
+                                : "at most " + RoomTable.about(ball.figured()) + RoomTable.atMost(ball)
+                                        + by(ball.most().governs()))
+                        .orElse("");
+    }
+
+    private static String kilograms(Figure mass) {
+        return mass.known() ? Wording.quantity(mass.value(), RoomMeasures.TRAILER) : "";
+    }
+}

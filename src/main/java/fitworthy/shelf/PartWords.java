@@ -1,0 +1,250 @@
+package fitworthy.shelf;
+
+import fitworthy.quantity.Dimension;
+import fitworthy.quantity.Mark;
+import fitworthy.quantity.QuantityText;
+import fitworthy.schema.ChoiceWords;
+import fitworthy.schema.FieldSchema;
+import fitworthy.schema.Plausible;
+import fitworthy.schema.RecordSchema;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.ShopWords;
+import fitworthy.sheet.ShopWords.Meaning;
+import fitworthy.sheet.ShopWords.Thing;
+import fitworthy.sheet.TyreSize;
+import fitworthy.sheet.Wanted;
+import fitworthy.source.Node;
+import fitworthy.source.Words;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Understands what is typed of one part or other thing of a plan.
+ *
+ * @param words what the rule book knows the trade's words to mean
+ * @param shelf what may be taken from it by name
+ * @param places in words
+ */
+record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults faults) {
+
+    private static final String PART = "part";
+    /** What begins so after the equals sign is a figure, and anything else a kind. */
+    private static final Pattern FIGURE = Pattern.compile("(about\\s+)?[0-9.].*");
+    /** A figure with more words behind it. */
+    private static final Pattern MORE = Pattern.compile("((?:about\\s+)?[0-9.]+\\s*\\p{L}+),?\\s+(.+)");
+    /** What words of a place begin with. */
+    private static final Pattern PLACE = Pattern.compile("(?:in|on|at|under|above|over|behind|beside)\\s.*");
+    /** That tyres go on the rims that a vehicle has, which a sheet says by naming no others. */
+    private static final Pattern STAYING_RIMS = Pattern.compile(
+            "(.*\\b(?:[0-9]{3}/[0-9]{2}R[0-9]{2}|[Tt]yres?|[Tt]ires?)\\b.*?)[\\s,]+on (?:the (?:rims|wheels) (?:that )?it (?:has|came"
+                    + " with)|(?:its|the) (?:own|same|present|standard|original|factory) (?:rims|wheels)|its (?:rims|wheels))");
+    /** What may stand behind the size of a tyre, such as 121S. */
+    private static final Pattern LOAD_AND_SPEED = Pattern.compile("\\s+[0-9]{2,3}[A-Z]$");
+    /** What of a shelf is a part of a plan. */
+    private static final List<Kind> KEPT = List.of(Kind.FITMENTS, Kind.TANKS, Kind.CARGO);
+    /** What customers say of a part beside its mass. */
+    private static final Set<String> MEASURES = Set.of("length", "lift", "capacity", "power");
+    /** What a name says of a part beside its kind, by the field that holds it: a lithium battery, an UHF radio. */
+    private static final Set<String> NAMED = Set.of("chemistry", "service");
+    /** Choices that a name does not tell. */
+    private static final Set<String> UNTOLD = Set.of("other");
+    /** The service of a UHF radio is another one elsewhere. */
+    private static final String UHF_REGION = "au";
+
+    /** What it is; null where it is not understood. @param region where the vehicle is registered */
+    Wanted wanted(String typed, String region) {
+        String wish = STAYING_RIMS.matcher(typed == null ? "" : typed.strip()).replaceFirst("$1");
+        Optional<String> place = place(wish);
+        String bare = place.map(where ->
+                        wish.substring(0, wish.length() - where.length()).replaceFirst("[\\s,=]+$", ""))
+                .orElse(wish);
+        Wanted wanted = unplaced(isName(bare) ? bare : new LetterWish(this::isUnderstood).typed(bare));
+        if (wanted == null) {
+            return null;
+        }
+        Map<String, String> said = new LinkedHashMap<>(wanted.said());
+        if (wanted.shelf().isEmpty()) {
+            wanted.meaning().kinds().stream().limit(1).forEach(kind -> said.putAll(named(kind, wanted.name(), region)));
+        }
+        place.ifPresent(where -> {
+            wanted.meaning().kinds().stream().limit(1).forEach(kind -> said.putAll(room(kind, where)));
+            said.put("at", where);
+        });
+        return new Wanted(wanted.name(), wanted.meaning(), said, wanted.shelf(), wanted.replaces());
+    }
+
+    /** The place at the end of what was typed, unless all of it is the name of something. */
+    private Optional<String> place(String typed) {
+        return places.ending(typed)
+                .filter(where ->
+                        where.length() < typed.length() && onShelf(typed).isEmpty());
+    }
+
+    /** The answer of a kind that asks in what it stands, where the place says so: a battery in the canopy. */
+    private Map<String, String> room(Fitment.Kind kind, String where) {
+        List<String> ways = places.ways(where);
+        Map<String, String> room = new LinkedHashMap<>();
+        RecordSchema.of(kind.details()).fields().stream()
+                .filter(field -> field.name().equals(Wanted.ROOM))
+                .flatMap(field -> ChoiceWords.of(field.type()).stream())
+                .filter(word -> ways.contains("in the " + word.replace('-', ' ')))
+                .forEach(word -> room.put(Wanted.ROOM, word));
+        return room;
+    }
+
+    /** Whether it is to be read as it stands, whatever else it could be in a letter. */
+    private boolean isName(String wish) {
+        return wish.contains("=") || onShelf(wish).isPresent() || words.all().contains(ShopWords.plain(wish));
+    }
+
+    private boolean isUnderstood(String name) {
+        return onShelf(name).isPresent() || words.of(name).isPresent();
+    }
+
+    /** The list of the shelf that has a part of this name. */
+    private Optional<Kind> onShelf(String name) {
+        return KEPT.stream()
+                .filter(kind -> shelf.named(kind, name)
+                        .filter(lies -> isMeant(lies, name))
+                        .isPresent())
+                .findFirst();
+    }
+
+    /** What the trade calls a part is any such part, where the shelf has one that is called so but for its capitals. */
+    private boolean isMeant(String onShelf, String typed) {
+        return onShelf.equals(typed) || !words.all().contains(ShopWords.plain(typed));
+    }
+
+    /** What the name says of a part beside its kind. */
+    private static Map<String, String> named(Fitment.Kind kind, String name, String region) {
+        Set<String> own = Set.of(ShopWords.plain(name).split(" "));
+        Map<String, String> named = new LinkedHashMap<>();
+        RecordSchema.of(kind.details()).fields().stream()
+                .filter(field -> NAMED.contains(field.name())
+                        && (!field.name().equals("service") || region.startsWith(UHF_REGION)))
+                .forEach(field -> ChoiceWords.of(field.type()).stream()
+                        .filter(word -> !UNTOLD.contains(word) && own.contains(word.split("-")[0]))
+                        .findFirst()
+                        .ifPresent(word -> named.put(field.name(), word)));
+        return named;
+    }
+
+    private Wanted unplaced(String typed) {
+        NamedFigure read = NamedFigure.of(typed);
+        String name = faults.name(PART, read.name(), right());
+        String said = read.said();
+        boolean figure = FIGURE.matcher(said).matches();
+        String word = said.isEmpty() || figure ? name : said;
+        Optional<Kind> kept = word.equals(name) ? onShelf(name) : Optional.empty();
+        String own = kept.flatMap(kind -> shelf.named(kind, name)).orElse(name);
+        Optional<Meaning> meaning = kept.map(kind -> meaning(kind, own)).or(() -> words.of(word));
+        if (meaning.isEmpty()) {
+            if (!name.isEmpty()) {
+                faults.tellWords(
+                        PART,
+                        word,
+                        "is no kind of part, and no word for one that the rule book knows"
+                                + Words.suggestion(word, words.all()),
+                        right());
+            }
+            return null;
+        }
+        Matcher more = MORE.matcher(said);
+        if (more.matches()) {
+            boolean place = PLACE.matcher(more.group(2)).matches();
+            faults.tellWords(
+                    PART,
+                    more.group(2),
+                    "is no place in words",
+                    right(name + "=" + more.group(1) + (place ? " under the tray" : "")));
+            return null;
+        }
+        String list = kept.map(Kind::inSheet).orElse("");
+        boolean replaces = kept.filter(kind -> shelf.of(kind).get(own).get("removes") != null)
+                .isPresent();
+        if (meaning.get().kinds().equals(List.of(Fitment.Kind.TYRES))
+                && TyreSize.read(LOAD_AND_SPEED.matcher(said).replaceFirst("")).isPresent()) {
+            return new Wanted(own, meaning.get(), Map.of("size", said), list, replaces);
+        }
+        // No field has the size of what no check knows, so that its name keeps it.
+        if (figure && kept.isEmpty() && meaning.get().kinds().contains(Fitment.Kind.OTHER) && isSize(said)) {
+            return new Wanted(name + " " + Mark.read(said).text(), meaning.get(), Map.of(), "", false);
+        }
+        Map<String, String> told = figure ? Map.of(figured(name, meaning.get(), said), said) : Map.of();
+        return new Wanted(own, meaning.get(), told, list, replaces);
+    }
+
+    private String right() {
+        return right("bull bar") + ", " + right("winch=26 kg") + ", " + right("NAME=other")
+                + " for what no check knows, or " + right("Dog=cargo") + " for a load";
+    }
+
+    private String right(String typed) {
+        return faults.right(PART, typed);
+    }
+
+    /** The field that a figure belongs into, which may be in it. */
+    private String figured(String name, Meaning meaning, String typed) {
+        Optional<FieldSchema> measure = measure(meaning, typed);
+        measure.ifPresentOrElse(
+                field -> faults.figure(PART, typed, field, right(name + "=" + field.example())),
+                () -> massOrCapacity(name, meaning, typed));
+        return measure.map(FieldSchema::name).orElse(meaning.isTank() ? "capacity" : "mass");
+    }
+
+    private void massOrCapacity(String name, Meaning meaning, String typed) {
+        boolean tank = meaning.isTank();
+        String mass = meaning.kinds().stream()
+                .map(kind -> kind.examples().get("mass"))
+                .findFirst()
+                .orElse("20 kg");
+        faults.figure(
+                PART,
+                typed,
+                tank ? Dimension.VOLUME : Dimension.MASS,
+                tank ? Plausible.CAPACITY : Plausible.PART_MASS,
+                right(name + "=" + (tank ? "140 L" : mass)));
+    }
+
+    /** What else than its mass a figure of a part tells by its unit, such as the length of a canopy. */
+    private static Optional<FieldSchema> measure(Meaning meaning, String typed) {
+        return meaning.kinds().stream()
+                .limit(1)
+                .flatMap(kind -> RecordSchema.of(kind.details()).fields().stream())
+                .filter(field -> field.content() == FieldSchema.Content.FIGURE)
+                .filter(field -> MEASURES.contains(field.name())
+                        && isIn(field.description().in(), typed))
+                .findFirst();
+    }
+
+    private static boolean isSize(String typed) {
+        return isIn(Dimension.VOLUME, typed) || isIn(Dimension.LENGTH, typed);
+    }
+
+    private static boolean isIn(Dimension dimension, String typed) {
+        try {
+            QuantityText.parse(Mark.read(typed).text(), dimension);
+            return true;
+        } catch (QuantityText.Unreadable e) {
+            return false;
+        }
+    }
+
+    /** What the name of something on the shelf stands for, as far as it says what a figure of it is. */
+    private Meaning meaning(Kind kept, String name) {
+        Node.Mapping lies = shelf.of(kept).get(name);
+        if (kept == Kind.TANKS) {
+            boolean own = lies.get("stock") instanceof Node.Scalar stock
+                    && Mark.read(stock.text()).text().matches("yes|true");
+            return new Meaning(List.of(), List.of(own ? Thing.MAIN_TANK : Thing.FUEL_TANK));
+        }
+        return lies.get("kind") instanceof Node.Scalar kind
+                ? Meaning.of(List.of(kind.text()))
+                : new Meaning(List.of(), List.of(Thing.CARGO));
+    }
+}
