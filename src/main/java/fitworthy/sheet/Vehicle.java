@@ -56,6 +56,12 @@ public record Vehicle(
                         find = "a satellite receiver's speed at a steady 100 km/h",
                         example = "4 %")
                 Figure speedometerOver,
+        @Field(
+                        value = "turns of the propeller shaft for one of the wheels; asked where the chassis is cut",
+                        within = Plausible.AXLE_RATIO,
+                        find = "the tag on the axle, or the workshop manual",
+                        example = "3.9")
+                Figure axleRatio,
         @Field("the engine") Engine engine,
         @Field("the intake and what water reaches first") Intake intake,
         @Field("the suspension it came with") Suspension suspension,

@@ -6,6 +6,11 @@ import fitworthy.figures.plan.TopicGroup;
 public final class BodyMeasures extends TopicGroup {
 
     public BodyMeasures() {
-        super(new BodyBuildMeasures(), new BodyWeightMeasures(), new RestraintMeasures(), new BurnerMeasures());
+        super(
+                new BodyBuildMeasures(),
+                new ChassisCutMeasures(),
+                new BodyWeightMeasures(),
+                new RestraintMeasures(),
+                new BurnerMeasures());
     }
 }
