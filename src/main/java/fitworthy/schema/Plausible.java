@@ -78,6 +78,8 @@ public enum Plausible {
     SHAFT_SPAN("50 mm", "300 mm", "2200 mm", "5 m"),
     SHAFT_TUBE("10 mm", "40 mm", "150 mm", "400 mm"),
     SHAFT_WALL("0.5 mm", "1 mm", "8 mm", "50 mm"),
+    RAIL("10 mm", "30 mm", "300 mm", "600 mm"),
+    YIELD("50 MPa", "150 MPa", "1000 MPa", "2500 MPa"),
     ADDED_WHEELBASE("0 mm", "0 mm", "2000 mm", "8 m"),
     COUNT("0", "0", "40", "1000"),
     POSITION("1", "1", "10", "100"),

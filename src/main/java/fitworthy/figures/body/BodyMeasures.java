@@ -9,6 +9,8 @@ public final class BodyMeasures extends TopicGroup {
         super(
                 new BodyBuildMeasures(),
                 new ChassisCutMeasures(),
+                new RailMeasures(),
+                new BodyCutMeasures(),
                 new BodyWeightMeasures(),
                 new RestraintMeasures(),
                 new BurnerMeasures());
