@@ -45,7 +45,8 @@ public record Costs(Map<Group, Sum> groups, List<Certificate> certificates, Figu
         static Group of(Fitment.Kind kind) {
             return switch (kind) {
                 case CHASSIS_EXTENSION, RATING_UPGRADE -> CHASSIS_AND_RATINGS;
-                case TRAY, CANOPY, LOCKER, ROOF_RACK, SEAT_CHANGE, GAS_BOTTLE, BURNER, FIREARM_BOX -> BODY_AND_LOAD;
+                case TRAY, CANOPY, LOCKER, ROOF_RACK, BODY_CUT, SEAT_CHANGE, GAS_BOTTLE, BURNER, FIREARM_BOX ->
+                    BODY_AND_LOAD;
                 case SPRINGS, AIR_SPRINGS, BODY_LIFT -> SUSPENSION;
                 case TYRES, WHEELS -> TYRES_AND_WHEELS;
                 case BAR, LAMPS -> FRONT;

@@ -41,6 +41,7 @@ public enum Plausible {
     SEATS("1", "1", "16", "60"),
     FULLNESS("0 %", "100 %"),
     SPEEDOMETER("-50 %", "-10 %", "15 %", "50 %"),
+    AXLE_RATIO("1", "2", "8", "25"),
 
     // Places
     ALONG("-5 m", "-2000 mm", "8000 mm", "20 m"),
@@ -74,6 +75,11 @@ public enum Plausible {
     MOTION_RATIO("5 %", "30 %", "130 %", "300 %"),
     JOINT_ANGLE("0 deg", "0 deg", "45 deg", "90 deg"),
     FRAME_CUT("0 m", "500 mm", "5000 mm", "12 m"),
+    SHAFT_SPAN("50 mm", "300 mm", "2200 mm", "5 m"),
+    SHAFT_TUBE("10 mm", "40 mm", "150 mm", "400 mm"),
+    SHAFT_WALL("0.5 mm", "1 mm", "8 mm", "50 mm"),
+    RAIL("10 mm", "30 mm", "300 mm", "600 mm"),
+    YIELD("50 MPa", "150 MPa", "1000 MPa", "2500 MPa"),
     ADDED_WHEELBASE("0 mm", "0 mm", "2000 mm", "8 m"),
     COUNT("0", "0", "40", "1000"),
     POSITION("1", "1", "10", "100"),

@@ -160,7 +160,12 @@ public sealed interface BodyDetails extends Details {
                             within = Plausible.WORKING_LIMIT,
                             find = "the maker of the bracket, or a pull with a scale",
                             example = "80 kg")
-                    Figure mount)
+                    Figure mount,
+            @Field(
+                            value =
+                                    "whether a gas alarm hangs near the floor of that space; asked where it is a box or a cabin",
+                            find = "a look")
+                    Choice<YesNo> gasAlarm)
             implements BodyDetails {}
 
     /** In the open air; in a locker of its own; in a canopy or box with other things; where people sit or sleep. */
@@ -204,6 +209,34 @@ public sealed interface BodyDetails extends Details {
         SMOKE,
         NONE,
         NOBODY_SLEEPS
+    }
+
+    /** A body that is cut, as a wagon to a cab, or its roof or pillars. Its mass is that of the new wall and frames. */
+    record BodyCut(
+            @Field(
+                            value =
+                                    "seat belts and what holds them in the body: untouched where no cut comes near them",
+                            find = "the drawing of the cut")
+                    Choice<AtCut> belts,
+            @Field(
+                            value = "the anchors of child seats; untouched where there are none",
+                            find = "the drawing of the cut, and the handbook")
+                    Choice<AtCut> childAnchors,
+            @Field(
+                            value = "airbags in pillars and roof, with their sensors; untouched where there are none",
+                            find = "the drawing of the cut, and the handbook")
+                    Choice<AtCut> curtainAirbags,
+            @Field(
+                            value = "whether a wall or window on the drawing closes the cab behind the people again",
+                            find = "the drawing of the cut")
+                    Choice<YesNo> closed)
+            implements BodyDetails {}
+
+    /** What becomes of a thing near the cut: left as it is, on an engineer's drawing, or not thought of. */
+    enum AtCut {
+        UNTOUCHED,
+        DRAWN,
+        OPEN
     }
 
     record SeatChange(

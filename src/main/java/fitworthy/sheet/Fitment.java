@@ -137,6 +137,7 @@ public record Fitment(
         GAS_BOTTLE(BodyDetails.GasBottle.class, "9 kg", "x: 3300 mm, y: 0 mm, z: 800 mm"),
         BURNER(BodyDetails.Burner.class, "8 kg", "x: 2500 mm, y: 0 mm, z: 700 mm"),
         FIREARM_BOX(BodyDetails.FirearmBox.class, "18 kg", "x: 2600 mm, y: 0 mm, z: 900 mm"),
+        BODY_CUT(BodyDetails.BodyCut.class, "25 kg", "x: 2300 mm, y: 0 mm, z: 1100 mm"),
         SEAT_CHANGE(BodyDetails.SeatChange.class, "14 kg", "x: 2300 mm, y: 0 mm, z: 800 mm"),
         BATTERY(ElectricalDetails.Battery.class, "26 kg", "x: 2300 mm, y: 0 mm, z: 700 mm"),
         CHARGER(ElectricalDetails.Charger.class, "2 kg", "x: 2300 mm, y: 0 mm, z: 900 mm"),

@@ -20,6 +20,12 @@ public sealed interface FrontDetails extends Details {
                     Choice<YesNo> marked,
             @Field(value = "what becomes of the parking, cruise and braking sensors", find = "the fitter")
                     Choice<Sensors> sensors,
+            @Field(
+                            value =
+                                    "whether setting camera, radar and other sensors again is in the plan and its price; asked where"
+                                            + " they are moved",
+                            find = "the plan")
+                    Choice<YesNo> sensorsSet,
             @Field(value = "whether the number plate can be read from ahead and from the sides", find = "a look")
                     Choice<YesNo> plateVisible,
             @Field(value = "whether headlamps, position lamps and indicators stay in full view", find = "a look")

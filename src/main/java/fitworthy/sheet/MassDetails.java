@@ -46,7 +46,28 @@ public sealed interface MassDetails extends Details {
                             example = "980 kg +/- 60 kg")
                     Figure behindCut,
             @Field(value = "whether an engineer or the authority has agreed to it in writing", find = "the plan")
-                    Choice<YesNo> approved)
+                    Choice<YesNo> approved,
+            @Field("the propeller shaft after it") PropellerShaft shaft,
+            @Field(
+                            value = "whether brake and fuel lines of the new length are in the plan",
+                            find = "the builder of the chassis")
+                    Choice<YesNo> lines,
+            @Field(
+                            value = "whether a park-brake cable and a wiring loom of the new length are in the plan",
+                            find = "the builder of the chassis")
+                    Choice<YesNo> cables,
+            @Field(
+                            value =
+                                    "whether it is on paper how the rails are joined: steel, place of the cut, weld, plates and who"
+                                            + " welds",
+                            find = "the builder of the chassis")
+                    Choice<YesNo> weldProcedure,
+            @Field(
+                            value =
+                                    "whether the engineer or the vehicle's maker states in writing what it may tow and carry on the"
+                                            + " ball after it; asked where it tows or has a tow bar",
+                            find = "the engineer's report")
+                    Choice<YesNo> towingStated)
             implements MassDetails {}
 
     /** Ratings raised by a certified kit. What is left out stays as the maker set it. */

@@ -157,6 +157,12 @@ final class PartChecks {
         if (extension.behindCut().value() >= sheet.vehicle().mass().kerb().value()) {
             faults.tell("is not less than the kerb mass", "behind-cut: 980 kg", path.to("behind-cut"));
         }
+        if (extension.shaft().wall().times(2).isAtLeast(extension.shaft().diameter())) {
+            faults.tell(
+                    "leaves nothing hollow in the tube",
+                    "wall: 2 mm",
+                    path.to("shaft").to("wall"));
+        }
     }
 
     /** Joints of all snorkels together: the advice tells them apart by name. */

@@ -7,6 +7,7 @@ import fitworthy.quantity.YesNo;
 import fitworthy.schema.Field;
 import fitworthy.schema.Plausible;
 import java.time.LocalDate;
+import java.util.Optional;
 
 /** The vehicle as its maker built it. */
 public record Vehicle(
@@ -43,6 +44,7 @@ public record Vehicle(
                         find = "a look")
                 Choice<YesNo> cargoBarrier,
         @Field("its dimensions") Size size,
+        @Field("its chassis rails, where they are to be held against what bends them") Optional<Rails> rails,
         @Field("its unladen masses") Masses mass,
         @Field("what its maker allows") Ratings ratings,
         @Field(value = "the tyres it came with", idle = "speedometer-set") TyreDetails.Tyres tyres,
@@ -56,6 +58,12 @@ public record Vehicle(
                         find = "a satellite receiver's speed at a steady 100 km/h",
                         example = "4 %")
                 Figure speedometerOver,
+        @Field(
+                        value = "turns of the propeller shaft for one of the wheels; asked where the chassis is cut",
+                        within = Plausible.AXLE_RATIO,
+                        find = "the tag on the axle, or the workshop manual",
+                        example = "3.9")
+                Figure axleRatio,
         @Field("the engine") Engine engine,
         @Field("the intake and what water reaches first") Intake intake,
         @Field("the suspension it came with") Suspension suspension,

@@ -32,6 +32,19 @@ final class VehicleChecks {
         unsprung("front", vehicle.suspension().front(), vehicle.mass().frontAxle());
         unsprung("rear", vehicle.suspension().rear(), vehicle.mass().rearAxle());
         countedInKerbMass(vehicle.mass());
+        vehicle.rails().ifPresent(this::rails);
+    }
+
+    /** What is behind a place has its middle behind it, and a rail is hollow. */
+    private void rails(Rails rails) {
+        NodePath path = VEHICLE.to("rails");
+        if (rails.middle().isBelow(rails.at())) {
+            faults.tell("is ahead of the place whose mass it is behind", "middle: 2700 mm", path.to("middle"));
+        }
+        Figure walls = rails.wall().times(2);
+        if (walls.isAtLeast(rails.depth()) || walls.isAtLeast(rails.width())) {
+            faults.tell("leaves nothing hollow in the rail", "wall: 3 mm", path.to("wall"));
+        }
     }
 
     private void axleMasses(Vehicle.Masses mass) {

@@ -42,7 +42,7 @@ class WorsePlanTest {
                     + "|circuits\\.N\\.(current|standby|hours|cable\\.length|fuse\\.distance)"
                     + "|vehicle\\.engine\\.(own-load|own-standby|pump-flow|consumption|consumption-towing|blow-by)"
                     + "|trip\\.(longest-leg|water-depth|top-speed|people|days|parked|radio-range|dust-distance|water-use)"
-                    + "|.*\\.(grille-hidden|ahead|joint-angle|tip|rear-swing|cog-height|lead-time|days|delivery|width|length|wheelbase-added|loaded|lifted)"
+                    + "|.*\\.(grille-hidden|ahead|joint-angle|tip|rear-swing|cog-height|lead-time|days|delivery|width|length|wheelbase-added|loaded|lifted|shaft\\.span|axle-ratio)"
                     + "|vehicle\\.size\\.(ball-overhang|rear-overhang)|.* of kind lamps\\.count");
 
     /** Figures of which less is worse. */
@@ -60,7 +60,7 @@ class WorsePlanTest {
     private static final Pattern NO = Pattern.compile(
             ".*\\.(earth|fixed|vented-outside|lid-sealed|alarm|lamp|buzzer|drain-reachable|airbag-statement|marked|plate-visible"
                     + "|lamps-visible|lines-reach|alignment|lamp-aim|suits|dust-sealed|potable|baffled|frost-guarded|every-wheel-braked"
-                    + "|breakaway|drop-vent|locks|ammunition-apart|insurer-told|plate|tree-strap|line-damper|approved|breather|filler"
+                    + "|breakaway|drop-vent|gas-alarm|sensors-set|locks|ammunition-apart|insurer-told|plate|tree-strap|line-damper|approved|lines|cables|weld-procedure|towing-stated|closed|breather|filler"
                     + "|earthed|shielded|relief|sealed|water-separator|cut-off|lithium-curve|aired|cargo-barrier|allowed|folds|on-metal|feed|pre-cleaner)|vehicle\\.ratings\\.levelling");
 
     private static final Pattern YES = Pattern.compile(
@@ -115,14 +115,22 @@ class WorsePlanTest {
                     "across\\.bar-wrong-twice",
                     "the bar alone is no longer what is too much"),
             Relief.of(
-                    ".*ball-overhang",
-                    "mass\\.axle-over|across\\.bar-wrong-twice",
+                    ".*(ball|rear)-overhang",
+                    "mass\\.axle-over|across\\.bar-wrong-twice|tyres\\.load-.*",
                     "the ball takes more off the front axle"),
             Relief.of("tanks\\.N\\.capacity", "mass\\..*|across\\.tanks-.*|water\\.(one-tank|surges)", "less is in it"),
             Relief.of(
                     "trailer\\.ball",
                     "towing\\.(ball-(light|slight)|axles-over|force-over|tyres-over)",
                     "what is on the ball is not on the axles"),
+            Relief.of(
+                    "vehicle\\.rails\\.width|.*\\.mass|trailer\\.ball",
+                    "body\\.rails-weak",
+                    "a wider rail is stronger, and a load ahead of the place or behind it takes some of the bending off"),
+            Relief.of(
+                    "trailer\\.ball",
+                    "(mass\\.(cog-high|tips-sooner|axle-.*)|tyres\\.load-.*)",
+                    "what hangs low and far back lowers the centre of gravity and lifts the front axle"),
             Relief.of(
                     ".*(inlet-bore|snorkel\\.bore)",
                     "intake\\.bore-(narrow|step)",
@@ -135,6 +143,7 @@ class WorsePlanTest {
             Relief.of("vehicle\\.size\\.rear-overhang", "body\\.overhang-grown", "what it grew by is judged"),
             Relief.of(".*\\.alarm", "fuel\\.alarm-unnoticed", "an alarm in vain is a fault, none a choice"),
             Relief.of(".*(lead-time|days)", "order\\.broken-up", "more work, or later, leaves fewer gaps"),
+            Relief.of(".*\\.vented-outside", "body\\.battery-vent-small", "where there is no vent none is too small"),
             Relief.of(".*battery\\.capacity", "body\\.battery-vent-small", "a smaller battery gives off less"),
             Relief.of(".*charger\\.output", "electrical\\.charger-gains", "it is no longer more than it takes"),
             Relief.of(

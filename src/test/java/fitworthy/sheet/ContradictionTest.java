@@ -53,6 +53,19 @@ class ContradictionTest {
     }
 
     @Test
+    void aTubeAndARailAreHollow() throws FaultsException {
+        String shaft = "fitments: [{name: Cut, kind: chassis-extension, mass: 0 kg, wheelbase-added: 300 mm, "
+                + "shaft: {diameter: 60 mm, wall: %s}}]";
+        Sheets.plainWith(String.format(shaft, "29 mm"));
+        assertEquals(List.of("fitments.1.shaft.wall"), faults(String.format(shaft, "30 mm")));
+        String rails =
+                "vehicle: {rails: {at: 1950 mm, behind: 900 kg, middle: %s, depth: 100 mm, width: 50 mm, wall: %s}}";
+        Sheets.plainWith(String.format(rails, "1950 mm", "24 mm"));
+        assertEquals(List.of("vehicle.rails.wall"), faults(String.format(rails, "1950 mm", "25 mm")));
+        assertEquals(List.of("vehicle.rails.middle"), faults(String.format(rails, "1940 mm", "24 mm")));
+    }
+
+    @Test
     void aTubThatStaysOnDoesNotComeOffToo() throws FaultsException {
         String canopy =
                 "fitments: [{name: Canopy, kind: canopy, mass: 90 kg, at: {x: 3 m}, tub-stays: %s, removes: {name: %s, mass: 9 kg, at: {x: 3 m}}}]";

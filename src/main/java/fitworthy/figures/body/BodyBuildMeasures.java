@@ -73,6 +73,8 @@ final class BodyBuildMeasures implements Topic {
     private static final MeasureKind GAS_PLACE = word("body.gas-place", "where the gas bottle travels", GasPlace.class);
     private static final MeasureKind GAS_VENT =
             yesNo("body.gas-vent", "whether the closed space of the gas bottle is open to the outside at its floor");
+    private static final MeasureKind GAS_ALARM =
+            yesNo("body.gas-alarm", "whether a gas alarm hangs in the space of the gas bottle");
     private static final MeasureKind GAS_MOUNT =
             number("body.gas-mount", "", 1, "what the bottle's bracket withstands over the weight of the full bottle");
     private static final MeasureKind GAS_MOUNT_NEEDED =
@@ -105,6 +107,7 @@ final class BodyBuildMeasures implements Topic {
                 DUST,
                 GAS_PLACE,
                 GAS_VENT,
+                GAS_ALARM,
                 GAS_MOUNT,
                 BATTERY_VENT,
                 DOOR,
@@ -199,6 +202,11 @@ final class BodyBuildMeasures implements Topic {
         measures.add(Measure.of(GAS_PLACE, fitment.name(), bottle.place()));
         if (!bottle.place().is(GasPlace.OPEN_AIR)) {
             measures.add(Measure.of(GAS_VENT, fitment.name(), bottle.dropVent()));
+        }
+        // A locker of its own is open to the outside and to nothing else.
+        if (!bottle.place().is(GasPlace.OPEN_AIR) && !bottle.place().is(GasPlace.LOCKER)) {
+            measures.add(
+                    Measure.of(GAS_ALARM, fitment.name(), bottle.gasAlarm()).given(bottle.place()));
         }
         measures.add(Measure.of(GAS_MOUNT, fitment.name(), bottle.mount().dividedBy(fitment.mass()))
                 .worked(

@@ -6,6 +6,13 @@ import fitworthy.figures.plan.TopicGroup;
 public final class BodyMeasures extends TopicGroup {
 
     public BodyMeasures() {
-        super(new BodyBuildMeasures(), new BodyWeightMeasures(), new RestraintMeasures(), new BurnerMeasures());
+        super(
+                new BodyBuildMeasures(),
+                new ChassisCutMeasures(),
+                new RailMeasures(),
+                new BodyCutMeasures(),
+                new BodyWeightMeasures(),
+                new RestraintMeasures(),
+                new BurnerMeasures());
     }
 }

@@ -31,6 +31,8 @@ public final class FrontMeasures implements Topic {
             yesNo("front.airbag-statement", "whether the bar's maker states that it suits the airbags");
     private static final MeasureKind BAR_MARKED =
             yesNo("front.bar-marked", "whether the bar bears the mark of its standard");
+    private static final MeasureKind SENSORS_SET =
+            yesNo("front.sensors-set", "whether setting the sensors again is planned");
     private static final MeasureKind SENSORS = word("front.sensors", "what becomes of the sensors", Sensors.class);
     private static final MeasureKind PLATE = yesNo("front.plate-visible", "whether the number plate can be read");
     private static final MeasureKind LAMPS_VISIBLE =
@@ -52,6 +54,7 @@ public final class FrontMeasures implements Topic {
                 AIRBAG_STATEMENT,
                 BAR_MARKED,
                 SENSORS,
+                SENSORS_SET,
                 PLATE,
                 LAMPS_VISIBLE,
                 APPROACH,
@@ -99,6 +102,9 @@ public final class FrontMeasures implements Topic {
         }
         measures.add(Measure.of(BAR_MARKED, name, bar.marked()));
         measures.add(Measure.of(SENSORS, name, bar.sensors()));
+        if (mayBe(bar.sensors(), Sensors.MOVED)) {
+            measures.add(Measure.of(SENSORS_SET, name, bar.sensorsSet()).given(bar.sensors()));
+        }
         measures.add(Measure.of(PLATE, name, bar.plateVisible()));
         measures.add(Measure.of(LAMPS_VISIBLE, name, bar.lampsVisible()));
         if (!plan.sheet().trip().terrain().is(Sheet.Terrain.TOWN)) {

@@ -11,6 +11,8 @@ public enum PracticeId {
     BODY_FORWARD_LEAST("body.forward-least"),
     BODY_LOOSE_MOST("body.loose-most"),
     BODY_OVERHANG_MOST("body.overhang-most"),
+    BODY_RAIL_RESERVE_LEAST("body.rail-reserve-least"),
+    BODY_SHAFT_SPEED_MOST("body.shaft-speed-most"),
     BODY_TIPPING_LEAST("body.tipping-least"),
     ELECTRICAL_ALTERNATOR_MOST("electrical.alternator-most"),
     ELECTRICAL_CABLE_SHARE("electrical.cable-share"),
