@@ -76,6 +76,7 @@ public final class NeverUsual {
                         "cold-charging",
                         "breakaway",
                         "made-for",
+                        "towing-stated",
                         "service-distance")
                 .forEach(name -> NAMED.put(name, STATEMENT));
         List.of("certificate", "insurer-told", "warranty", "inspection", "registered", "seats", "kerb")

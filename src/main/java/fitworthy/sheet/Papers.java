@@ -51,6 +51,7 @@ public record Papers(
     /** Alterations that may have to be certified. */
     public enum Alteration {
         CHASSIS,
+        BODY,
         RATINGS,
         SEATS,
         TYRES,

@@ -33,6 +33,7 @@ public record Rails(
                                 "where the middle of that mass is, backwards from the front axle on the vehicle as planned",
                         in = Dimension.LENGTH,
                         within = Plausible.ALONG,
+                        signed = true,
                         needed = true,
                         find = "the builder of the chassis, who adds up its parts",
                         example = "2700 mm +/- 100 mm")

@@ -143,7 +143,6 @@ class WorsePlanTest {
             Relief.of("vehicle\\.size\\.rear-overhang", "body\\.overhang-grown", "what it grew by is judged"),
             Relief.of(".*\\.alarm", "fuel\\.alarm-unnoticed", "an alarm in vain is a fault, none a choice"),
             Relief.of(".*(lead-time|days)", "order\\.broken-up", "more work, or later, leaves fewer gaps"),
-            Relief.of(".*\\.vented-outside", "body\\.battery-vent-small", "where there is no vent none is too small"),
             Relief.of(".*battery\\.capacity", "body\\.battery-vent-small", "a smaller battery gives off less"),
             Relief.of(".*charger\\.output", "electrical\\.charger-gains", "it is no longer more than it takes"),
             Relief.of(

@@ -165,15 +165,16 @@ abstract class Hand {
         /** How many stops of the Tab key a thing is further on, fewer than none where it lies behind. */
         private static final String STOPS =
                 """
+                const group = (one) => [...(one.form ?? document).querySelectorAll(`[name="${one.name}"]`)];
                 const stops = [...document.querySelectorAll('a[href], button, input, select, textarea, summary, [tabindex="0"], iframe')]
                     .filter(one => !one.disabled && one.type !== 'hidden' && one.tabIndex >= 0 && one.checkVisibility()
-                        && (one.type !== 'radio' || one.checked || !(one.form ?? document).querySelector(`[name="${one.name}"]:checked`)));
+                        && (one.type !== 'radio' || one === (group(one).find(other => other.checked) ?? group(one)[0])));
                 return stops.indexOf(arguments[0]) - stops.indexOf(document.activeElement);
                 """;
 
-        /** The one of several choices that is taken, to which the Tab key leads; where none is, the wanted one. */
-        private static final String CHOSEN =
-                "return document.querySelector(`[name='${arguments[0].name}']:checked`) ?? arguments[0]";
+        /** The one of several choices that is taken, to which the Tab key leads; where none is, the first. */
+        private static final String CHOSEN = "const name = arguments[0].name;"
+                + "return document.querySelector(`[name='${name}']:checked`) ?? document.querySelector(`[name='${name}']`);";
 
         private static final int TRIES = 12;
 

@@ -231,7 +231,8 @@ class OneFigureTest {
                         headline.contains(value)
                                 && (headline.contains("none allowed")
                                         || headline.contains(limit)
-                                                && (headline.contains(difference) || headline.contains(": none "))),
+                                                && (headline.contains(difference)
+                                                        || headline.contains(": nothing to spare"))),
                         headline);
                 assertEquals(
                         Stream.of("{value}", "{enough}", "{limit}", "{margin}")

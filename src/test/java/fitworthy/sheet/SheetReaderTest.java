@@ -287,8 +287,8 @@ class SheetReaderTest {
                     "17:5 fitments.1.at: has a mass but no place -> at: {x: 2950 mm, y: 0 mm, z: 1300 mm}"),
             new Spoilt(
                     "region: au",
-                    "region: nz",
-                    "2:9 region: the rule book has no region 'nz'" + " -> region: one of any, au, ..."),
+                    "region: fr",
+                    "2:9 region: the rule book has no region 'fr'" + " -> region: one of any, au, ..."),
             new Spoilt(
                     "vehicle:\n",
                     "ready-by: 2026-11-24\nvehicle:\n",

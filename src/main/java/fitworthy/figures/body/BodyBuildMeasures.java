@@ -218,13 +218,13 @@ final class BodyBuildMeasures implements Topic {
                 .worked("needed = least x bottle", in("least", least, ""), in("bottle", fitment.mass(), "kg")));
     }
 
-    /** Whether the box is vented at all is a matter of the electrics. */
+    /** That it is not vented at all is told by the electrics where people are in with it; elsewhere it has no vents. */
     private static void battery(String name, Battery battery, List<Measure> measures) {
         boolean open =
                 battery.place().is(BatteryPlace.ENGINE_BAY) || battery.place().is(BatteryPlace.OUTSIDE);
-        if (!open
-                && !battery.chemistry().is(Chemistry.LITHIUM)
-                && !battery.ventedOutside().is(YesNo.NO)) {
+        boolean shut = battery.ventedOutside().is(YesNo.NO);
+        boolean told = shut && (!battery.place().known() || battery.place().is(BatteryPlace.CABIN));
+        if (!open && !told && !battery.chemistry().is(Chemistry.LITHIUM)) {
             Figure needed = !battery.place().known()
                     ? Figure.missing(battery.place().missing())
                     : !battery.chemistry().known()
@@ -233,13 +233,15 @@ final class BodyBuildMeasures implements Topic {
                                     battery.voltage(),
                                     battery.capacity(),
                                     battery.chemistry().is(Chemistry.LEAD_ACID));
-            measures.add(Measure.of(BATTERY_VENT, name, battery.vents(), needed)
-                    .worked(
-                            battery.chemistry().is(Chemistry.LEAD_ACID)
-                                    ? "needed = 28 x 0.05 x voltage / 2 x 0.02 x capacity"
-                                    : "needed = 28 x 0.05 x voltage / 2 x 0.01 x capacity",
-                            in("voltage", battery.voltage(), "V"),
-                            in("capacity", battery.capacity(), "Ah")));
+            Measure vents = shut
+                    ? Measure.of(BATTERY_VENT, name, Figure.ZERO, needed).given(battery.ventedOutside())
+                    : Measure.of(BATTERY_VENT, name, battery.vents(), needed);
+            measures.add(vents.worked(
+                    battery.chemistry().is(Chemistry.LEAD_ACID)
+                            ? "needed = 28 x 0.05 x voltage / 2 x 0.02 x capacity"
+                            : "needed = 28 x 0.05 x voltage / 2 x 0.01 x capacity",
+                    in("voltage", battery.voltage(), "V"),
+                    in("capacity", battery.capacity(), "Ah")));
         }
     }
 

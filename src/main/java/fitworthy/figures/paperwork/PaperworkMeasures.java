@@ -52,7 +52,7 @@ public final class PaperworkMeasures implements Topic {
 
     /** Alterations after which the vehicle itself is looked at, not its papers alone. */
     private static final Set<Alteration> SEEN_BY_INSPECTOR =
-            EnumSet.of(Alteration.CHASSIS, Alteration.RATINGS, Alteration.SEATS);
+            EnumSet.of(Alteration.CHASSIS, Alteration.BODY, Alteration.RATINGS, Alteration.SEATS);
 
     private enum Stage {
         FITS,

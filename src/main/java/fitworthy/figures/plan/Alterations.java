@@ -82,6 +82,7 @@ public final class Alterations {
     private static Set<Alteration> of(Fitment.Kind kind) {
         return switch (kind) {
             case CHASSIS_EXTENSION -> Set.of(Alteration.CHASSIS);
+            case BODY_CUT -> Set.of(Alteration.BODY);
             case RATING_UPGRADE -> Set.of(Alteration.RATINGS);
             case SEAT_CHANGE -> Set.of(Alteration.SEATS);
             case TYRES -> Set.of(Alteration.TYRES, Alteration.RIDE_HEIGHT);
