@@ -79,7 +79,7 @@ final class Edits {
             }
             Answer before = now;
             SetValue set = new SetValue(FIELD, mass(i));
-            Answer then = before.to(timed("text changed", () -> set.in(before)));
+            Answer then = timed("text changed", () -> set.in(before));
             timed("read", then::faults);
             timed("advice", then::advice);
             timed(

@@ -254,7 +254,7 @@ final class Guard {
         return () -> {
             Answer now = opened;
             for (int i = 0; i < 20; i++) {
-                now = now.to(new SetValue("fitments.Drawers and pantry.mass", 20 + i + " kg").in(now));
+                now = new SetValue("fitments.Drawers and pantry.mass", 20 + i + " kg").in(now);
                 now.advice();
                 now.room();
             }

@@ -113,7 +113,13 @@ final class Printouts {
             for (int i = 0; i < count && section.id().equals("findings"); i++) {
                 FindingBlock each = some.get(i % some.size());
                 blocks.add(new FindingBlock(
-                        i + 1, each.mark(), each.id(), each.place(), each.title(), each.figures(), each.details()));
+                        String.valueOf(i + 1),
+                        each.mark(),
+                        each.id(),
+                        each.place(),
+                        each.title(),
+                        each.figures(),
+                        each.details()));
             }
             sections.add(new Section(section.id(), section.heading(), blocks));
         }
