@@ -162,7 +162,9 @@ public final class Letters {
         blocks.addAll(masses(party, enclosed));
         if (party == Party.CUSTOMER && !Ratings.of(advice).passed().isEmpty()) {
             blocks.add(new Paragraph(Verdict.loaded(advice)
-                    + " What stays behind or is done without, you choose; we work out what it brings."));
+                    + " The GVM is the most that the vehicle may weigh loaded, with what presses on its tow bar. The GCM is"
+                    + " the most for vehicle and trailer together. What stays behind or is done without, you choose; we"
+                    + " work out what it brings."));
         }
         blocks.add(new Paragraph(asking(party)));
         blocks.add(new Steps(items(one)));

@@ -88,8 +88,10 @@ class LettersTest {
                 .printed(1)
                 .says(
                         "Loaded as planned it is over its ratings: GCM by 305 kg, GVM by 190 kg, rear axle limit by 143 kg"
-                                + " (towing the van); roof limit by 16 kg (every loading). What stays behind or is done"
-                                + " without, you choose; we work out what it brings.");
+                                + " (towing the van); roof limit by 16 kg (every loading). The GVM is the most that the vehicle"
+                                + " may weigh loaded, with what presses on its tow bar. The GCM is the most for vehicle and"
+                                + " trailer together. What stays behind or is done without, you choose; we work out what"
+                                + " it brings.");
         assertFalse(
                 Ran.of("letters", TOURING, "--to", "customer").printed(1).out().contains("is over its ratings"));
     }
