@@ -5,6 +5,7 @@ import fitworthy.shelf.Shelves;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
+import fitworthy.source.NodePath;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Trees;
 import fitworthy.usual.Filling;
@@ -46,5 +47,20 @@ public final class Sheets {
 
     public static Sheet read(Node.Mapping tree) throws FaultsException {
         return Filling.sheet(tree, Books.shipped(), new ArrayList<>());
+    }
+
+    /** The paths of all single values of a tree. @param path that of the tree itself */
+    public static List<NodePath> scalars(Node node, NodePath path) {
+        List<NodePath> found = new ArrayList<>();
+        if (node instanceof Node.Scalar) {
+            found.add(path);
+        } else if (node instanceof Node.Mapping mapping) {
+            mapping.entries().forEach((name, entry) -> found.addAll(scalars(entry.value(), path.to(name))));
+        } else if (node instanceof Node.Listing listing) {
+            for (int i = 1; i <= listing.items().size(); i++) {
+                found.addAll(scalars(listing.items().get(i - 1), path.to(i)));
+            }
+        }
+        return found;
     }
 }

@@ -72,7 +72,7 @@ class AdviceAfterAnotherTest {
         RuleEngine engine = Books.engine();
         for (String name : List.of("touring", "overloaded", "weekender")) {
             Node.Mapping whole = Sheets.scenario(name);
-            List<NodePath> fields = scalars(whole, NodePath.TOP);
+            List<NodePath> fields = Sheets.scalars(whole, NodePath.TOP);
             Node.Mapping tree = whole;
             Advice before = Adviser.advise(engine, Sheets.read(whole));
             int kept = 0;
@@ -116,20 +116,6 @@ class AdviceAfterAnotherTest {
         Advice after = Adviser.advise(engine, sheet, before);
         assertEquals(told(Adviser.advise(engine, sheet)), told(after));
         return after;
-    }
-
-    private static List<NodePath> scalars(Node node, NodePath path) {
-        List<NodePath> found = new ArrayList<>();
-        if (node instanceof Node.Scalar) {
-            found.add(path);
-        } else if (node instanceof Node.Mapping mapping) {
-            mapping.entries().forEach((name, entry) -> found.addAll(scalars(entry.value(), path.to(name))));
-        } else if (node instanceof Node.Listing listing) {
-            for (int i = 1; i <= listing.items().size(); i++) {
-                found.addAll(scalars(listing.items().get(i - 1), path.to(i)));
-            }
-        }
-        return found;
     }
 
     /** All that an advice says, with how each figure was worked out. */

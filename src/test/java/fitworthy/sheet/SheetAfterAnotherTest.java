@@ -83,7 +83,7 @@ class SheetAfterAnotherTest {
         if (random.nextInt(3) > 0
                 || !(list.in(tree) instanceof Node.Listing items)
                 || items.items().isEmpty()) {
-            List<NodePath> fields = scalars(tree, NodePath.TOP);
+            List<NodePath> fields = Sheets.scalars(tree, NodePath.TOP);
             return Trees.with(
                     tree, fields.get(random.nextInt(fields.size())), VALUES.get(random.nextInt(VALUES.size())));
         }
@@ -94,20 +94,6 @@ class SheetAfterAnotherTest {
             default -> Collections.shuffle(other, random);
         }
         return Trees.with(tree, list, new Node.Listing(items.place(), other));
-    }
-
-    private static List<NodePath> scalars(Node node, NodePath path) {
-        List<NodePath> found = new ArrayList<>();
-        if (node instanceof Node.Scalar) {
-            found.add(path);
-        } else if (node instanceof Node.Mapping mapping) {
-            mapping.entries().forEach((name, entry) -> found.addAll(scalars(entry.value(), path.to(name))));
-        } else if (node instanceof Node.Listing listing) {
-            for (int i = 1; i <= listing.items().size(); i++) {
-                found.addAll(scalars(listing.items().get(i - 1), path.to(i)));
-            }
-        }
-        return found;
     }
 
     @Test
