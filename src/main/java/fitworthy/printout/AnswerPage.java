@@ -7,7 +7,6 @@ import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Ranked;
 import fitworthy.advice.Ratings;
-import fitworthy.advice.RoomLeft;
 import fitworthy.advice.TrailerRoom;
 import fitworthy.book.Buying.Settled;
 import fitworthy.book.Severity;
@@ -97,7 +96,7 @@ final class AnswerPage {
         Advice advice = arrangement.advice();
         advice.sheet()
                 .trailer()
-                .map(trailer -> new HeaviestTrailer(RoomLeft.of(advice), trailer))
+                .map(trailer -> new HeaviestTrailer(room.room(), trailer))
                 .ifPresent(heaviest -> answers.add(new Particular(
                         "Heaviest trailer?",
                         heaviest.sentences() + (heaviest.isOverAlone() ? Verdict.overWithTrailer(advice) : ""))));

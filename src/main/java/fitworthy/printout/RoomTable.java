@@ -75,6 +75,11 @@ final class RoomTable {
         page.blank();
     }
 
+    /** What it is a table of. */
+    RoomLeft room() {
+        return room;
+    }
+
     /** The question of a line, which the first line of several has. */
     private String named(Line line) {
         return lines.subList(0, lines.indexOf(line) + 1).stream()

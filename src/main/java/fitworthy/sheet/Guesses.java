@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.Predicate;
 
 /** The figures and answers of a sheet that somebody guessed. */
@@ -36,18 +37,17 @@ public final class Guesses {
     /** The fields that hold a guess, in the order of the sheet's fields. */
     public static List<Missing> of(Sheet sheet) {
         List<Missing> found = new ArrayList<>();
-        look(sheet, found);
+        look(sheet, (value, at) -> found.add(at));
         return found;
     }
 
     /** Those of them that are figures, which alone have a tolerance. */
     public static List<Missing> figures(Sheet sheet) {
         List<Missing> found = new ArrayList<>();
-        changed(sheet, (value, at, field) -> {
+        look(sheet, (value, at) -> {
             if (value instanceof Figure) {
                 found.add(at);
             }
-            return value;
         });
         return found;
     }
@@ -100,11 +100,11 @@ public final class Guesses {
     }
 
     /** Nothing is made anew where nothing is to be changed: that is asked at each edit. */
-    private static void look(Object value, List<Missing> found) {
+    private static void look(Object value, BiConsumer<Object, Missing> found) {
         if (value instanceof Figure figure) {
-            figure.guess().ifPresent(found::add);
+            figure.guess().ifPresent(at -> found.accept(figure, at));
         } else if (value instanceof Choice<?> choice) {
-            choice.guess().ifPresent(found::add);
+            choice.guess().ifPresent(at -> found.accept(choice, at));
         } else if (value instanceof List<?> list) {
             list.forEach(item -> look(item, found));
         } else if (value instanceof Map<?, ?> map) {

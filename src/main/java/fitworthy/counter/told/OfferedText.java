@@ -68,16 +68,19 @@ final class OfferedText {
         TreeDifference difference = TreeDifference.of(now.read().orElseThrow().tree(), after);
         Answer made = now;
         for (TreeDifference.Put put : difference.put()) {
-            String text = made.text();
             made = put.value() instanceof Node.Scalar value
                     ? new SetValue(put.path().byNames(made.whole()), value.text()).in(made)
-                    : made.to(TextEdit.with(text, put.path(), put.value()).orElse(text));
+                    : written(made, TextEdit.with(made.text(), put.path(), put.value()));
         }
-        String text = made.text();
         for (NodePath gone : difference.gone()) {
-            text = TextEdit.without(text, gone).orElse(text);
+            made = written(made, TextEdit.without(made.text(), gone));
         }
-        return made.to(text);
+        return made;
+    }
+
+    /** What cannot be written stays as it was; the sheet it makes is then not the wanted one. */
+    private static Answer written(Answer now, Optional<String> text) {
+        return text.map(now::to).orElse(now);
     }
 
     /** By its name on the shelf where that says all of it, else with all its fields. */
