@@ -34,7 +34,7 @@ class PanesInBrowserTest {
     private static final String SEND =
             """
             const [way, values, done] = arguments;
-            htmx.ajax("POST", `/sheets/touring.yaml/${way}`, { source: ".work", swap: "none", values }).then(() => done());
+            htmx.ajax("POST", `/sheets/touring.yaml/${way}`, { source: ".comes", swap: "none", values }).then(() => done());
             """;
 
     @RegisterExtension
@@ -112,5 +112,19 @@ class PanesInBrowserTest {
         assertEquals(
                 page.find("#f-title").getDomAttribute("value"),
                 page.find("#f-title").getDomProperty("value"));
+    }
+
+    /** The field is left, and so sent, by the press itself; a quick hand presses before that is answered. */
+    @Test
+    void undoTakesBackWhatIsJustBeingTyped() {
+        set("customer", "Ana Ferris");
+        page.until(() -> "customer".equals(page.find("[hx-post$='/undo'] .step").getText()));
+        String title = page.find("#f-title").getDomAttribute("value");
+        page.press("#f-title");
+        page.type(" and more");
+        page.script("document.activeElement.blur(); document.querySelector(\"[hx-post$='/undo']\").click()");
+        page.until(() -> "title".equals(page.find("[hx-post$='/redo'] .step").getText()));
+        assertEquals(title, page.find("#f-title").getDomProperty("value"));
+        assertEquals("", page.find("#faults").getText());
     }
 }
