@@ -16,15 +16,19 @@ import java.util.stream.Stream;
  * One dated value of a book.
  *
  * @param id the practice value that it is one of
- * @param index where it stands among those, from zero
+ * @param users the rules that match it
+ * @param index where it stands among those of its id, from zero
  */
-record BookValue(Book book, String id, int index) {
+record BookValue(Book book, String id, List<String> users, int index) {
 
     /** Every value of a book, in the order of its pages. */
     static Stream<BookValue> all(Book book) {
         return book.practice().entrySet().stream()
-                .flatMap(entry -> IntStream.range(0, entry.getValue().values().size())
-                        .mapToObj(index -> new BookValue(book, entry.getKey(), index)));
+                .flatMap(entry -> {
+                    List<String> users = book.users(entry.getKey());
+                    return IntStream.range(0, entry.getValue().values().size())
+                            .mapToObj(index -> new BookValue(book, entry.getKey(), users, index));
+                });
     }
 
     DatedLimit entry() {
@@ -42,11 +46,6 @@ record BookValue(Book book, String id, int index) {
 
     Place place() {
         return book.places().get(id).place(DatedLimit.path(index));
-    }
-
-    /** The rules that match it. */
-    List<String> users() {
-        return book.users(id);
     }
 
     /** Whether it holds for the sheet of a case, whose house sets none in its place. */
