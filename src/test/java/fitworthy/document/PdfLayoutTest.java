@@ -215,10 +215,10 @@ class PdfLayoutTest {
         }
     }
 
-    /** A fifth of what src/bench/Printouts.java makes by hand. */
+    /** A tenth of what src/bench/Printouts.java makes by hand. */
     @Test
-    void twoThousandFindingsMakeAFile() throws Exception {
-        int count = 2000;
+    void aThousandFindingsMakeAFile() throws Exception {
+        int count = 1000;
         Report report = ReportTest.many(count);
         try (PDDocument document = read(report, Paper.A4)) {
             List<String> pages = pages(document);
