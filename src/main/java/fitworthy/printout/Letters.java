@@ -228,7 +228,7 @@ public final class Letters {
             case BUILDER -> "To have at hand: ";
             case CUSTOMER -> "Please bring: ";
             case WEIGHBRIDGE -> "We bring: ";
-            default -> "We enclose: ";
+            default -> "We enclose, or send as soon as we have it: ";
         };
     }
 

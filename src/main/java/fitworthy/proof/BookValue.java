@@ -23,12 +23,11 @@ record BookValue(Book book, String id, List<String> users, int index) {
 
     /** Every value of a book, in the order of its pages. */
     static Stream<BookValue> all(Book book) {
-        return book.practice().entrySet().stream()
-                .flatMap(entry -> {
-                    List<String> users = book.users(entry.getKey());
-                    return IntStream.range(0, entry.getValue().values().size())
-                            .mapToObj(index -> new BookValue(book, entry.getKey(), users, index));
-                });
+        return book.practice().entrySet().stream().flatMap(entry -> {
+            List<String> users = book.users(entry.getKey());
+            return IntStream.range(0, entry.getValue().values().size())
+                    .mapToObj(index -> new BookValue(book, entry.getKey(), users, index));
+        });
     }
 
     DatedLimit entry() {

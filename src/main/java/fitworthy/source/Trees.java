@@ -60,7 +60,7 @@ public final class Trees {
         return with(root, path, new Node.Scalar(path.above().nearestIn(root).place(), text, false));
     }
 
-    /** A copy in which the path leads to this value, with the groups that are absent on the way there. */
+    /** A copy in which the path leads to this value, with the groups that are absent on the way there, at the nearest place. */
     public static Node.Mapping making(Node.Mapping root, NodePath path, Node value) {
         Node.Mapping made = root;
         NodePath above = NodePath.TOP;
@@ -68,7 +68,7 @@ public final class Trees {
             above = new NodePath(above, step);
             Node found = above.in(made);
             if (found == null || found instanceof Node.Blank) {
-                made = with(made, above, new Node.Mapping(value.place(), Map.of()));
+                made = with(made, above, new Node.Mapping(above.nearestIn(made).place(), Map.of()));
             }
         }
         return with(made, path, value);

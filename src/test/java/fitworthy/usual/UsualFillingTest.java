@@ -2,6 +2,7 @@ package fitworthy.usual;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
@@ -13,6 +14,7 @@ import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import fitworthy.source.NodeReader;
+import fitworthy.source.Place;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -203,5 +205,24 @@ class UsualFillingTest {
                                 "electrical.charge-short")
                         .filter(id -> !answered.contains(id))
                         .collect(Collectors.toCollection(TreeSet::new)));
+    }
+
+    /** Its group is not written and comes with what the book fills into it; what is missing is missing from the sheet. */
+    @Test
+    void whatIsMissingIsMissingWhereItsGroupBelongs() {
+        List<Fault> faults = assertThrows(
+                        FaultsException.class,
+                        () -> Filling.sheet(
+                                read(HEAD + "assume-usual: yes\nvehicle:\n  name: Wagon\n"),
+                                Books.shipped(),
+                                new ArrayList<>()))
+                .faults();
+        Place missing = faults.stream()
+                .filter(fault -> fault.path().equals("vehicle.size.wheelbase"))
+                .findFirst()
+                .orElseThrow()
+                .place();
+        assertEquals("sheet.yaml", missing.file());
+        assertEquals(6, missing.line());
     }
 }

@@ -58,8 +58,10 @@ public final class PrintPage implements Routes {
      * @param query what was chosen, as the end of an address
      * @param tried how many plans were tried
      * @param elapsed for how many seconds
+     * @param most for how many at the most
      */
-    public record Made(String name, String of, String readers, String query, boolean done, int tried, long elapsed) {}
+    public record Made(
+            String name, String of, String readers, String query, boolean done, int tried, long elapsed, long most) {}
 
     @Override
     public void addTo(RoutesConfig routes) {
@@ -69,7 +71,8 @@ public final class PrintPage implements Routes {
                 sent -> Output.of(
                         sent,
                         desk,
-                        answer -> sent.html(Pages.html("output/made.jte", Map.of("made", made(sent, answer))))));
+                        answer -> sent.html(
+                                Pages.html("output/made.jte", Map.of("made", made(sent, answer), "after", true)))));
         routes.get("/sheets/{sheet}/print.html", sent -> Output.of(sent, desk, answer -> html(sent, answer)));
         routes.get("/sheets/{sheet}/print.pdf", sent -> Output.of(sent, desk, answer -> pdf(sent, answer)));
     }
@@ -95,7 +98,8 @@ public final class PrintPage implements Routes {
                 chosen.query(),
                 search.isDone(),
                 search.tried(),
-                search.elapsed());
+                search.elapsed(),
+                Math.round(Searches.SECONDS));
     }
 
     private static String title(Answer answer) {

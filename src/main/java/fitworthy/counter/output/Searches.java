@@ -15,7 +15,7 @@ import java.util.concurrent.Executors;
 final class Searches {
 
     /** What a person waits for at the most, in seconds. */
-    static final double SECONDS = 5;
+    static final double SECONDS = 20;
     /** Sheets that are printed again and again. */
     private static final int MOST = 8;
 
