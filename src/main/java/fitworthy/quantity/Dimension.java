@@ -25,6 +25,8 @@ public enum Dimension {
     FORCE("20 kN", "N", 1, "kN", 1000, "kgf", 9.80665, "lbf", 4.4482216152605),
     /** Of bending; no field of a sheet gives one. */
     MOMENT("3200 Nm", "Nm", 1, "kNm", 1000),
+    /** Of a section against bending; no field of a sheet gives one. */
+    SECTION_MODULUS("37500 mm3", "mm3", 1),
     STIFFNESS("45 N/mm", "N/m", 1, "N/mm", 1000, "kg/mm", 9806.65, "lb/in", 175.126835),
     CURRENT("120 A", "A", 1, "mA", 0.001),
     VOLTAGE("12 V", "V", 1, "uV", 1e-6),

@@ -157,11 +157,27 @@ final class PartChecks {
         if (extension.behindCut().value() >= sheet.vehicle().mass().kerb().value()) {
             faults.tell("is not less than the kerb mass", "behind-cut: 980 kg", path.to("behind-cut"));
         }
+        sheet.vehicle().rails().ifPresent(rails -> behind(extension, rails, path));
         if (extension.shaft().wall().times(2).isAtLeast(extension.shaft().diameter())) {
             faults.tell(
                     "leaves nothing hollow in the tube",
                     "wall: 2 mm",
                     path.to("shaft").to("wall"));
+        }
+    }
+
+    /** At the cut the sheet says the same of the rails; further ahead there is no less behind, further back no more. */
+    private void behind(MassDetails.ChassisExtension extension, Rails rails, NodePath path) {
+        Figure more = rails.behind().minus(extension.behindCut());
+        double unsure = rails.behind().tolerance() + extension.behindCut().tolerance();
+        boolean ahead = !rails.at().isAtLeast(extension.cut());
+        boolean after = !rails.at().isAtMost(extension.cut().plus(extension.wheelbaseAdded()));
+        if (extension.cut().known() && (!after && more.value() < -unsure || !ahead && more.value() > unsure)) {
+            faults.tell(
+                    "does not agree with what vehicle.rails.behind says of a place "
+                            + (ahead ? "ahead of the cut" : after ? "behind the cut" : "at the cut"),
+                    "one figure in both where the rails are looked at where they are cut",
+                    path.to("behind-cut"));
         }
     }
 

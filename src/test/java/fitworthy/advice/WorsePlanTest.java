@@ -121,11 +121,11 @@ class WorsePlanTest {
             Relief.of("tanks\\.N\\.capacity", "mass\\..*|across\\.tanks-.*|water\\.(one-tank|surges)", "less is in it"),
             Relief.of(
                     "trailer\\.ball",
-                    "towing\\.(ball-(light|slight)|axles-over|force-over|tyres-over)",
+                    "towing\\.(ball-(light|slight)|axles-over|force-over|tyres-over|levelled-over)",
                     "what is on the ball is not on the axles"),
             Relief.of(
                     "vehicle\\.rails\\.width|.*\\.mass|trailer\\.ball",
-                    "body\\.rails-weak",
+                    "body\\.rails-(weak|yield)",
                     "a wider rail is stronger, and a load ahead of the place or behind it takes some of the bending off"),
             Relief.of(
                     "trailer\\.ball",
@@ -165,6 +165,7 @@ class WorsePlanTest {
             Map.entry("towing.coupling-below-plate", List.of("towing.coupling-over")),
             Map.entry("towing.breakaway-short", List.of("towing.breakaway-missing")),
             Map.entry("tyres.passenger-on-truck", List.of("tyres.load-over")),
+            Map.entry("body.rails-weak", List.of("body.rails-yield")),
             Map.entry("body.battery-vent-small", List.of("electrical.battery-gas")),
             Map.entry("across.tanks-not-full", List.of("mass.gvm-over", "mass.axle-over")),
             Map.entry("across.tanks-take-payload", List.of("mass.gvm-over")));

@@ -110,6 +110,26 @@ class ContradictionTest {
         assertEquals(List.of("fitments.1.cut", "fitments.1.behind-cut"), faults(cut(2850, 2300)));
     }
 
+    private static String looked(int at, int behind) {
+        return "vehicle: {rails: {at: " + at + " mm, behind: " + behind + " kg, middle: 2700 mm}}\n" + cut(1950, 900);
+    }
+
+    /** Cut at 1950 mm and 300 mm longer: from there to 2250 mm the same 900 kg are behind, ahead more, further back less. */
+    @Test
+    void theRailsHaveBehindThemWhatIsBehindTheCut() throws FaultsException {
+        for (int at : new int[] {1950, 2250}) {
+            Sheets.plainWith(looked(at, 900));
+            assertEquals(List.of("fitments.1.behind-cut"), faults(looked(at, 899)));
+            assertEquals(List.of("fitments.1.behind-cut"), faults(looked(at, 901)));
+        }
+        Sheets.plainWith(looked(1949, 901));
+        assertEquals(List.of("fitments.1.behind-cut"), faults(looked(1949, 899)));
+        Sheets.plainWith(looked(2251, 899));
+        assertEquals(List.of("fitments.1.behind-cut"), faults(looked(2251, 901)));
+        Sheets.plainWith(looked(1950, 890).replace("890 kg", "890 kg +/- 10 kg"));
+        assertEquals(List.of("fitments.1.behind-cut"), faults(looked(1950, 889).replace("889 kg", "889 kg +/- 10 kg")));
+    }
+
     /** Of two figures the one that cannot be the greater one: as high as the other is possible, above it is not. */
     private static void notAbove(String path, String sheet, String just, String above) throws FaultsException {
         Sheets.plainWith(String.format(sheet, just));

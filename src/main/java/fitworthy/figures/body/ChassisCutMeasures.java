@@ -1,12 +1,14 @@
 package fitworthy.figures.body;
 
 import static fitworthy.figures.measure.MeasureKind.number;
+import static fitworthy.figures.measure.MeasureKind.rated;
 import static fitworthy.figures.measure.MeasureKind.word;
 import static fitworthy.figures.measure.MeasureKind.yesNo;
 import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
@@ -27,7 +29,7 @@ final class ChassisCutMeasures implements Topic {
     private static final MeasureKind SHAFT_LONGEST =
             number("body.shaft-longest", "mm", 0, "longest piece of such a tube for that speed");
     private static final MeasureKind SHAFT_ANGLE =
-            number("body.shaft-angle", "deg", 1, "angle of a joint of the propeller shaft");
+            rated("body.shaft-angle", "deg", 1, "angle of a joint of the propeller shaft", "what it takes so fast");
     private static final MeasureKind CENTRE_BEARING =
             word("body.centre-bearing", "what is known of the centre bearing", CentreBearing.class);
     private static final MeasureKind LINES =
@@ -55,7 +57,6 @@ final class ChassisCutMeasures implements Topic {
 
     private static void cut(Plan plan, String name, ChassisExtension cut, List<Measure> measures) {
         shaft(plan, name, cut.shaft(), measures);
-        measures.add(Measure.of(SHAFT_ANGLE, name, cut.shaft().jointAngle()));
         measures.add(Measure.of(CENTRE_BEARING, name, cut.shaft().centreBearing()));
         measures.add(Measure.of(LINES, name, cut.lines()));
         measures.add(Measure.of(CABLES, name, cut.cables()));
@@ -72,14 +73,15 @@ final class ChassisCutMeasures implements Topic {
         Figure road = plan.sheet().trip().topSpeed();
         Figure ratio = plan.vehicle().axleRatio();
         Figure turns = Whirling.speed(road, ratio, plan.tyreDiameter());
+        Working[] speed = {
+            new Working.Formula(
+                    "shaft = speed x 1000000 / 60 x ratio / (3.05 x tyre)",
+                    List.of(in("speed", road, "km/h"), in("ratio", ratio, ""), in("tyre", plan.tyreDiameter(), "mm"))),
+            plan.tyreSet().nominal("tyre")
+        };
         measures.add(Measure.of(SHAFT_SPEED, name, turns.dividedBy(critical))
                 .worked("share = shaft / critical", in("shaft", turns, "rpm"), in("critical", critical, "rpm"))
-                .worked(
-                        "shaft = speed x 1000000 / 60 x ratio / (3.05 x tyre)",
-                        in("speed", road, "km/h"),
-                        in("ratio", ratio, ""),
-                        in("tyre", plan.tyreDiameter(), "mm"))
-                .worked(plan.tyreSet().nominal("tyre"))
+                .worked(speed)
                 .worked(
                         "critical = 121000000 x sqrt(outside^2 + inside^2) / span^2",
                         in("outside", shaft.diameter(), "mm"),
@@ -89,6 +91,7 @@ final class ChassisCutMeasures implements Topic {
                         "inside = outside - 2 x wall",
                         in("outside", shaft.diameter(), "mm"),
                         in("wall", shaft.wall(), "mm")));
+        measures.add(angle(plan, name, shaft.jointAngle(), turns).worked(speed));
         Figure most = plan.practice(PracticeId.BODY_SHAFT_SPEED_MOST);
         measures.add(
                 Measure.most(SHAFT_LONGEST, name, Whirling.longest(shaft.diameter(), inside, turns.dividedBy(most)))
@@ -98,5 +101,19 @@ final class ChassisCutMeasures implements Topic {
                                 in("inside", inside, "mm"),
                                 in("most", most, "%"),
                                 in("shaft", turns, "rpm")));
+    }
+
+    /** A faster shaft takes less; beyond what it takes at any speed nothing of the speed is asked. */
+    private static Measure angle(Plan plan, String name, Figure angle, Figure turns) {
+        Figure ever = plan.practice(PracticeId.SUSPENSION_JOINT_ANGLE_MOST);
+        Figure product = plan.practice(PracticeId.BODY_SHAFT_ANGLE_SPEED_MOST);
+        Figure most =
+                turns.known() || !angle.isAbove(ever) ? product.dividedBy(turns).least(ever) : ever;
+        return Measure.of(SHAFT_ANGLE, name, angle, most)
+                .worked(
+                        "most = min(ever, product / shaft)",
+                        in("ever", ever, "deg"),
+                        in("product", product, ""),
+                        in("shaft", turns, "rpm"));
     }
 }

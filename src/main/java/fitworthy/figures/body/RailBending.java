@@ -14,6 +14,11 @@ final class RailBending {
 
     private RailBending() {}
 
+    /** What the rear axle does at the place by bearing one kg more, in Nm. */
+    static Figure ofRear(Figure at, Figure wheelbase) {
+        return Derived.of(v -> GRAVITY * lever(v[0], v[1]), at.exact(), wheelbase.exact());
+    }
+
     /** What one mass does: what it puts on the rear axle lifts the rails behind the place, and what is there itself sinks. */
     static Figure of(PointMass mass, Figure at, Figure wheelbase) {
         return Derived.of(

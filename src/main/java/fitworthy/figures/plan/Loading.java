@@ -94,11 +94,18 @@ public record Loading(
         return trailer().map(trailer -> uncoupled().plus(trailer.mass())).orElse(uncoupled());
     }
 
+    /** The load on an axle as it is held against a limit; missing where it hangs on what is behind a cut. */
+    public Figure against(Figure load, Figure limit) {
+        return plan.stretch().settled(load, plan.stretch().unsettled(plan.vehicle()), limit);
+    }
+
     /** What the axles carry at least, by what is known of it. */
     public LeastLoads least() {
-        return axles.front().known() && axles.rear().known()
+        LeastLoads known = axles.front().known() && axles.rear().known()
                 ? new LeastLoads(axles.front(), axles.rear(), axles.total())
                 : LeastLoads.of(sure, plan.wheelbase());
+        Figure unsettled = plan.stretch().unsettled(plan.vehicle());
+        return new LeastLoads(known.front().minus(unsettled), known.rear().minus(unsettled), known.total());
     }
 
     /** What vehicle and trailer weigh at least, in kg, by what is known of it. */

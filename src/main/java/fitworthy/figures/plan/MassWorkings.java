@@ -58,26 +58,44 @@ public final class MassWorkings {
 
     /** What each mass adds to the moment that places the centre of gravity along one coordinate. */
     public static Working centre(List<PointMass> masses, String result, Function<PointMass, Figure> coordinate) {
+        return moments(
+                masses,
+                result + " = 1000 x moment / mass, of the sums of moment = mass x at / 1000",
+                coordinate,
+                part -> part.mass().times(coordinate.apply(part)),
+                "kg m");
+    }
+
+    /**
+     * What each mass adds to a moment.
+     *
+     * @param formula what the sums are good for and how a row is worked out
+     * @param does the moment of one mass, in the unit
+     */
+    public static Working moments(
+            List<PointMass> masses,
+            String formula,
+            Function<PointMass, Figure> coordinate,
+            Function<PointMass, Figure> does,
+            String unit) {
         return new Masses(() -> {
             Figure mass = Figure.ZERO;
             Figure moment = Figure.ZERO;
-            List<String> rows = new ArrayList<>();
+            List<String> lines = new ArrayList<>();
+            lines.add(formula);
+            lines.add(row("", "mass", "at", "moment"));
+            lines.add(row("", "kg", "mm", unit));
             for (PointMass part : masses) {
-                Figure own = part.mass().times(coordinate.apply(part));
+                Figure at = coordinate.apply(part);
+                Figure own = does.apply(part);
                 mass = mass.plus(part.mass());
                 moment = moment.plus(own);
-                Figure at = coordinate.apply(part);
-                rows.add(row(
+                lines.add(row(
                         Working.marked(part.name(), of(part.mass()), at(at)),
                         tenths(part.mass()),
                         millimetres(at),
                         tenths(own)));
             }
-            List<String> lines = new ArrayList<>();
-            lines.add(result + " = 1000 x moment / mass, of the sums of moment = mass x at / 1000");
-            lines.add(row("", "mass", "at", "moment"));
-            lines.add(row("", "kg", "mm", "kg m"));
-            lines.addAll(rows);
             lines.add(row("sum", tenths(mass), "", tenths(moment)));
             return lines;
         });

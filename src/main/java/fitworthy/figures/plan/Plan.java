@@ -73,7 +73,8 @@ public final class Plan {
         this.stretch = WheelbaseStretch.of(
                 ahead.stream().map(MassDetails.ChassisExtension::wheelbaseAdded).reduce(wheelbase, Figure::minus),
                 wheelbase,
-                ahead.stream().findFirst());
+                ahead.stream().findFirst(),
+                vehicle().rails());
         this.ratings = planned(MassDetails.RatingUpgrade.class)
                 .map(this::upgraded)
                 .orElse(vehicle().ratings());

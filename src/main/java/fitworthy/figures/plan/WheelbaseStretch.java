@@ -3,6 +3,7 @@ package fitworthy.figures.plan;
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.MassDetails.ChassisExtension;
 import fitworthy.sheet.Point;
+import fitworthy.sheet.Rails;
 import fitworthy.sheet.Vehicle;
 import java.util.Optional;
 
@@ -17,13 +18,33 @@ import java.util.Optional;
  */
 public record WheelbaseStretch(Figure made, Figure planned, Figure cut, Figure behindCut) {
 
-    static WheelbaseStretch of(Figure before, Figure planned, Optional<ChassisExtension> extension) {
+    /** What is behind the cut is what the sheet says of the rails there, where it says no more. */
+    static WheelbaseStretch of(
+            Figure before, Figure planned, Optional<ChassisExtension> extension, Optional<Rails> rails) {
         Figure none = Figure.of(0, 0);
-        return new WheelbaseStretch(
+        WheelbaseStretch said = new WheelbaseStretch(
                 before,
                 planned,
                 extension.map(ChassisExtension::cut).orElse(none),
                 extension.map(ChassisExtension::behindCut).orElse(none));
+        return new WheelbaseStretch(
+                before,
+                planned,
+                said.cut,
+                rails.filter(said::isAtCut)
+                        .map(Rails::behind)
+                        .map(said.behindCut::or)
+                        .orElse(said.behindCut));
+    }
+
+    /** How much of the kerb mass is behind the place of the rails that the sheet names; at the cut that behind it. */
+    public Figure behind(Rails rails) {
+        return isAtCut(rails) ? rails.behind().or(behindCut) : rails.behind();
+    }
+
+    /** Between both sides of the cut there is nothing that was weighed. */
+    private boolean isAtCut(Rails rails) {
+        return rails.at().isAtLeast(cut) && rails.at().isAtMost(cut.plus(added()));
     }
 
     /**
@@ -34,13 +55,39 @@ public record WheelbaseStretch(Figure made, Figure planned, Figure cut, Figure b
      * the two is taken, with half of what lies between them as its tolerance.
      */
     Figure rearAxleMass(Vehicle vehicle) {
-        Figure rear = vehicle.mass().rearAxle();
-        double least = vehicle.suspension().rear().unsprung().or(Figure.ZERO).value() / rear.value();
-        Figure share =
-                behindCut.known() ? behindCut.dividedBy(rear.exact()) : Figure.of((1 + least) / 2, (1 - least) / 2);
+        Figure behind = behindCut.or(between(vehicle));
         return added().isZero()
                 ? planned.exact()
-                : made.exact().plus(added().exact().times(share));
+                : made.exact()
+                        .plus(added().exact()
+                                .times(behind.dividedBy(
+                                        vehicle.mass().rearAxle().exact())));
+    }
+
+    /** From the least to the most that can be behind the cut, in kg. */
+    private static Figure between(Vehicle vehicle) {
+        Figure most = vehicle.mass().rearAxle();
+        double least = vehicle.suspension().rear().unsprung().or(Figure.ZERO).value();
+        return most.missingWith(most, Figure.of((most.value() + least) / 2, (most.value() - least) / 2));
+    }
+
+    /** How much more or less either axle may bear for want of what is behind the cut, in kg; nothing where that is known. */
+    public Figure unsettled(Vehicle vehicle) {
+        return behindCut.known() || added().isZero()
+                ? Figure.of(0, 0)
+                : added().times(between(vehicle).tolerance()).dividedBy(planned).exact();
+    }
+
+    /**
+     * A figure that is held against a limit; missing what is behind the cut, where with one answer it would pass the limit
+     * and with another not.
+     *
+     * @param within how much more or less it may be for want of that answer
+     */
+    public Figure settled(Figure figure, Figure within, Figure limit) {
+        return figure.minus(within).isAtMost(limit) && figure.plus(within).isAbove(limit)
+                ? Figure.missing(behindCut.missing())
+                : figure;
     }
 
     /**

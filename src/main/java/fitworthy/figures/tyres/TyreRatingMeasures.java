@@ -148,7 +148,7 @@ public final class TyreRatingMeasures implements Topic {
         TyreDetails.Tyres tyres = plan.tyres();
         Figure carried = RunningGear.tyresCarry(plan, rear);
         Working sheet = MassWorkings.axles(loading.masses(), plan.wheelbase());
-        measures.add(Measure.of(LOAD, axle, load, carried)
+        measures.add(Measure.of(LOAD, axle, loading.against(load, carried), carried)
                 .worked(RunningGear.tyresCarried(plan, rear))
                 .worked(sheet)
                 .atLeast(least));
@@ -157,7 +157,7 @@ public final class TyreRatingMeasures implements Topic {
         if (RunningGear.wheelsInQuestion(plan)) {
             Figure wheels = RunningGear.wheelsCarry(plan, rear);
             measures.add(wheelNeeded(WHEEL_NEEDED, plan, axle, known.isAbove(wheels) ? known : load, rear));
-            measures.add(Measure.of(WHEEL_LOAD, axle, load, wheels)
+            measures.add(Measure.of(WHEEL_LOAD, axle, loading.against(load, wheels), wheels)
                     .worked(RunningGear.wheelsCarried(plan, rear), sheet)
                     .atLeast(least));
         }

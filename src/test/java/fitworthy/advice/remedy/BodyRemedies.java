@@ -57,7 +57,7 @@ final class BodyRemedies {
                 says("Put ", " such", set(at("cargo.{subject}.lashing.straps"))));
         table.told(RemedyTable.LEFT_OR_USUAL, "body.load-loose");
         table.rule("body.shaft-whirls", says("piece to ", " between", set(at("fitments.{subject}.shaft.span"))));
-        table.rule("body.rails-weak", says("yield at ", "\\.", set(at("vehicle.rails.yield"))));
+        table.rule("body.rails-weak body.rails-yield", says("yield at ", "\\.", set(at("vehicle.rails.yield"))));
         table.rule("body.shaft-steep", says("down by ", ", by", less(at("fitments.{subject}.shaft.joint-angle"))));
         table.rule("across.same-place", says("by ", " ?,", MOVED));
         table.rule("across.tanks-not-full", says("least ", " less", (tree, sheet, finding, amount) -> (finding.judged()

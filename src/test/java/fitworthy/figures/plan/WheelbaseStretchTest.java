@@ -12,8 +12,12 @@ import org.junit.jupiter.api.Test;
 class WheelbaseStretchTest {
 
     private static AxleLoads stretched(String fields) throws FaultsException {
+        return stretched(fields, "");
+    }
+
+    private static AxleLoads stretched(String fields, String more) throws FaultsException {
         String yaml = "occupants: []\ncargo: []\nfitments: [{name: Stretch, kind: chassis-extension, mass: 0 kg,"
-                + " wheelbase-added: 300 mm" + fields + "}]";
+                + " wheelbase-added: 300 mm" + fields + "}]" + more;
         Plan plan = new Plan(Sheets.plainWith(yaml), Books.shipped().tables(), id -> Figure.ZERO);
         return Loading.all(plan).get(0).axles();
     }
@@ -38,6 +42,21 @@ class WheelbaseStretchTest {
         AxleLoads loads = stretched("");
         assertEquals((1050 * 2.85 + 525 * 0.3) / 3.15 + ABOARD, loads.rear().value(), 1e-9);
         assertEquals(50, loads.rear().tolerance(), 1e-9);
+    }
+
+    /** What the rails say of either side of the cut is what is behind it: 3277.5 kg m again. */
+    @Test
+    void theRailsSayWhatIsBehindTheCut() throws FaultsException {
+        for (int at : new int[] {2000, 2300}) {
+            String rails = "\nvehicle: {rails: {at: " + at + " mm, behind: 950 kg +/- 63 kg, middle: 2700 mm}}";
+            AxleLoads loads = stretched(", cut: 2000 mm", rails);
+            assertEquals(3277.5 / 3.15 + ABOARD, loads.rear().value(), 1e-9);
+            assertEquals(63 * 0.3 / 3.15, loads.rear().tolerance(), 1e-9);
+        }
+        for (int at : new int[] {1999, 2301}) {
+            String rails = "\nvehicle: {rails: {at: " + at + " mm, behind: 950 kg, middle: 2700 mm}}";
+            assertEquals(50, stretched(", cut: 2000 mm", rails).rear().tolerance(), 1e-9);
+        }
     }
 
     /** All of the rear axle's share behind the cut leaves each axle its kerb mass. */
