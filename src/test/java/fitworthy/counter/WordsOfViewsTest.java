@@ -30,7 +30,7 @@ class WordsOfViewsTest {
 
     private static final Pattern RAW = Pattern.compile(
             "\\b(?:fitments|tanks|occupants|cargo|circuits|cases|load-cases|options|jobs|waivers|vehicle|trailer|trip|papers)"
-                    + "\\.(?!yaml, )[A-Za-z0-9][^<>\\n]{0,60}");
+                    + "\\.(?!yaml, |htm)[A-Za-z0-9][^<>\\n]{0,60}");
     private static final Pattern TOO_FINE = Pattern.compile("[^\\n ]{0,20}\\b[0-9]+\\.[0-9]{4,}\\b[^\\n]{0,20}");
     /** A place in a file, as a compiler tells it. */
     private static final Pattern LINE_OF_FILE = Pattern.compile("[^\\s]*\\.(?:ya?ml|drl|json):[0-9]+");
@@ -124,7 +124,11 @@ class WordsOfViewsTest {
             raw(served.get(page).body()).forEach(raw -> found.add(page.replaceAll("\\?.*", "") + ": " + raw));
         }
         assertEquals(List.of(), List.copyOf(found), "of " + pages.size() + " pages");
-        assertTrue(pages.stream().anyMatch(page -> page.contains("/explain?rule=")), sheet);
+        // Nothing is found on the one in order.
+        assertEquals(
+                !sheet.equals("weekender.yaml"),
+                pages.stream().anyMatch(page -> page.contains("/explain?rule=")),
+                sheet);
     }
 
     /** What a page says that is no word of a person. */
