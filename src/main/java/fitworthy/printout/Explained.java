@@ -12,6 +12,7 @@ import fitworthy.document.Report.FindingBlock;
 import fitworthy.shelf.Taken;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 
 /**
  * Why a check came out as it did, for a screen: what it found, and how that was worked out.
@@ -19,8 +20,12 @@ import java.util.function.Predicate;
  * @param findings what was found; none where nothing was, of which the lines then tell all
  * @param lines what was looked at, with every figure and comparison
  * @param sources the texts that the findings rest on
+ * @param rules where it stands in the book; none where no rule is explained
  */
-public record Explained(List<FindingBlock> findings, List<Line> lines, List<Cited> sources) {
+public record Explained(List<FindingBlock> findings, List<Line> lines, List<Cited> sources, List<InBook> rules) {
+
+    /** Where a rule stands. @param place the rule's file and line */
+    public record InBook(String id, String place) {}
 
     /**
      * A rule on some subjects.
@@ -29,9 +34,15 @@ public record Explained(List<FindingBlock> findings, List<Line> lines, List<Cite
      * @param rule its present id
      * @param subjects what it was about; none for whatever it was about
      * @param loading one alone; empty for all
+     * @param field what a field is called, by its path
      */
     public static Explained of(
-            Arrangement arrangement, List<Taken> taken, String rule, List<String> subjects, String loading) {
+            Arrangement arrangement,
+            List<Taken> taken,
+            String rule,
+            List<String> subjects,
+            String loading,
+            UnaryOperator<String> field) {
         Advice advice = arrangement.advice();
         FindingBlocks blocks = new FindingBlocks(arrangement, List.of());
         List<Group<Finding>> found = arrangement.findings().stream()
@@ -43,9 +54,9 @@ public record Explained(List<FindingBlock> findings, List<Line> lines, List<Cite
                         && List.of("", explained.loadCase()).contains(loading);
         Lines lines = new Lines();
         if (found.isEmpty()) {
-            ExplanationPrintout.print(lines, advice, taken, rule, wanted);
+            ExplanationPrintout.printPlainly(lines, advice, taken, Saying.plainly(field), rule, wanted);
         } else {
-            ExplanationPrintout.printSteps(lines, advice, taken, rule, wanted);
+            ExplanationPrintout.printSteps(lines, advice, taken, Saying.plainly(field), rule, wanted);
         }
         return new Explained(
                 found.stream().map(blocks::alone).toList(),
@@ -54,17 +65,24 @@ public record Explained(List<FindingBlock> findings, List<Line> lines, List<Cite
                         advice,
                         found.stream()
                                 .flatMap(group -> group.outcomes().stream())
-                                .toList()));
+                                .toList()),
+                List.of(new InBook(
+                        rule, Saying.line(advice.book().rules().get(rule).place()))));
     }
 
     private static boolean isAbout(List<String> subjects, String subject) {
         return subjects.isEmpty() || subjects.contains(subject);
     }
 
-    /** What each loading leaves for more. @param id one of its figures, or the name of all of them */
-    public static Explained room(Advice advice, String id) {
+    /**
+     * What each loading leaves for more.
+     *
+     * @param id one of its figures, or the name of all of them
+     * @param field what a field is called, by its path
+     */
+    public static Explained room(Advice advice, String id, UnaryOperator<String> field) {
         Lines lines = new Lines();
-        RoomPrintout.print(lines, advice, id);
-        return new Explained(List.of(), lines.told(), List.of());
+        RoomPrintout.print(lines, advice, Saying.plainly(field), id);
+        return new Explained(List.of(), lines.told(), List.of(), List.of());
     }
 }

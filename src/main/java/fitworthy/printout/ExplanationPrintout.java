@@ -17,6 +17,7 @@ import fitworthy.figures.measure.Working;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Missing;
 import fitworthy.rules.Advised;
+import fitworthy.rules.Condition;
 import fitworthy.rules.RuleText;
 import fitworthy.shelf.Taken;
 import fitworthy.source.Words;
@@ -50,13 +51,15 @@ public final class ExplanationPrintout {
     private final Set<List<String>> told = new HashSet<>();
     private final Page page;
     private final Advice advice;
+    private final Saying saying;
     private final FromShelf fromShelf;
     private final Arrangement arrangement;
 
-    private ExplanationPrintout(Page page, Advice advice, List<Taken> taken) {
+    private ExplanationPrintout(Page page, Advice advice, List<Taken> taken, Saying saying) {
         this.page = page;
         this.advice = advice;
-        this.fromShelf = new FromShelf(taken);
+        this.saying = saying;
+        this.fromShelf = new FromShelf(taken, saying);
         this.arrangement = Arrangement.of(advice);
     }
 
@@ -72,25 +75,25 @@ public final class ExplanationPrintout {
         if (!former.said(id).isEmpty()) {
             page.wrapped(0, former.said(id) + ".");
         }
-        print(page, advice, taken, former.present(id), explained -> true);
+        String present = former.present(id);
+        new ExplanationPrintout(page, advice, taken, Saying.AS_FILES).rule(present, Explanation.of(advice, present));
         page.rule();
         page.wrapped(0, advice.book().cover().caution());
         page.flush();
     }
 
-    /** Explains one rule where it was about what is wanted. @param id its present id */
-    public static void print(Page page, Advice advice, List<Taken> taken, String id, Predicate<Explanation> wanted) {
-        List<Explanation> explanations =
-                Explanation.of(advice, id).stream().filter(wanted).toList();
-        new ExplanationPrintout(page, advice, taken).rule(id, explanations);
+    /** Explains one rule where it was about what is wanted, as one says it to a customer. @param id its present id */
+    static void printPlainly(
+            Page page, Advice advice, List<Taken> taken, Saying saying, String id, Predicate<Explanation> wanted) {
+        new ExplanationPrintout(page, advice, taken, saying)
+                .rule(id, Explanation.of(advice, id).stream().filter(wanted).toList());
     }
 
     /** How it came to a finding, without what is said of the rule. */
-    static void printSteps(Page page, Advice advice, List<Taken> taken, String id, Predicate<Explanation> wanted) {
-        List<Explanation> explanations =
-                Explanation.of(advice, id).stream().filter(wanted).toList();
-        ExplanationPrintout printout = new ExplanationPrintout(page, advice, taken);
-        printout.steps(id, explanations);
+    static void printSteps(
+            Page page, Advice advice, List<Taken> taken, Saying saying, String id, Predicate<Explanation> wanted) {
+        ExplanationPrintout printout = new ExplanationPrintout(page, advice, taken, saying);
+        printout.steps(id, Explanation.of(advice, id).stream().filter(wanted).toList());
         printout.fromShelf.print(page);
     }
 
@@ -99,10 +102,12 @@ public final class ExplanationPrintout {
         Card card = book.inForce(advice.sheet().region(), advice.sheet().asOf()).card(id);
         RuleText rule = book.rules().get(id);
         UnaryOperator<String> filled = text -> filled(text, id, explanations);
-        page.wrapped(0, id + ": " + Words.capital(filled.apply(card.title())));
+        page.wrapped(0, (saying.plain() ? "" : id + ": ") + Words.capital(filled.apply(card.title())));
         page.wrapped(
                 0,
-                Words.hyphenated(card.severity().value().name()) + ", " + rule.place() + ", in the book since "
+                Words.hyphenated(card.severity().value().name())
+                        + (saying.plain() ? "" : ", " + rule.place())
+                        + ", in the book since "
                         + card.since()
                         + book.retired(id)
                                 .map(ended -> ", ending on " + ended.day())
@@ -183,6 +188,7 @@ public final class ExplanationPrintout {
     private void practice(String id) {
         Practice.Lookup lookup =
                 advice.book().lookup(id, advice.sheet().region(), advice.sheet().asOf());
+        String named = id;
         String text = "nothing recorded for this region and day";
         if (lookup instanceof Practice.Lookup.Ended ended) {
             text = "retired on " + ended.day();
@@ -190,11 +196,12 @@ public final class ExplanationPrintout {
             text = "no such limit applies in this region";
         } else if (lookup instanceof Practice.Lookup.Found found) {
             DatedLimit.Value entry = found.practice().entry();
+            named = saying.plain() ? found.practice().meaning() : id;
             text = Wording.value(found.practice()) + ", " + entry.region() + " from " + entry.from() + ", "
                     + entry.basis().value().words() + sources(entry.sources()) + entry.passage()
                     + (entry.note().isEmpty() ? "" : ". " + entry.note());
         }
-        page.hanging("Practice ", id + ": " + text);
+        page.hanging("Practice ", named + ": " + text);
     }
 
     private void explanation(String id, Explanation each) {
@@ -206,13 +213,7 @@ public final class ExplanationPrintout {
             if (step.wanted().binding() != null && step.fact() != null) {
                 bound.put(step.wanted().binding(), step.fact());
             }
-            page.hanging(
-                    "    ",
-                    (step.wanted().binding() == null ? "" : plain(step.wanted().binding()) + ": ")
-                            + FactWords.fact(
-                                    step.fact(),
-                                    step.wanted().fact().word() + " "
-                                            + step.wanted().key()));
+            page.hanging("    ", fact(step));
             if (step.fact() instanceof Measure measure) {
                 fromShelf.told(measure.getSubject());
                 workings(measure);
@@ -220,19 +221,31 @@ public final class ExplanationPrintout {
             if (step.fact() instanceof Advised advised) {
                 found(advised, each.loadCase());
             }
+            ComparedWords words = new ComparedWords(step.fact(), bound);
             for (Explanation.Check check : step.checks()) {
-                page.hanging(
-                        check.holds() ? "      true   " : "      FALSE  ",
-                        plain(check.comparison() + FactWords.numbers(check.comparison(), step.fact(), bound)));
+                if (!saying.plain()) {
+                    page.hanging(
+                            check.holds() ? "      true   " : "      FALSE  ",
+                            plain(check.comparison() + FactWords.numbers(check.comparison(), step.fact(), bound)));
+                } else if (!check.holds() || ComparedWords.tells(check.comparison())) {
+                    page.hanging(check.holds() ? "      so:     " : "      not so: ", words.of(check.comparison()));
+                }
             }
         }
-        for (Missing missing : missing(id, each)) {
-            page.hanging(
-                    "      missing ",
-                    missing.path() + ": " + missing.meaning()
-                            + (missing.isInBook() ? "" : ". Find it: " + missing.find()));
-        }
+        saying.missing(page, missing(id, each));
         page.blank();
+    }
+
+    private String fact(Explanation.Step step) {
+        Condition.Match wanted = step.wanted();
+        if (saying.plain()) {
+            return step.fact() instanceof Advised advised
+                    ? "What was found of " + advised.subject() + ":"
+                    : Words.capital(FactWords.fact(step.fact(), "nothing of this kind is on the sheet"));
+        }
+        return (wanted.binding() == null ? "" : plain(wanted.binding()) + ": ")
+                + FactWords.fact(
+                        step.fact(), "nothing: there is no " + wanted.fact().word() + " " + wanted.key());
     }
 
     private static String plain(String text) {

@@ -17,8 +17,8 @@ final class FactWords {
 
     private FactWords() {}
 
-    /** A fact with what it is about and what it came to. @param wanted what to say where there is none */
-    static String fact(Object fact, String wanted) {
+    /** A fact with what it is about and what it came to. @param none what to say where there is none */
+    static String fact(Object fact, String none) {
         if (fact instanceof Measure measure) {
             String limit = measure.hasLimit() && measure.isKnown()
                     ? ", " + measure.kind().limitMeaning() + " "
@@ -32,7 +32,7 @@ final class FactWords {
         }
         return fact instanceof Advised advised
                 ? "the advice " + advised.id() + " [" + advised.subject() + "], given"
-                : "nothing: there is no " + wanted;
+                : none;
     }
 
     /** The figures behind a comparison, put in. */
@@ -46,11 +46,13 @@ final class FactWords {
         return numbers.isEmpty() ? "" : "   (" + numbers + ")";
     }
 
-    private static Object owner(Named named, Object fact, Map<String, Object> bound) {
+    /** The fact that has the property. */
+    static Object owner(Named named, Object fact, Map<String, Object> bound) {
         return named.binding() == null ? fact : bound.get(named.binding());
     }
 
-    private static String shown(Object owner, Property property) {
+    /** A property of a fact, with its unit. */
+    static String shown(Object owner, Property property) {
         if (property.kind() == Kind.TEXT) {
             return "'" + property.read(owner) + "'";
         }

@@ -14,10 +14,12 @@ final class FromShelf {
     private static final Set<Kind> UNNAMED = Set.of(Kind.VEHICLES, Kind.TRAILERS);
 
     private final List<Taken> taken;
+    private final Saying saying;
     private final StringBuilder told = new StringBuilder();
 
-    FromShelf(List<Taken> taken) {
+    FromShelf(List<Taken> taken, Saying saying) {
         this.taken = taken;
+        this.saying = saying;
     }
 
     /** Notes a line that is told, which may name something of the shelf. */
@@ -32,11 +34,9 @@ final class FromShelf {
         }
         page.wrapped(0, "From the shelf:");
         for (Taken thing : named) {
-            String own = thing.own().isEmpty() ? "" : "; the sheet sets " + String.join(", ", thing.own());
-            page.hanging(
-                    "    ",
-                    thing.kind().inSheet() + " " + thing.name() + ": "
-                            + thing.place().file() + ":" + thing.place().line() + own);
+            String own = thing.own().isEmpty() ? "" : "; the sheet sets " + saying.fields(thing.own());
+            String name = saying.plain() ? thing.name() : thing.kind().inSheet() + " " + thing.name();
+            page.hanging("    ", name + ": " + saying.place(thing.place()) + own);
         }
         page.blank();
     }

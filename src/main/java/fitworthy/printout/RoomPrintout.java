@@ -5,7 +5,6 @@ import fitworthy.document.Page;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.room.RoomMeasures;
 import fitworthy.printout.words.Wording;
-import fitworthy.quantity.Missing;
 import java.io.PrintWriter;
 import java.util.List;
 
@@ -24,14 +23,14 @@ public final class RoomPrintout {
     /** Prints those that {@code id} names. */
     public static void print(PrintWriter out, Advice advice, String id) {
         Page page = new Page(out);
-        print(page, advice, id);
+        print(page, advice, Saying.AS_FILES, id);
         page.rule();
         page.wrapped(0, advice.book().cover().caution());
         page.flush();
     }
 
     /** Those that {@code id} names, on a page that somebody else ends. */
-    public static void print(Page page, Advice advice, String id) {
+    static void print(Page page, Advice advice, Saying saying, String id) {
         advice.facts().forEach((loading, facts) -> {
             page.wrapped(0, "In the loading '" + loading + "':");
             facts.stream()
@@ -39,25 +38,20 @@ public final class RoomPrintout {
                     .map(Measure.class::cast)
                     .filter(measure ->
                             measure.getName().equals(id) || measure.getName().startsWith(id + "."))
-                    .forEach(measure -> print(page, measure));
+                    .forEach(measure -> print(page, saying, measure));
             page.blank();
         });
     }
 
-    private static void print(Page page, Measure measure) {
+    private static void print(Page page, Saying saying, Measure measure) {
         page.hanging(
                 "  ",
-                measure.getSubject() + ", " + measure.kind().meaning() + ": " + Wording.within(measure) + " ("
-                        + measure.getName() + ")");
+                measure.getSubject() + ", " + measure.kind().meaning() + ": " + Wording.within(measure)
+                        + (saying.plain() ? "" : " (" + measure.getName() + ")"));
         measure.workings().stream()
                 .map(working -> working.lines())
                 .flatMap(List::stream)
                 .forEach(line -> page.row("      ", line));
-        for (Missing missing : measure.missing()) {
-            page.hanging(
-                    "      missing ",
-                    missing.path() + ": " + missing.meaning()
-                            + (missing.isInBook() ? "" : ". Find it: " + missing.find()));
-        }
+        saying.missing(page, measure.missing());
     }
 }

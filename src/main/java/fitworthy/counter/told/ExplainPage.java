@@ -6,6 +6,7 @@ import fitworthy.advice.MissingFigure;
 import fitworthy.advice.Outcome.Assessed;
 import fitworthy.counter.desk.Answer;
 import fitworthy.counter.desk.Desk;
+import fitworthy.counter.edit.Labels;
 import fitworthy.counter.page.Pages;
 import fitworthy.counter.page.Routes;
 import fitworthy.counter.page.Sent;
@@ -64,11 +65,11 @@ public final class ExplainPage implements Routes {
             return Optional.empty();
         }
         if (RoomPrintout.names(rule)) {
-            return Optional.of(Explained.room(advice, rule));
+            return Optional.of(Explained.room(advice, rule, Labels::field));
         }
         return advice.book().rules().containsKey(rule)
                 ? Optional.of(Explained.of(
-                        arrangement, Taken.in(now.read().orElseThrow().tree()), rule, subjects, loading))
+                        arrangement, Taken.in(now.read().orElseThrow().tree()), rule, subjects, loading, Labels::field))
                 : Optional.empty();
     }
 

@@ -111,17 +111,24 @@ class ToldTest {
         StringWriter out = new StringWriter();
         ExplanationPrintout.print(
                 new PrintWriter(out), Adviser.advise(Books.engine(), read.sheet()), Taken.in(read.tree()), rule);
-        // Behind what is said of the rule stands what was looked at, up to the caution.
-        String[] printed = out.toString().split("-{80}\\R|\\R\\R");
         String shown = packed(text(get("/sheets/touring.yaml/explain?rule=" + rule)));
         int looked = 0;
-        for (String paragraph : printed) {
-            if (paragraph.contains("worked out:")) {
-                assertTrue(shown.contains(packed(paragraph)), () -> paragraph + " in " + shown);
-                looked++;
-            }
+        for (String sum : found(Pattern.compile("(?s)worked out: (.*?)\\R +(?:true|FALSE) "), out.toString())) {
+            assertTrue(shown.contains(packed(sum)), () -> sum + " in " + shown);
+            looked++;
         }
         assertTrue(looked > 0, out.toString());
+    }
+
+    /** No name of a rule's own, no place but at its foot, and what was compared with its figures. */
+    @Test
+    void anExplanationIsSaidAsToACustomer() throws Exception {
+        String shown = text(get("/sheets/overloaded.yaml/explain?rule=mass.axle-over&subject=rear+axle"));
+        assertTrue(shown.contains("Load on the axle [rear axle] = 1993 kg, axle limit 1850 kg"), shown);
+        assertTrue(shown.contains("so: what is left to the limit, -143 kg, is below 0"), shown);
+        assertTrue(shown.contains("not so: what is left to the limit, 333 kg, is below 0"), shown);
+        assertTrue(shown.contains("Steel canopy: bodies.yaml, line 66; the sheet sets keep"), shown);
+        assertTrue(shown.contains("In the book: mass.axle-over mass.drl, line "), shown);
     }
 
     @Test
