@@ -67,7 +67,8 @@ public final class CheckTables {
     }
 
     /** What is said above what the rule book does not hold. */
-    public static final String GAPS = "The rule book has no value for these, so nobody has to find them out";
+    public static final String GAPS =
+            "The rule book has no value for these in the region that the sheet names; another region may have one";
 
     /** The figures to bring and what the book does not hold, with the checks that wait for them. */
     static List<Block> notAssessed(Arrangement arrangement) {

@@ -33,6 +33,10 @@ import java.util.regex.Pattern;
 record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults faults) {
 
     private static final String PART = "part";
+    /** What stands before a line of a list: 3., 3) or a dash. */
+    private static final Pattern NUMBER = Pattern.compile("^(?:[0-9]{1,2}[.)]|[-*\u2022])\\s+");
+    /** What joins two things, or a thing with what it is for. */
+    private static final Pattern SEVERAL = Pattern.compile(",|\\b(?:and|for|with)\\b");
     /** What begins so after the equals sign is a figure, and anything else a kind. */
     private static final Pattern FIGURE = Pattern.compile("(about\\s+)?[0-9.].*");
     /** A figure with more words behind it. */
@@ -58,7 +62,8 @@ record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults fa
 
     /** What it is; null where it is not understood. @param region where the vehicle is registered */
     Wanted wanted(String typed, String region) {
-        String wish = STAYING_RIMS.matcher(typed == null ? "" : typed.strip()).replaceFirst("$1");
+        String line = NUMBER.matcher(typed == null ? "" : typed.strip()).replaceFirst("");
+        String wish = STAYING_RIMS.matcher(line).replaceFirst("$1");
         Optional<String> place = place(wish);
         String bare = place.map(where ->
                         wish.substring(0, wish.length() - where.length()).replaceFirst("[\\s,=]+$", ""))
@@ -150,7 +155,7 @@ record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults fa
                         word,
                         "is no kind of part, and no word for one that the rule book knows"
                                 + Words.suggestion(word, words.all()),
-                        right());
+                        (SEVERAL.matcher(word).find() ? "one thing a line, in few words: " : "") + right());
             }
             return null;
         }

@@ -119,7 +119,10 @@ class TextPrintoutTest {
                         """)),
                         TextPrintout.Painter.NONE)
                 .replaceAll("\\s+", " ");
-        assertTrue(text.contains("The rule book has no value for these, so nobody has to find them out: - "), text);
+        assertTrue(
+                text.contains(
+                        "The rule book has no value for these in the region that the sheet names; another region may have one: - "),
+                text);
         assertTrue(text.contains("the rule book has no value recorded for United Kingdom on"), text);
         assertTrue(text.contains("Needed for: water.no-reserve"), text);
         assertFalse(text.contains("authority"), text);

@@ -40,7 +40,11 @@ class PartWordsTest {
                 "265/70R17 tyres on the rims it has | tyres | {size=265/70R17}",
                 "mud tyres=265/70R17 121S on its rims | mud tyres | {size=265/70R17 121S}",
                 "Tyres on the standard wheels | Tyres | {}",
-                "canopy about 1.8 m long | canopy | {length=about 1.8 m}"
+                "canopy about 1.8 m long | canopy | {length=about 1.8 m}",
+                "9. a 200 watt solar panel on the canopy | solar panel | {power=200 W, at=on the canopy}",
+                "12) roof rack | roof rack | {}",
+                "- fridge 60 L | fridge 60 L | {}",
+                "\u2022 snorkel | snorkel | {}"
             })
     void isReadWithItsFigureAndPlace(String typed, String name, String said) throws FaultsException {
         List<Fault> faults = new ArrayList<>();
@@ -73,5 +77,20 @@ class PartWordsTest {
         assertEquals(
                 "bull bar, winch=26 kg, NAME=other for what no check knows, or Dog=cargo for a load",
                 faults.get(0).mend());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "3. a snorkel, for the dust | one thing a line, in few words: bull bar",
+                "bull bar and gizmo | one thing a line, in few words: bull bar",
+                "gizmo | bull bar, winch=26 kg"
+            })
+    void severalThingsInALineAreToldToBeParted(String typed, String right) throws FaultsException {
+        List<Fault> faults = new ArrayList<>();
+        assertNull(wanted(typed, faults));
+        assertEquals(1, faults.size());
+        assertEquals(right, faults.get(0).mend().substring(0, right.length()));
     }
 }

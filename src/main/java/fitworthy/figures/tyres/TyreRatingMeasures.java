@@ -153,10 +153,11 @@ public final class TyreRatingMeasures implements Topic {
                 .worked(sheet)
                 .atLeast(least));
         Figure known = load.known() ? load : least;
-        measures.add(indexNeeded(INDEX_NEEDED, plan, axle, known.isAbove(carried) ? known : load, rear));
+        measures.add(indexNeeded(INDEX_NEEDED, plan, axle, loading.most(known.isAbove(carried) ? known : load), rear));
         if (RunningGear.wheelsInQuestion(plan)) {
             Figure wheels = RunningGear.wheelsCarry(plan, rear);
-            measures.add(wheelNeeded(WHEEL_NEEDED, plan, axle, known.isAbove(wheels) ? known : load, rear));
+            measures.add(
+                    wheelNeeded(WHEEL_NEEDED, plan, axle, loading.most(known.isAbove(wheels) ? known : load), rear));
             measures.add(Measure.of(WHEEL_LOAD, axle, loading.against(load, wheels), wheels)
                     .worked(RunningGear.wheelsCarried(plan, rear), sheet)
                     .atLeast(least));
