@@ -99,12 +99,19 @@ final class Carrier {
                 limit,
                 name,
                 most,
-                rear ? sum.rear() : sum.front(),
+                surely(rear ? sum.rear() : sum.front(), most),
                 rear ? 0 : 1,
                 rear ? 1 : 0,
                 sum.masses(),
                 0,
                 List.of(workings));
+    }
+
+    /** A load with as much more as it may be for want of what is behind a cut; missing where that alone decides. */
+    private Figure surely(Figure load, Figure most) {
+        Figure within = plan.stretch().unsettled(plan.vehicle());
+        Figure held = plan.stretch().settled(load, within, most);
+        return held.isAbove(most) ? held : held.plus(within);
     }
 
     private Counted tyres(Limit limit, boolean rear) {

@@ -109,7 +109,7 @@ class ToldInBrowserTest {
         for (String id : List.of("rest-open", "rest-met", "why-body.chassis-unapproved-Wheelbase+stretch")) {
             page.script("document.getElementById(arguments[0]).querySelector('summary').click()", id);
         }
-        page.until(() -> isShown("in the rule book") && isShown("Assessed and in order"));
+        page.until(() -> isShown("In the book:") && isShown("Assessed and in order"));
         assertEquals(List.of(), Chrome.inTheWay(page.window()));
     }
 }

@@ -221,7 +221,7 @@ class ToldTest {
                 .body();
         String now = Verdict.loaded(advice("overloaded.yaml"));
         assertFalse(now.equals(Verdict.loaded(before)));
-        String state = changed.substring(changed.indexOf("pane:#state"), changed.indexOf("class=\"jump\""));
+        String state = changed.substring(changed.indexOf("pane:#state")).split("pane:#")[1];
         assertTrue(text(state).contains(now), state);
         served.post(sheet + "/undo", "version", version(changed));
     }

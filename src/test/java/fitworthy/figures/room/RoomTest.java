@@ -301,7 +301,7 @@ class RoomTest {
                     assertEquals(Set.of(), passed(filled(planned, in, tank, litres), in, vehicle), about);
                     if (limit != Limit.FULL) {
                         assertTrue(
-                                !passed(filled(planned, in, tank, litres + 1), in, vehicle)
+                                !notWithin(filled(planned, in, tank, litres + 1), in, vehicle)
                                         .isEmpty(),
                                 about + " and one more");
                     }
