@@ -139,7 +139,7 @@ final class RailMeasures implements Topic {
             return new Moment(
                     plan.stretch(),
                     Derived.of(v -> Math.abs(v[0]), sum),
-                    RailBending.ofRear(place, wheelbase).times(plan.stretch().unsettled(plan.vehicle())),
+                    RailBending.ofRear(place, wheelbase).times(plan.stretch().unsettled()),
                     new Working.Formula(
                             "moment = |own + others|", List.of(in("own", own, "Nm"), in("others", others, "Nm"))),
                     () -> sense(sum),

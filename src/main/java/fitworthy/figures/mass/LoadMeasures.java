@@ -111,14 +111,17 @@ public final class LoadMeasures implements Topic {
         measures.add(Measure.of(LOADED, "vehicle", axles.total(), ratings.gvm())
                 .worked(sheet)
                 .atLeast(least.total()));
-        measures.add(
-                Measure.of(AXLE, "front axle", loading.against(axles.front(), ratings.frontAxle()), ratings.frontAxle())
-                        .worked(sheet)
-                        .atLeast(least.front()));
-        measures.add(
-                Measure.of(AXLE, "rear axle", loading.against(axles.rear(), ratings.rearAxle()), ratings.rearAxle())
-                        .worked(sheet)
-                        .atLeast(least.rear()));
+        measures.add(Measure.of(
+                        AXLE,
+                        "front axle",
+                        plan.stretch().against(axles.front(), ratings.frontAxle()),
+                        ratings.frontAxle())
+                .worked(sheet)
+                .atLeast(least.front()));
+        measures.add(Measure.of(
+                        AXLE, "rear axle", plan.stretch().against(axles.rear(), ratings.rearAxle()), ratings.rearAxle())
+                .worked(sheet)
+                .atLeast(least.rear()));
         List<PointMass> counted = loading.masses().stream()
                 .filter(mass -> mass.sort() == Sort.COUNTED)
                 .toList();

@@ -94,26 +94,13 @@ public record Loading(
         return trailer().map(trailer -> uncoupled().plus(trailer.mass())).orElse(uncoupled());
     }
 
-    /** The load on an axle as it is held against a limit; missing where it hangs on what is behind a cut. */
-    public Figure against(Figure load, Figure limit) {
-        return plan.stretch().settled(load, unsettled(), limit);
-    }
-
-    /** The load on an axle with as much more as it may be for want of what is behind a cut: for that, parts are chosen. */
-    public Figure most(Figure load) {
-        return load.plus(unsettled());
-    }
-
-    private Figure unsettled() {
-        return plan.stretch().unsettled(plan.vehicle());
-    }
-
     /** What the axles carry at least, by what is known of it. */
     public LeastLoads least() {
         LeastLoads known = axles.front().known() && axles.rear().known()
                 ? new LeastLoads(axles.front(), axles.rear(), axles.total())
                 : LeastLoads.of(sure, plan.wheelbase());
-        return new LeastLoads(known.front().minus(unsettled()), known.rear().minus(unsettled()), known.total());
+        Figure unsettled = plan.stretch().unsettled();
+        return new LeastLoads(known.front().minus(unsettled), known.rear().minus(unsettled), known.total());
     }
 
     /** What vehicle and trailer weigh at least, in kg, by what is known of it. */

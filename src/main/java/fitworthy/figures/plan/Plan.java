@@ -74,7 +74,7 @@ public final class Plan {
                 ahead.stream().map(MassDetails.ChassisExtension::wheelbaseAdded).reduce(wheelbase, Figure::minus),
                 wheelbase,
                 ahead.stream().findFirst(),
-                vehicle().rails());
+                vehicle());
         this.ratings = planned(MassDetails.RatingUpgrade.class)
                 .map(this::upgraded)
                 .orElse(vehicle().ratings());

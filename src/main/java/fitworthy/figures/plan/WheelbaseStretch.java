@@ -15,36 +15,34 @@ import java.util.Optional;
  * @param planned wheelbase after, m
  * @param cut where the frame is cut, behind the front axle, m; missing where not known
  * @param behindCut kerb mass behind the cut, rear axle included, kg; missing where not known
+ * @param unsettled how much more or less either axle may bear for want of that, kg; nothing where it is known
  */
-public record WheelbaseStretch(Figure made, Figure planned, Figure cut, Figure behindCut) {
+public record WheelbaseStretch(Figure made, Figure planned, Figure cut, Figure behindCut, Figure unsettled) {
 
     /** What is behind the cut is what the sheet says of the rails there, where it says no more. */
-    static WheelbaseStretch of(
-            Figure before, Figure planned, Optional<ChassisExtension> extension, Optional<Rails> rails) {
+    static WheelbaseStretch of(Figure made, Figure planned, Optional<ChassisExtension> extension, Vehicle vehicle) {
         Figure none = Figure.of(0, 0);
-        WheelbaseStretch said = new WheelbaseStretch(
-                before,
-                planned,
-                extension.map(ChassisExtension::cut).orElse(none),
-                extension.map(ChassisExtension::behindCut).orElse(none));
-        return new WheelbaseStretch(
-                before,
-                planned,
-                said.cut,
-                rails.filter(said::isAtCut)
-                        .map(Rails::behind)
-                        .map(said.behindCut::or)
-                        .orElse(said.behindCut));
+        Figure added = planned.minus(made);
+        Figure cut = extension.map(ChassisExtension::cut).orElse(none);
+        Figure said = extension.map(ChassisExtension::behindCut).orElse(none);
+        Figure behind = vehicle.rails()
+                .filter(rails -> isAt(cut, added, rails))
+                .map(rails -> said.or(rails.behind()))
+                .orElse(said);
+        Figure unsettled = behind.known() || added.isZero()
+                ? none
+                : added.times(between(vehicle).tolerance()).dividedBy(planned).exact();
+        return new WheelbaseStretch(made, planned, cut, behind, unsettled);
     }
 
     /** How much of the kerb mass is behind the place of the rails that the sheet names; at the cut that behind it. */
     public Figure behind(Rails rails) {
-        return isAtCut(rails) ? rails.behind().or(behindCut) : rails.behind();
+        return isAt(cut, added(), rails) ? rails.behind().or(behindCut) : rails.behind();
     }
 
     /** Between both sides of the cut there is nothing that was weighed. */
-    private boolean isAtCut(Rails rails) {
-        return rails.at().isAtLeast(cut) && rails.at().isAtMost(cut.plus(added()));
+    private static boolean isAt(Figure cut, Figure added, Rails rails) {
+        return rails.at().isAtLeast(cut) && rails.at().isAtMost(cut.plus(added));
     }
 
     /**
@@ -71,11 +69,14 @@ public record WheelbaseStretch(Figure made, Figure planned, Figure cut, Figure b
         return most.missingWith(most, Figure.of((most.value() + least) / 2, (most.value() - least) / 2));
     }
 
-    /** How much more or less either axle may bear for want of what is behind the cut, in kg; nothing where that is known. */
-    public Figure unsettled(Vehicle vehicle) {
-        return behindCut.known() || added().isZero()
-                ? Figure.of(0, 0)
-                : added().times(between(vehicle).tolerance()).dividedBy(planned).exact();
+    /** The load on an axle as it is held against a limit; missing where it hangs on what is behind the cut. */
+    public Figure against(Figure load, Figure limit) {
+        return settled(load, unsettled, limit);
+    }
+
+    /** The load on an axle with as much more as it may be for want of what is behind the cut: for that, parts are chosen. */
+    public Figure most(Figure load) {
+        return load.plus(unsettled);
     }
 
     /**
@@ -85,7 +86,9 @@ public record WheelbaseStretch(Figure made, Figure planned, Figure cut, Figure b
      * @param within how much more or less it may be for want of that answer
      */
     public Figure settled(Figure figure, Figure within, Figure limit) {
-        return figure.minus(within).isAtMost(limit) && figure.plus(within).isAbove(limit)
+        return !within.isZero()
+                        && figure.minus(within).isAtMost(limit)
+                        && figure.plus(within).isAbove(limit)
                 ? Figure.missing(behindCut.missing())
                 : figure;
     }

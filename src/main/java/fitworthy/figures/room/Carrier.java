@@ -109,9 +109,8 @@ final class Carrier {
 
     /** A load with as much more as it may be for want of what is behind a cut; missing where that alone decides. */
     private Figure surely(Figure load, Figure most) {
-        Figure within = plan.stretch().unsettled(plan.vehicle());
-        Figure held = plan.stretch().settled(load, within, most);
-        return held.isAbove(most) ? held : held.plus(within);
+        Figure held = plan.stretch().against(load, most);
+        return held.isAbove(most) ? held : plan.stretch().most(held);
     }
 
     private Counted tyres(Limit limit, boolean rear) {

@@ -148,17 +148,18 @@ public final class TyreRatingMeasures implements Topic {
         TyreDetails.Tyres tyres = plan.tyres();
         Figure carried = RunningGear.tyresCarry(plan, rear);
         Working sheet = MassWorkings.axles(loading.masses(), plan.wheelbase());
-        measures.add(Measure.of(LOAD, axle, loading.against(load, carried), carried)
+        measures.add(Measure.of(LOAD, axle, plan.stretch().against(load, carried), carried)
                 .worked(RunningGear.tyresCarried(plan, rear))
                 .worked(sheet)
                 .atLeast(least));
         Figure known = load.known() ? load : least;
-        measures.add(indexNeeded(INDEX_NEEDED, plan, axle, loading.most(known.isAbove(carried) ? known : load), rear));
+        measures.add(indexNeeded(
+                INDEX_NEEDED, plan, axle, plan.stretch().most(known.isAbove(carried) ? known : load), rear));
         if (RunningGear.wheelsInQuestion(plan)) {
             Figure wheels = RunningGear.wheelsCarry(plan, rear);
-            measures.add(
-                    wheelNeeded(WHEEL_NEEDED, plan, axle, loading.most(known.isAbove(wheels) ? known : load), rear));
-            measures.add(Measure.of(WHEEL_LOAD, axle, loading.against(load, wheels), wheels)
+            measures.add(wheelNeeded(
+                    WHEEL_NEEDED, plan, axle, plan.stretch().most(known.isAbove(wheels) ? known : load), rear));
+            measures.add(Measure.of(WHEEL_LOAD, axle, plan.stretch().against(load, wheels), wheels)
                     .worked(RunningGear.wheelsCarried(plan, rear), sheet)
                     .atLeast(least));
         }
