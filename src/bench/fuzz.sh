@@ -1,12 +1,12 @@
 #!/usr/bin/env bash
-# Gives bytes that a coverage-guided fuzzer makes up to the readers of sheets and of the rule book:
-#   src/bench/fuzz.sh sheet|book [runs [seconds]]
+# Gives bytes that a coverage-guided fuzzer makes up to the readers of sheets, shelves, house files and the rule book:
+#   src/bench/fuzz.sh sheet|shelf|house|book [runs [seconds]]
 # It begins from the corpus in src/test/resources/corpus and the shipped files. An input that takes two seconds of processor time, more than 256 MiB or
 # ends in anything but advice or faults is kept as target/fuzz/<reader>/crash-*, and the run fails.
 set -euo pipefail
 cd "$(dirname "$0")/../.."
 
-reader=${1:?sheet or book}
+reader=${1:?sheet, shelf, house or book}
 runs=${2:-200000}
 seconds=${3:-3600}
 work=target/fuzz/$reader
@@ -17,13 +17,20 @@ mvn -q -B -ntp test-compile dependency:build-classpath -Dmdep.outputFile=target/
 mvn -q -B -ntp dependency:copy -Dartifact=com.code-intelligence:jazzer:0.24.0 -DoutputDirectory=target/fuzz/lib
 mvn -q -B -ntp dependency:copy -Dartifact=com.code-intelligence:jazzer-api:0.24.0 -DoutputDirectory=target/fuzz/lib
 
-# Words of the sheet and its units, so that the fuzzer need not find them letter by letter.
-grep -ohE '[a-z][a-z-]+|[0-9.]+ [a-zA-Z/%]+' docs/sheet.md | sort -u | sed 's/.*/"&"/' >"$work/words"
+# Words of the sheet, its units and the book, so that the fuzzer need not find them letter by letter.
+grep -ohE '[a-z][a-z.-]+|[0-9.]+ [a-zA-Z/%]+' docs/sheet.md docs/house.md | sort -u | sed 's/.*/"&"/' >"$work/words"
 
 case $reader in
     sheet)
         target=fitworthy.fuzz.SheetFuzz
         cp rules/plain-sheet.yaml scenarios/weekender.yaml "$work/found"
+        ;;
+    shelf)
+        target=fitworthy.fuzz.ShelfFuzz
+        cp scenarios/shelf/*.yaml "$work/found"
+        ;;
+    house)
+        target=fitworthy.fuzz.HouseFuzz
         ;;
     book)
         target=fitworthy.engine.BookFuzz

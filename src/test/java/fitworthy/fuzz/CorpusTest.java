@@ -43,6 +43,18 @@ class CorpusTest {
 
     @TestFactory
     @Timeout(value = 5, unit = TimeUnit.MINUTES)
+    Stream<DynamicTest> asAShelf() throws IOException {
+        return each("shelf", ShelfFuzz::taken);
+    }
+
+    @TestFactory
+    @Timeout(value = 5, unit = TimeUnit.MINUTES)
+    Stream<DynamicTest> asAHouseFile() throws IOException {
+        return each("house", HouseFuzz::advised);
+    }
+
+    @TestFactory
+    @Timeout(value = 5, unit = TimeUnit.MINUTES)
     Stream<DynamicTest> asAFileOfTheBook() throws IOException {
         return each("book", BookFuzz::loaded);
     }

@@ -66,15 +66,22 @@ public final class SheetFuzz {
 
     /** @return whether advice was given */
     public static boolean advised(byte[] data) throws IOException, FaultsException {
-        RuleEngine engine = Books.engine();
         List<Fault> faults = new ArrayList<>();
+        String text = InputFile.text(data, Place.of("sheet"), faults);
+        return advised(Books.engine(), SHELVES, NodeReader.read("sheet", text, faults), faults);
+    }
+
+    /**
+     * The same of a sheet that is read already.
+     *
+     * @param root null where it could not be
+     * @param faults those found while it was
+     */
+    static boolean advised(RuleEngine engine, Shelves shelves, Node.Mapping root, List<Fault> faults)
+            throws IOException {
         try {
-            String text = InputFile.text(data, Place.of("sheet"), faults);
-            Node.Mapping root = NodeReader.read("sheet", text, faults);
-            Advice advice = Adviser.advise(
-                    engine,
-                    new View(engine, null, null, SHELVES).read(root, faults).sheet());
-            printed(advice);
+            View view = new View(engine, null, null, shelves);
+            printed(Adviser.advise(engine, view.read(shelves.expanded(root, faults), faults).sheet()));
             return true;
         } catch (FaultsException e) {
             told(e.faults());
