@@ -66,6 +66,7 @@ class ArchitectureTest {
             "counter.desk",
             "counter.edit",
             "counter.page",
+            "counter.search",
             "counter.sheet",
             "counter.(view)",
             "counter",
@@ -77,6 +78,7 @@ class ArchitectureTest {
             "fitworthy.counter.desk",
             "fitworthy.counter.edit",
             "fitworthy.counter.page",
+            "fitworthy.counter.search",
             "fitworthy.counter.sheet",
             "fitworthy.counter.template");
 

@@ -9,6 +9,7 @@ import fitworthy.counter.page.Routes;
 import fitworthy.counter.plan.PlanChanges;
 import fitworthy.counter.plan.PlanPane;
 import fitworthy.counter.plan.PlanRoutes;
+import fitworthy.counter.search.Searches;
 import fitworthy.counter.sheet.SheetPage;
 import fitworthy.counter.sheet.SheetState;
 import fitworthy.counter.sheets.CopyPage;
@@ -53,7 +54,8 @@ public final class Counter implements AutoCloseable {
         desk.folder().clearUnfinished();
         names = new Names(serving);
         door = new Door(serving.password());
-        OffersPane offers = new OffersPane(desk);
+        Searches searches = new Searches();
+        OffersPane offers = new OffersPane(desk, searches);
         QuestionsPane questions = new QuestionsPane(desk);
         List<Routes> routes = List.of(
                 new Guard(names),
@@ -65,7 +67,7 @@ public final class Counter implements AutoCloseable {
                 new NewPage(desk),
                 new TablesPage(desk),
                 new LettersPage(desk),
-                new PrintPage(desk),
+                new PrintPage(desk, searches),
                 new BookPages(desk.rules(), desk.view().engine()),
                 new SheetPage(
                         desk,

@@ -10,6 +10,7 @@ import fitworthy.sheet.Sheet;
 import fitworthy.shelf.Shelf;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntConsumer;
 
 /**
@@ -20,18 +21,31 @@ import java.util.function.IntConsumer;
  */
 public record LookedFor(Mending mending, Optional<Alternatives<ComparedPlan>> alternatives) {
 
+    /** Whether more time would find no more. */
+    public boolean complete() {
+        return mending.complete() && alternatives.map(Alternatives::complete).orElse(true);
+    }
+
     /**
      * Looks for both. They share the time: the choices come first with half of it, and the changes have what is left.
      *
      * @param tried gets how many plans were tried so far
      */
     public static LookedFor of(RuleEngine engine, View.Read read, Shelf shelf, SearchTime time, IntConsumer tried) {
+        AtomicInteger before = new AtomicInteger();
+        IntConsumer choices = count -> {
+            before.set(count);
+            tried.accept(count);
+        };
         List<String> open =
                 read.sheet().options().stream().map(Sheet.Option::name).toList();
         Optional<Alternatives<ComparedPlan>> alternatives = open.isEmpty()
                 ? Optional.empty()
                 : Optional.of(Alternatives.of(
-                        engine, read.tree(), read.sheet(), open, ComparedPlan::of, time.share(0.5), tried));
-        return new LookedFor(Mender.mend(engine, read.tree(), read.sheet(), shelf, time, tried), alternatives);
+                        engine, read.tree(), read.sheet(), open, ComparedPlan::of, time.share(0.5), choices));
+        return new LookedFor(
+                Mender.mend(
+                        engine, read.tree(), read.sheet(), shelf, time, count -> tried.accept(before.get() + count)),
+                alternatives);
     }
 }

@@ -38,6 +38,17 @@ public class SearchTime implements BooleanSupplier {
         return elapsed() >= seconds;
     }
 
+    /** The same, ended sooner once there is a reason. */
+    public SearchTime orSooner(BooleanSupplier reason) {
+        SearchTime whole = this;
+        return new SearchTime(seconds, clock) {
+            @Override
+            public double elapsed() {
+                return reason.getAsBoolean() ? Double.POSITIVE_INFINITY : whole.elapsed();
+            }
+        };
+    }
+
     /** Whether this share of the time is used up, for what comes first and has to leave some to the rest. */
     public BooleanSupplier share(double share) {
         return () -> elapsed() >= share * seconds;

@@ -81,7 +81,8 @@ public final class SheetFuzz {
             throws IOException {
         try {
             View view = new View(engine, null, null, shelves);
-            printed(Adviser.advise(engine, view.read(shelves.expanded(root, faults), faults).sheet()));
+            printed(Adviser.advise(
+                    engine, view.read(shelves.expanded(root, faults), faults).sheet()));
             return true;
         } catch (FaultsException e) {
             told(e.faults());

@@ -6,6 +6,8 @@ import fitworthy.counter.page.Pages;
 import fitworthy.counter.page.Policy;
 import fitworthy.counter.page.Routes;
 import fitworthy.counter.page.Sent;
+import fitworthy.counter.search.Search;
+import fitworthy.counter.search.Searches;
 import fitworthy.document.HtmlLayout;
 import fitworthy.document.Paper;
 import fitworthy.document.PdfLayout;
@@ -29,11 +31,15 @@ import java.util.Map;
 /** The printed document, as a page and as a PDF, for those whom it is chosen for. */
 public final class PrintPage implements Routes {
 
-    private final Desk desk;
-    private final Searches searches = new Searches();
+    /** What a person waits for at the most. */
+    private static final double SECONDS = 20;
 
-    public PrintPage(Desk desk) {
+    private final Desk desk;
+    private final Searches searches;
+
+    public PrintPage(Desk desk, Searches searches) {
         this.desk = desk;
+        this.searches = searches;
     }
 
     /** What was chosen. */
@@ -88,9 +94,13 @@ public final class PrintPage implements Routes {
         sent.html(Pages.html("output/print.jte", values));
     }
 
+    private Search search(Answer answer) {
+        return searches.of(answer, SECONDS).kept();
+    }
+
     private Made made(Context sent, Answer answer) {
         Chosen chosen = Chosen.of(sent);
-        Searches.Search search = searches.of(answer);
+        Search search = search(answer);
         return new Made(
                 sent.pathParam("sheet"),
                 title(answer),
@@ -98,8 +108,8 @@ public final class PrintPage implements Routes {
                 chosen.query(),
                 search.isDone(),
                 search.tried(),
-                search.elapsed(),
-                Math.round(Searches.SECONDS));
+                Math.round(search.elapsed()),
+                Math.round(SECONDS));
     }
 
     private static String title(Answer answer) {
@@ -107,7 +117,7 @@ public final class PrintPage implements Routes {
     }
 
     private Report report(Answer answer, Chosen chosen, Imprint imprint) {
-        LookedFor found = searches.of(answer).found();
+        LookedFor found = search(answer).awaited();
         return ReportWriter.report(
                 answer.advice().orElseThrow(),
                 found.mending(),

@@ -63,11 +63,7 @@ public record Offered(List<String> notes, List<Group> groups, boolean complete) 
             ChangeWords.cutShort(all).ifPresent(notes::add);
             choices(groups, all);
         });
-        return new Offered(
-                notes,
-                groups,
-                mending.complete()
-                        && found.alternatives().map(Alternatives::complete).orElse(true));
+        return new Offered(notes, groups, found.complete());
     }
 
     private static String words(List<Change> changes) {

@@ -11,6 +11,8 @@ import fitworthy.counter.page.Pages;
 import fitworthy.counter.page.Pane;
 import fitworthy.counter.page.Routes;
 import fitworthy.counter.page.Sent;
+import fitworthy.counter.search.Search;
+import fitworthy.counter.search.Searches;
 import fitworthy.counter.sheet.SheetPage.Changes;
 import fitworthy.printout.ChangeWords;
 import fitworthy.printout.EditWords;
@@ -23,8 +25,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 
 /**
  * What if: changes that help and the sheet's open choices, looked for when somebody asks, and told to be of another state
@@ -32,14 +32,35 @@ import java.util.concurrent.Executors;
  */
 public final class OffersPane implements Pane, Routes, Changes {
 
+    /** In seconds. */
+    private static final double SHORT = 10;
+
+    private static final double LONG = 60;
+
     private final Desk desk;
-    private final Map<String, OfferSearch> searches = new ConcurrentHashMap<>();
-    /** One after the other, since each uses every processor that there is. */
-    private final ExecutorService behind = Executors.newSingleThreadExecutor(work -> {
-        Thread thread = new Thread(work, "offers");
-        thread.setDaemon(true);
-        return thread;
-    });
+    private final Searches searches;
+    private final Map<String, Looked> last = new ConcurrentHashMap<>();
+
+    /** A search that somebody asked for, and what it found, worded once. */
+    private static final class Looked {
+        private final Search search;
+        private final Advice planned;
+        private Offered offered;
+
+        Looked(Search search, Advice planned) {
+            this.search = search;
+            this.planned = planned;
+        }
+
+        /** Empty while it goes on. */
+        synchronized Optional<Offered> found() {
+            if (offered == null) {
+                offered =
+                        search.found().map(found -> Offered.of(planned, found)).orElse(null);
+            }
+            return Optional.ofNullable(offered);
+        }
+    }
 
     /**
      * What is shown before a search and while it goes on.
@@ -80,8 +101,9 @@ public final class OffersPane implements Pane, Routes, Changes {
         }
     }
 
-    public OffersPane(Desk desk) {
+    public OffersPane(Desk desk, Searches searches) {
         this.desk = desk;
+        this.searches = searches;
     }
 
     @Override
@@ -92,14 +114,13 @@ public final class OffersPane implements Pane, Routes, Changes {
     /** What was found for another state of the sheet stays, told as such; what is still looked for is given up. */
     @Override
     public String html(Seen seen) {
-        Optional<OfferSearch> last =
-                Optional.ofNullable(searches.get(seen.sheet().name()));
-        boolean current = last.filter(search -> search.isOf(seen.now())).isPresent();
+        Optional<Looked> looked = Optional.ofNullable(last.get(seen.sheet().name()));
+        boolean current = looked.filter(one -> one.search.isOf(seen.now())).isPresent();
         if (!current) {
-            last.ifPresent(OfferSearch::cancel);
+            looked.ifPresent(one -> one.search.leave());
         }
         boolean taken = seen.before().isPresent() && !seen.asked("offer").isEmpty();
-        return last.flatMap(OfferSearch::found)
+        return looked.flatMap(Looked::found)
                 .map(offered -> shown(new Shown(
                         Addresses.of(seen.sheet()),
                         offered,
@@ -123,11 +144,6 @@ public final class OffersPane implements Pane, Routes, Changes {
         routes.get("/sheets/{sheet}/try", this::attempt);
     }
 
-    /** The search about what a sheet says now. */
-    private Optional<OfferSearch> search(OpenSheet sheet, Answer now) {
-        return Optional.ofNullable(searches.get(sheet.name())).filter(search -> search.isOf(now));
-    }
-
     private static String looking(OpenSheet sheet, int tried) {
         return Pages.html("told/looking.jte", Map.of("looking", new Looking(Addresses.of(sheet), tried)));
     }
@@ -143,24 +159,23 @@ public final class OffersPane implements Pane, Routes, Changes {
             sent.html(looking(sheet, -1));
             return;
         }
-        boolean longer = sent.queryParam("longer") != null;
-        OfferSearch search = searches.compute(sheet.name(), (name, last) -> {
-            if (last != null && last.isOf(now) && !longer) {
-                return last;
-            }
-            if (last != null) {
-                last.cancel();
-            }
-            return new OfferSearch(now, longer ? OfferSearch.LONG : OfferSearch.SHORT, behind);
-        });
+        Search search = searches.of(now, sent.queryParam("longer") == null ? SHORT : LONG);
+        Looked looked = last.compute(
+                sheet.name(),
+                (name, before) -> before != null && before.search == search
+                        ? before
+                        : new Looked(search, now.advice().get()));
         String left = Sent.query(sent, "left");
-        sent.html(search.found()
+        sent.html(looked.found()
                 .map(offered -> shown(new Shown(Addresses.of(sheet), offered, left, true, "")))
                 .orElseGet(() -> looking(sheet, search.tried())));
     }
 
     private Optional<Offered.Item> item(OpenSheet sheet, Answer now, String key) {
-        return search(sheet, now).flatMap(OfferSearch::found).flatMap(offered -> offered.item(key));
+        return Optional.ofNullable(last.get(sheet.name()))
+                .filter(looked -> looked.search.isOf(now))
+                .flatMap(Looked::found)
+                .flatMap(offered -> offered.item(key));
     }
 
     /** The advice as it would be with {@code offer}; nothing is written. */
