@@ -16,8 +16,8 @@ import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /**
- * Types into a mass of the touring sheet, in a headless Chromium, and times each key: from the input event to the second
- * frame after every pane was put anew, and of that the request, from its start to the end of its answer, as the browser
+ * Types into a mass of the touring sheet, in a headless Chromium, and times each key: from the input event to the end
+ * of the frame in which every pane was put anew (its styles, layout and painting), and of that the request, from its start to the end of its answer, as the browser
  * saw it. Arguments are the program to run, where it is not the packaged one.
  *
  * <pre>mvn -q -B -ntp -DskipTests package dependency:build-classpath -Dmdep.outputFile=target/cp.txt &amp;&amp; java \
@@ -40,11 +40,14 @@ public final class Typing {
               if (answer.detail.requestConfig.verb === "post") {
                 const request = performance.getEntriesByName(answer.detail.xhr.responseURL).pop();
                 const of = began;
-                requestAnimationFrame(() => requestAnimationFrame(now => {
+                // A message sent before a frame is drawn comes once it is.
+                const drawn = new MessageChannel();
+                drawn.port1.onmessage = () => {
                   asked.push(request.responseEnd - request.requestStart);
                   whole.push(performance.now() - of);
                   seen();
-                }));
+                };
+                requestAnimationFrame(() => drawn.port2.postMessage(""));
               }
             });
             """;
