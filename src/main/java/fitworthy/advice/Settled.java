@@ -15,8 +15,19 @@ import java.util.stream.Stream;
  * @param inOrder checks that are in order now
  * @param off checks whose question does not arise any more
  * @param raised checks that wait or rest on a guess now, and did not
+ * @param made checks that waited for information and are made now, though they rest on a guess
+ * @param foundOnGuess what is found now on a guess, and was not found
+ * @param fewerMissing how many figures less are missing; below zero where more are
  */
-public record Settled(Stakes found, Stakes cleared, Stakes inOrder, Stakes off, Stakes raised) {
+public record Settled(
+        Stakes found,
+        Stakes cleared,
+        Stakes inOrder,
+        Stakes off,
+        Stakes raised,
+        Stakes made,
+        Stakes foundOnGuess,
+        long fewerMissing) {
 
     /** What is settled after some answers and was not before them. */
     public static Settled of(Advice before, Advice after) {
@@ -25,6 +36,8 @@ public record Settled(Stakes found, Stakes cleared, Stakes inOrder, Stakes off, 
         Set<Check> wasFound = checks(before.findings().stream());
         Set<Check> isFound = checks(after.findings().stream());
         Set<Check> isMet = checks(after.met().stream());
+        Set<Check> waited = checks(before.notAssessed().stream());
+        Set<Check> waits = checks(after.notAssessed().stream());
         Predicate<Outcome> settled = outcome -> wasOpen.contains(outcome.check()) && !isOpen.contains(outcome.check());
         Predicate<Outcome> found = outcome -> isFound.contains(outcome.check());
         return new Settled(
@@ -36,12 +49,21 @@ public record Settled(Stakes found, Stakes cleared, Stakes inOrder, Stakes off, 
                 Stakes.of(open(before)
                         .filter(settled.and(found.negate()))
                         .filter(outcome -> !isMet.contains(outcome.check()))),
-                Stakes.of(open(after).filter(outcome -> !wasOpen.contains(outcome.check()))));
+                Stakes.of(open(after).filter(outcome -> !wasOpen.contains(outcome.check()))),
+                Stakes.of(open(after)
+                        .filter(outcome -> waited.contains(outcome.check()) && !waits.contains(outcome.check()))),
+                Stakes.of(after.findings().stream()
+                        .filter(outcome -> isOpen.contains(outcome.check()) && !wasFound.contains(outcome.check()))),
+                missing(before) - missing(after));
     }
 
     /** How many checks were settled. */
     public int count() {
         return found.checks().size() + inOrder.checks().size() + off.checks().size();
+    }
+
+    private static long missing(Advice advice) {
+        return Counts.of(advice, any -> true).figuresMissing();
     }
 
     private static Stream<Outcome> open(Advice advice) {

@@ -9,6 +9,7 @@ import fitworthy.printout.BriefPrintout;
 import fitworthy.printout.FaultPrintout;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetDraft;
+import fitworthy.sheet.Wanted;
 import fitworthy.shelf.SheetWords;
 import fitworthy.shelf.Shelf;
 import fitworthy.shelf.Shelves;
@@ -29,7 +30,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import picocli.CommandLine.Command;
@@ -151,6 +151,10 @@ final class BeginSheet implements Callable<Integer> {
 
     private SheetDraft.Whole whole(SheetWords words, Book of) {
         String registered = words.region(region);
+        List<Wanted> wanted = parts.stream()
+                .flatMap(part -> words.parts(part, registered).stream())
+                .toList();
+        wanted.forEach(part -> words.ownRims(part, Wanted.wheels(wanted)));
         return new SheetDraft.Whole(
                 SheetDraft.Heading.NONE,
                 words.vehicle(vehicle),
@@ -160,10 +164,7 @@ final class BeginSheet implements Callable<Integer> {
                 registered,
                 List.copyOf(of.regions().keySet()),
                 LocalDate.now(),
-                parts.stream()
-                        .map(part -> words.part(part, registered))
-                        .filter(Objects::nonNull)
-                        .toList(),
+                wanted,
                 words.trailer(trailer),
                 SheetDraft.Told.NOTHING);
     }
@@ -231,7 +232,7 @@ final class BeginSheet implements Callable<Integer> {
     private String part(BufferedReader in, SheetWords words) {
         return answer(in, "A part, such as bull bar or winch=26 kg; nothing when done", words.faults(), typed -> {
             if (!typed.isBlank()) {
-                words.part(typed, "");
+                words.parts(typed, "");
             }
         });
     }

@@ -148,7 +148,7 @@ public final class Letters {
         Party party = one.whom().party();
         List<Block> blocks = new ArrayList<>();
         if (party != Party.BUILDER) {
-            blocks.add(new Paragraph("Name and address: " + ".".repeat(40)));
+            blocks.add(new Paragraph(addressed(party)));
         }
         blocks.add(new Subheading(3, "Subject: planned changes to " + subject(party), ""));
         blocks.add(new Paragraph(opening(one.whom())));
@@ -178,6 +178,14 @@ public final class Letters {
         }
         blocks.add(new Signatures(List.of(party == Party.BUILDER ? "Done by" : "The workshop")));
         return blocks;
+    }
+
+    /** Who is written to, with room for what the sheet does not say of them. */
+    private String addressed(Party party) {
+        return (party == Party.CUSTOMER && !sheet.customer().isEmpty()
+                        ? "Name: " + sheet.customer() + ". Address: "
+                        : "Name and address: ")
+                + ".".repeat(40);
     }
 
     /** @param enclosed what is to be sent; loses what is told here */

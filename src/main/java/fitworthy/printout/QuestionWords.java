@@ -86,30 +86,61 @@ public final class QuestionWords {
         return Wording.title(judged) + " (" + judged.id() + ")";
     }
 
-    /** How many checks were settled, and how. */
+    /** What became of checks: how many were settled and how, and what else changed with the answer. */
     public static String settled(Settled settled) {
+        List<String> told = new ArrayList<>();
+        if (settled.count() > 0) {
+            told.add(forGood(settled));
+        }
+        int made = settled.made().checks().size();
+        if (made > 0) {
+            told.add(made
+                    + (made == 1
+                            ? " check that waited for information is made now, but rests on guesses."
+                            : " checks that waited for information are made now, but rest on guesses."));
+        }
+        return told.isEmpty() ? without(settled) : String.join(" ", told);
+    }
+
+    /** What is said where no check was settled, and none made. */
+    private static String without(Settled settled) {
+        int turned = settled.cleared().checks().size()
+                + settled.foundOnGuess().checks().size();
+        if (turned > 0) {
+            return "It changes what " + turned + (turned == 1 ? " check comes to." : " checks come to.");
+        }
+        long fewer = settled.fewerMissing();
+        return "It settles no check by itself"
+                + (fewer > 0
+                        ? "; " + fewer + (fewer == 1 ? " answer fewer is" : " answers fewer are") + " missing."
+                        : ".");
+    }
+
+    private static String forGood(Settled settled) {
         int count = settled.count();
         List<String> parts = new ArrayList<>();
         add(parts, settled.inOrder(), "in order");
         add(parts, settled.off(), "with nothing to check");
         add(parts, settled.found(), "found: " + SeverityWords.list(settled.found()::count));
-        return count == 0
-                ? "It settles no check by itself."
-                : "It settles " + count + (count == 1 ? " check: " : " checks: ") + String.join(", ", parts) + ".";
+        return "It settles " + count + (count == 1 ? " check: " : " checks: ") + String.join(", ", parts) + ".";
     }
 
     /** What was settled, each finding that is there now or no more, and what waits instead; a line each. */
     public static List<String> lines(Settled settled) {
         List<String> lines = new ArrayList<>(List.of(settled(settled)));
-        settled.found()
+        settled.found().checks().forEach(judged -> lines.add(severity(judged) + ": " + named(judged)));
+        settled.foundOnGuess()
                 .checks()
-                .forEach(judged -> lines.add(Words.capital(Words.hyphenated(
-                                judged.card().severity().value().name())) + ": " + named(judged)));
+                .forEach(judged -> lines.add(severity(judged) + ", on a guess: " + named(judged)));
         settled.cleared().checks().forEach(judged -> lines.add("No more: " + named(judged)));
         if (!settled.raised().isNothing()) {
             lines.add(raised(settled) + ".");
         }
         return lines;
+    }
+
+    private static String severity(Judged judged) {
+        return Words.capital(Words.hyphenated(judged.card().severity().value().name()));
     }
 
     private static void add(List<String> parts, Stakes stakes, String words) {

@@ -77,6 +77,10 @@ public final class QuestionsPrintout {
                 .checks()
                 .forEach(judged ->
                         page.hanging("  " + judged.card().severity().value() + " ", QuestionWords.named(judged)));
+        settled.foundOnGuess()
+                .checks()
+                .forEach(judged -> page.hanging(
+                        "  " + judged.card().severity().value() + " on a guess ", QuestionWords.named(judged)));
         settled.cleared().checks().forEach(judged -> page.hanging("  no more: ", QuestionWords.named(judged)));
         if (!settled.raised().isNothing()) {
             page.wrapped(0, QuestionWords.raised(settled) + ".");

@@ -72,8 +72,20 @@ final class DraftItems {
         cargo.add("{name: " + name + "}");
     }
 
-    /** What a word stands for: its first part has its name, and what else it is belongs to that. */
+    /** What a word stands for: its first part has its name, and what else it is belongs to that. Its reason is a comment. */
     void add(Wanted wanted) {
+        List<List<String>> all = List.of(fitments, circuits, tanks, cargo);
+        List<Integer> sizes = all.stream().map(List::size).toList();
+        addBare(wanted);
+        for (int i = 0; i < all.size() && !wanted.reason().isEmpty(); i++) {
+            if (all.get(i).size() > sizes.get(i)) {
+                all.get(i).set(sizes.get(i), all.get(i).get(sizes.get(i)) + "  # " + wanted.reason());
+                return;
+            }
+        }
+    }
+
+    private void addBare(Wanted wanted) {
         if (!wanted.shelf().isEmpty()) {
             boolean tank = wanted.shelf().equals("tanks");
             (tank ? tanks : wanted.shelf().equals("cargo") ? cargo : fitments)

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -29,6 +30,9 @@ public final class SheetDraft {
             "fitments", "  # mass: its maker or a scale; at: where it sits, such as 'on the roof'",
             "cargo", "  # and what else comes along: tools, a dog, water cans ...");
     private static final String MAIN_TANK = "Main tank";
+    /** What the maker allows, as far as every plan needs it. */
+    private static final List<String> RATINGS =
+            List.of("gvm", "front-axle", "rear-axle", "gcm", "towing", "ball", "roof");
 
     private final Whole whole;
     private final DraftItems items;
@@ -41,13 +45,24 @@ public final class SheetDraft {
      *
      * @param mainTank what the vehicle's own tank holds; empty where it was not said
      * @param masses of the people, the driver's first; no more than there are people
+     * @param brochure figures of a vehicle that does not lie on the shelf, by their fields, such as ratings.gvm
      * @param trip fields of the trip with what they hold
      * @param readyBy the day by which all has to be done; empty where it was not said
      */
-    public record Told(TubFate tub, String mainTank, List<String> masses, Map<String, String> trip, String readyBy) {
+    public record Told(
+            TubFate tub,
+            String mainTank,
+            List<String> masses,
+            Map<String, String> brochure,
+            Map<String, String> trip,
+            String readyBy) {
 
         /** Nothing. */
-        public static final Told NOTHING = new Told(TubFate.NOT_SAID, "", List.of(), Map.of(), "");
+        public static final Told NOTHING = new Told(TubFate.NOT_SAID, "", List.of(), Map.of(), Map.of(), "");
+
+        private String ofBrochure(String field) {
+            return DraftText.orAsk(brochure.getOrDefault(field, ""));
+        }
     }
 
     /**
@@ -186,9 +201,14 @@ public final class SheetDraft {
                 "  name: " + DraftText.quoted(whole.vehicle()),
                 "  size: {wheelbase: ask}  # the handbook",
                 "  # a weighbridge, an axle at a time; or the handbook",
-                "  mass: {kerb: ask, front-axle: usual, rear-axle: usual, kerb-fuel: usual, kerb-driver: usual}",
+                "  mass: {kerb: " + whole.told().ofBrochure("mass.kerb")
+                        + ", front-axle: usual, rear-axle: usual, kerb-fuel: usual, kerb-driver: usual}",
                 "  # the plate; the handbook for gcm, towing, ball and roof",
-                "  ratings: {gvm: ask, front-axle: ask, rear-axle: ask, gcm: ask, towing: ask, ball: ask, roof: ask}",
+                "  ratings: {"
+                        + RATINGS.stream()
+                                .map(rating -> rating + ": " + whole.told().ofBrochure("ratings." + rating))
+                                .collect(Collectors.joining(", "))
+                        + "}",
                 "  tyres: {size: , load-index: ask, speed-symbol: }  # the sidewall, such as 265/65R17 112S",
                 "  engine: {fuel: " + Words.hyphenated(whole.fuel().name()) + "}"));
         if (whole.tub() != TubFate.NOT_SAID) {

@@ -3,8 +3,10 @@ package fitworthy.sheet;
 import fitworthy.sheet.Fitment.Kind;
 import fitworthy.sheet.ShopWords.Meaning;
 import fitworthy.sheet.ShopWords.Thing;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A part, or what else is planned.
@@ -12,8 +14,26 @@ import java.util.Map;
  * @param said what was said of it by the fields that hold it, such as mass, length or the place under at
  * @param shelf the list of a sheet that takes it from the shelf; empty where it does not lie there
  * @param replaces whether the shelf says already what comes off for it
+ * @param reason what it is wished for, which no field holds; empty where it was not said
+ * @param ownRims whether they are tyres for the wheels that the vehicle has, which no field holds either
  */
-public record Wanted(String name, Meaning meaning, Map<String, String> said, String shelf, boolean replaces) {
+public record Wanted(
+        String name,
+        Meaning meaning,
+        Map<String, String> said,
+        String shelf,
+        boolean replaces,
+        String reason,
+        boolean ownRims) {
+
+    public Wanted(String name, Meaning meaning, Map<String, String> said, String shelf, boolean replaces) {
+        this(name, meaning, said, shelf, replaces, "", false);
+    }
+
+    /** The same, wished for a reason. */
+    public Wanted because(String told) {
+        return new Wanted(name, meaning, said, shelf, replaces, told, ownRims);
+    }
 
     /** The field of a kind that asks where on the vehicle it stands, in words of its own. */
     public static final String ROOM = "place";
@@ -29,6 +49,14 @@ public record Wanted(String name, Meaning meaning, Map<String, String> said, Str
     /** Whether it is a tray or canopy. */
     public boolean isBody() {
         return BODIES.stream().anyMatch(this::isFirst);
+    }
+
+    /** What the wheels among these are called; nothing where there are none. */
+    public static Optional<String> wheels(Collection<Wanted> parts) {
+        return parts.stream()
+                .filter(part -> part.isFirst(Kind.WHEELS))
+                .map(Wanted::name)
+                .findFirst();
     }
 
     /** The trays and canopies, one that takes the place of the tub before one that may stand on it. */

@@ -13,10 +13,13 @@ import fitworthy.sheet.ShopWords.Meaning;
 import fitworthy.sheet.ShopWords.Thing;
 import fitworthy.sheet.TyreSize;
 import fitworthy.sheet.Wanted;
+import fitworthy.source.Fault;
 import fitworthy.source.Node;
 import fitworthy.source.Words;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -35,6 +38,14 @@ record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults fa
     private static final String PART = "part";
     /** What stands before a line of a list: 3., 3) or a dash. */
     private static final Pattern NUMBER = Pattern.compile("^(?:[0-9]{1,2}[.)]|[-*\u2022])\\s+");
+    /** What joins two things. */
+    private static final Pattern JOINED = Pattern.compile(",?\\s+(?:and|with)\\s+");
+    /** What may stand between two things. */
+    private static final Pattern BETWEEN = Pattern.compile("[,;]\\s*|\\s+(?:and|with)\\s+");
+    /** The first of the things that are joined. */
+    private static final Pattern IT = Pattern.compile("\\bit$");
+    /** A thing, with what it is wished for. */
+    private static final Pattern REASON = Pattern.compile("(.+?),?\\s+((?:for|to|because|since|so)\\s.+)");
     /** What joins two things, or a thing with what it is for. */
     private static final Pattern SEVERAL = Pattern.compile(",|\\b(?:and|for|with)\\b");
     /** What begins so after the equals sign is a figure, and anything else a kind. */
@@ -60,9 +71,110 @@ record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults fa
     /** The service of a UHF radio is another one elsewhere. */
     private static final String UHF_REGION = "au";
 
-    /** What it is; null where it is not understood. @param region where the vehicle is registered */
-    Wanted wanted(String typed, String region) {
+    /**
+     * What it is, or each of several things that are joined; nothing where it is not understood. What begins as a reason
+     * is kept as one.
+     *
+     * @param region where the vehicle is registered
+     */
+    List<Wanted> wanted(String typed, String region) {
         String line = NUMBER.matcher(typed == null ? "" : typed.strip()).replaceFirst("");
+        List<Fault> found = new ArrayList<>();
+        Wanted whole = telling(found).one(line, region);
+        if (found.isEmpty()) {
+            return List.of(whole);
+        }
+        List<String> joined = joined(line, region);
+        List<Wanted> read = several(line, joined, region);
+        if (!read.isEmpty()) {
+            return read;
+        }
+        if (joined.size() > 1 && !line.contains("=")) {
+            tellJoined(
+                    line,
+                    joined.stream()
+                            .filter(part -> reasoned(part, region).isEmpty())
+                            .findFirst()
+                            .orElse(""));
+            return List.of();
+        }
+        faults.faults().addAll(found);
+        return whole == null ? List.of() : List.of(whole);
+    }
+
+    /** What a line joins, each by itself: a winch in it is one in the bar that is named before it. */
+    private List<String> joined(String line, String region) {
+        List<String> parts = List.of(JOINED.split(line));
+        return understood(parts.get(0), region)
+                .map(first -> "the " + first.name().toLowerCase(Locale.ROOT))
+                .map(first -> parts.stream()
+                        .map(part -> IT.matcher(part).replaceFirst(Matcher.quoteReplacement(first)))
+                        .toList())
+                .orElse(parts);
+    }
+
+    /** @param unknown the first of what is joined that is not understood; empty where they may be one thing */
+    private void tellJoined(String line, String unknown) {
+        String problem = unknown.isEmpty()
+                ? "may be one thing or two of a kind"
+                : "is no kind of part that the rule book knows" + Words.suggestion(unknown, words.all());
+        faults.tellWords(
+                PART,
+                unknown.isEmpty() ? line : unknown,
+                problem,
+                "one thing a line, in few words: " + right("bull bar") + ", " + right("winch=26 kg"));
+    }
+
+    private PartWords telling(List<Fault> others) {
+        return new PartWords(words, shelf, places, new TypedFaults(faults.dashes(), others));
+    }
+
+    /** The things of a line that joins some, or the one of which it tells a reason; nothing where any is not understood. */
+    private List<Wanted> several(String line, List<String> joined, String region) {
+        List<Wanted> read = new ArrayList<>();
+        for (String part : joined) {
+            Optional<Wanted> next = reasoned(part, region);
+            if (next.isEmpty() || read.stream().anyMatch(other -> isSame(other, next.get()))) {
+                return reasoned(line, region).stream().toList();
+            }
+            read.add(next.get());
+        }
+        return read;
+    }
+
+    /** Whether two wishes may mean one thing: a lift kit with heavier springs. */
+    private static boolean isSame(Wanted one, Wanted other) {
+        return one.meaning().kinds().stream()
+                .limit(1)
+                .anyMatch(kind -> kind.isSingle()
+                        && other.isFirst(kind)
+                        && !one.takesEndOf(other, kind)
+                        && !other.takesEndOf(one, kind));
+    }
+
+    /** One thing, with its reason where it tells one; nothing where something more is named behind the reason. */
+    private Optional<Wanted> reasoned(String typed, String region) {
+        Optional<Wanted> bare = understood(typed, region);
+        Matcher reason = REASON.matcher(typed);
+        if (bare.isPresent() || !reason.matches()) {
+            return bare;
+        }
+        return BETWEEN.splitAsStream(reason.group(2)).skip(1).anyMatch(this::isThing)
+                ? Optional.empty()
+                : understood(reason.group(1), region).map(wanted -> wanted.because(Words.seen(reason.group(2))));
+    }
+
+    private boolean isThing(String typed) {
+        return understood(typed, "").isPresent();
+    }
+
+    private Optional<Wanted> understood(String typed, String region) {
+        List<Fault> found = new ArrayList<>();
+        Wanted one = telling(found).one(typed, region);
+        return found.isEmpty() ? Optional.ofNullable(one) : Optional.empty();
+    }
+
+    private Wanted one(String line, String region) {
         String wish = STAYING_RIMS.matcher(line).replaceFirst("$1");
         Optional<String> place = place(wish);
         String bare = place.map(where ->
@@ -80,7 +192,8 @@ record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults fa
             wanted.meaning().kinds().stream().limit(1).forEach(kind -> said.putAll(room(kind, where)));
             said.put("at", where);
         });
-        return new Wanted(wanted.name(), wanted.meaning(), said, wanted.shelf(), wanted.replaces());
+        return new Wanted(
+                wanted.name(), wanted.meaning(), said, wanted.shelf(), wanted.replaces(), "", !wish.equals(line));
     }
 
     /** The place at the end of what was typed, unless all of it is the name of something. */

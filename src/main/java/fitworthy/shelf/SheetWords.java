@@ -120,10 +120,15 @@ public record SheetWords(
 
     /** A figure of a field with its unit, which may be left out; nothing where nothing was typed. */
     public String figure(FieldSchema field, String typed) {
-        String unit = field.example().replaceFirst("^[0-9.]+\\s*(\\S+).*", "$1");
-        String figure = typed.strip().matches("(about\\s+)?[0-9.]+") ? typed.strip() + " " + unit : typed.strip();
+        String bare = typed.strip();
+        String figure = bare.matches("(about\\s+)?[0-9.]+") ? bare + " " + unit(field) : bare;
         typed().figure(field.name(), figure, field, typed().right(field.name(), field.example()));
         return figure;
+    }
+
+    /** The unit of a field that holds a figure. */
+    public static String unit(FieldSchema field) {
+        return field.example().replaceFirst("^[0-9.]+\\s*(\\S+).*", "$1");
     }
 
     /** One of the answers of a field, as a sheet writes it; nothing where nothing was typed. */
@@ -188,12 +193,24 @@ public record SheetWords(
     /**
      * A part or another thing by its name, or under a name of its own ({@code Nellie=canopy}), with its mass,
      * what it holds or another measure of its kind where that was typed ({@code winch=26 kg}, {@code canopy=1.8 m}),
-     * and with its place ({@code water tank=60 L under the tray}); null where it is not understood.
+     * and with its place ({@code water tank=60 L under the tray}); or several that are joined ({@code bar and winch}).
+     * Nothing where it is not understood.
      *
      * @param region where the vehicle is registered
      */
-    public Wanted part(String typed, String region) {
+    public List<Wanted> parts(String typed, String region) {
         return new PartWords(words, shelf, places, typed()).wanted(typed, region);
+    }
+
+    /** Tells of tyres for the wheels that the vehicle has where others are planned. @param wheels what those are called */
+    public void ownRims(Wanted tyres, Optional<String> wheels) {
+        if (tyres.ownRims() && wheels.isPresent()) {
+            typed().tell(
+                            "part",
+                            "the tyres are to go on the rims that the vehicle has, but " + wheels.get()
+                                    + " is planned too",
+                            "one of the two left out");
+        }
     }
 
     private TypedFaults typed() {

@@ -47,7 +47,8 @@ document.addEventListener("keydown", function (event) {
   if (event.key === "Enter" && field.matches(".new-sheet input")) {
     event.preventDefault();
     const fields = [...field.form.querySelectorAll("input, select, textarea, button.first")].filter(function (other) {
-      return other.type !== "radio" || other === field || other.checked || !field.form.elements[other.name].value;
+      return other.getClientRects().length > 0
+        && (other.type !== "radio" || other === field || other.checked || !field.form.elements[other.name].value);
     });
     (field.matches(".part-rows input") ? nextPart(field) : fields[fields.indexOf(field) + 1]).focus();
   }

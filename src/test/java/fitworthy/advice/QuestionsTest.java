@@ -9,6 +9,7 @@ import fitworthy.Sheets;
 import fitworthy.advice.Question.State;
 import fitworthy.book.Party;
 import fitworthy.book.Severity;
+import fitworthy.printout.QuestionWords;
 import fitworthy.quantity.Missing;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
@@ -183,6 +184,40 @@ class QuestionsTest {
                 .raised()
                 .rules()
                 .contains("mass.axle-over"));
+    }
+
+    @Test
+    void whatChangesWithAnAnswerIsSaidThoughNothingIsSettled() throws FaultsException {
+        Node.Mapping tree = Sheets.treeWith(BOX.formatted("2634 kg"));
+        NodePath mass = NodePath.find("cargo.Box.mass", tree);
+        Settled made = settled(Trees.with(tree, mass, "ask"), mass, "about 100 kg +/- 40 kg");
+        assertTrue(made.made().rules().contains("mass.gvm-over"));
+        assertFalse(made.inOrder().rules().contains("mass.gvm-over"));
+        assertTrue(QuestionWords.settled(made).contains("waited for information"), QuestionWords.settled(made));
+        Settled found = settled(Trees.with(tree, mass, "about 10 kg"), mass, "about 900 kg");
+        assertTrue(found.foundOnGuess().rules().contains("mass.gvm-over"));
+        assertFalse(found.made().rules().contains("mass.gvm-over"));
+        assertFalse(QuestionWords.settled(found).contains("settles no check"), QuestionWords.settled(found));
+        assertTrue(
+                QuestionWords.lines(found).stream()
+                        .anyMatch(line -> line.startsWith("Stop, on a guess: ") && line.endsWith("(mass.gvm-over)")),
+                QuestionWords.lines(found).toString());
+        Settled cleared = settled(Trees.with(tree, mass, "900 kg"), mass, "10 kg");
+        assertEquals(0, cleared.count());
+        assertTrue(cleared.cleared().rules().contains("mass.gvm-over"));
+        assertTrue(QuestionWords.settled(cleared).startsWith("It changes what "), QuestionWords.settled(cleared));
+        assertEquals("It settles no check by itself.", QuestionWords.settled(settled(tree, mass, "about 100 kg")));
+    }
+
+    @Test
+    void ofTwoAnswersThatACheckLacksTheFirstIsToldToBeOneFewer() throws FaultsException {
+        Node.Mapping tree = Sheets.treeWith(BOX.formatted("2634 kg"));
+        NodePath mass = NodePath.find("cargo.Box.mass", tree);
+        NodePath gvm = NodePath.parse("vehicle.ratings.gvm");
+        Node.Mapping both = Trees.with(Trees.with(tree, mass, "ask"), gvm, "ask");
+        Settled one = settled(both, gvm, "2634 kg");
+        assertEquals(1, one.fewerMissing());
+        assertEquals(-1, settled(Trees.with(both, gvm, "2634 kg"), gvm, "ask").fewerMissing());
     }
 
     private static Settled settled(Node.Mapping tree, NodePath path, String answer) throws FaultsException {

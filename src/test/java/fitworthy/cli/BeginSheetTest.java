@@ -182,7 +182,7 @@ class BeginSheetTest {
             value = {
                 "--part | flux thing | no kind of part, and no word for one that the rule book knows",
                 "--part | bull barr | did you mean 'bull bar'?",
-                "--part | bull bar and winch | no kind of part",
+                "--part | bull bar and gizmo | no kind of part",
                 "--part | winch=3 L | has a unit of volume where one of mass belongs",
                 "--part | water tank=3 kg | has a unit of mass where one of volume belongs",
                 "--part | winch=99 t | is not between 0 kg and 15 t",

@@ -81,6 +81,20 @@ class LettersTest {
         ran.says("The workshop: name ............... signature ............... date ..........");
     }
 
+    @Test
+    void theCustomerIsWrittenToByNameWhereTheSheetHasIt() throws Exception {
+        Ran named = Ran.of("letters", TOURING, "--to", "customer").printed(1);
+        named.says("Name: Ines and Tobias Varga. Address: .....");
+        assertFalse(named.out().contains("Name and address"), named.out());
+        String nameless = Files.writeString(
+                        folder.resolve("nameless.yaml"),
+                        Files.readString(Path.of("scenarios/overloaded.yaml")).replaceAll("(?m)^customer:.*$", ""))
+                .toString();
+        Ran.of("letters", nameless, "--shelf", "scenarios/shelf", "--to", "customer")
+                .printed(1)
+                .says("Name and address: .....");
+    }
+
     /** The roof of 80 kg carries 96 kg in every loading; the other figures are of the van that is towed. */
     @Test
     void theCustomerIsToldWhatThePlanIsOverBy() {

@@ -58,6 +58,8 @@ class WordsOfViewsTest {
                 "diesel",
                 "people",
                 "2",
+                "region",
+                "any",
                 "trailer",
                 "Van",
                 "part",

@@ -1,7 +1,6 @@
 package fitworthy.shelf;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNull;
 
 import fitworthy.Books;
 import fitworthy.book.Book;
@@ -17,7 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** One part or other thing, as it is typed. */
 class PartWordsTest {
 
-    private static Wanted wanted(String typed, List<Fault> faults) throws FaultsException {
+    private static List<Wanted> wanted(String typed, List<Fault> faults) throws FaultsException {
         Book book = Books.shipped();
         return new PartWords(book.tables().shopWords(), Shelf.NONE, book.usualPlaces(), new TypedFaults("", faults))
                 .wanted(typed, "au");
@@ -48,10 +47,13 @@ class PartWordsTest {
             })
     void isReadWithItsFigureAndPlace(String typed, String name, String said) throws FaultsException {
         List<Fault> faults = new ArrayList<>();
-        Wanted wanted = wanted(typed, faults);
+        List<Wanted> wanted = wanted(typed, faults);
         assertEquals(List.of(), faults);
-        assertEquals(name, wanted.name());
-        assertEquals(said, wanted.said().toString());
+        assertEquals(1, wanted.size());
+        assertEquals(name, wanted.get(0).name());
+        assertEquals(said, wanted.get(0).said().toString());
+        assertEquals("", wanted.get(0).reason());
+        assertEquals(typed.matches(".*(rims|wheels).*"), wanted.get(0).ownRims());
     }
 
     @ParameterizedTest
@@ -70,10 +72,74 @@ class PartWordsTest {
         assertEquals(fault, faults.get(0).problem().substring(0, fault.length()));
     }
 
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "3. a snorkel, for the dust | snorkel | {} | for the dust",
+                "snorkel for the dust and the fords | snorkel | {} | for the dust and the fords",
+                "a roof rack over the cab, for two swags | roof rack | {at=over the cab} | for two swags",
+                "fridge=60 L to keep it cool | fridge 60 L | {} | to keep it cool"
+            })
+    void aReasonIsKeptAsOne(String typed, String name, String said, String reason) throws FaultsException {
+        List<Fault> faults = new ArrayList<>();
+        List<Wanted> wanted = wanted(typed, faults);
+        assertEquals(List.of(), faults);
+        assertEquals(1, wanted.size());
+        assertEquals(name, wanted.get(0).name());
+        assertEquals(said, wanted.get(0).said().toString());
+        assertEquals(reason, wanted.get(0).reason());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "bar and winch | [bar, winch] | [{}, {}]",
+                "2. a bull bar with a winch in it, and a pair of spotlights | [bull bar, winch, pair of spotlights]"
+                        + " | [{}, {at=in the bull bar}, {}]",
+                "bar=60 kg and winch=26 kg | [bar, winch] | [{mass=60 kg}, {mass=26 kg}]",
+                "a 60 litre fridge and drawers in the canopy | [fridge 60 L, drawers] | [{}, {at=in the canopy}]"
+            })
+    void thingsThatAreJoinedAreParted(String typed, String names, String said) throws FaultsException {
+        List<Fault> faults = new ArrayList<>();
+        List<Wanted> wanted = wanted(typed, faults);
+        assertEquals(List.of(), faults);
+        assertEquals(names, wanted.stream().map(Wanted::name).toList().toString());
+        assertEquals(said, wanted.stream().map(Wanted::said).toList().toString());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "bull bar with a winch in it and gizmo | 'gizmo' is no kind of part that the rule book knows",
+                "bar and wnch | 'wnch' is no kind of part that the rule book knows (did you mean 'winch'?)",
+                "gizmo and bar | 'gizmo' is no kind of part that the rule book knows",
+                "lift kit with heavier springs | 'lift kit with heavier springs' may be one thing or two of a kind",
+                "gizmo and widget | 'gizmo' is no kind of part that the rule book knows"
+            })
+    void ofThingsThatAreJoinedItIsToldWhichIsNotKnown(String typed, String problem) throws FaultsException {
+        List<Fault> faults = new ArrayList<>();
+        assertEquals(List.of(), wanted(typed, faults));
+        assertEquals(List.of(problem), faults.stream().map(Fault::problem).toList());
+    }
+
+    @Test
+    void eachOfSeveralThingsMayHaveAReason() throws FaultsException {
+        List<Fault> faults = new ArrayList<>();
+        assertEquals(
+                List.of("for the dust", ""),
+                wanted("snorkel for the dust and a winch", faults).stream()
+                        .map(Wanted::reason)
+                        .toList());
+        assertEquals(List.of(), faults);
+    }
+
     @Test
     void nothingIsMadeOfWhatIsNoPart() throws FaultsException {
         List<Fault> faults = new ArrayList<>();
-        assertNull(wanted("flux thing", faults));
+        assertEquals(List.of(), wanted("flux thing", faults));
         assertEquals(
                 "bull bar, winch=26 kg, NAME=other for what no check knows, or Dog=cargo for a load",
                 faults.get(0).mend());
@@ -83,13 +149,16 @@ class PartWordsTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "3. a snorkel, for the dust | one thing a line, in few words: bull bar",
                 "bull bar and gizmo | one thing a line, in few words: bull bar",
+                "bull bar with a winch and gizmo | one thing a line, in few words: bull bar",
+                "lift kit with heavier springs | one thing a line, in few words: bull bar",
+                "snorkel for the dust, a winch | one thing a line, in few words: bull bar",
+                "gizmo for the dust | one thing a line, in few words: bull bar",
                 "gizmo | bull bar, winch=26 kg"
             })
     void severalThingsInALineAreToldToBeParted(String typed, String right) throws FaultsException {
         List<Fault> faults = new ArrayList<>();
-        assertNull(wanted(typed, faults));
+        assertEquals(List.of(), wanted(typed, faults));
         assertEquals(1, faults.size());
         assertEquals(right, faults.get(0).mend().substring(0, right.length()));
     }

@@ -55,7 +55,7 @@ public final class Answer {
     private record Reading(View.Read read, List<Fault> faults) {}
 
     private static final class Lazy<T> {
-        private T value;
+        private volatile T value;
 
         synchronized <A> T of(A given, Function<A, T> worked) {
             if (value == null) {
@@ -65,7 +65,7 @@ public final class Answer {
         }
 
         /** Null where nobody asked for it yet. */
-        synchronized T known() {
+        T known() {
             return value;
         }
     }
@@ -186,6 +186,11 @@ public final class Answer {
 
     public Optional<Arrangement> arrangement() {
         return advice().map(given -> arrangement.of(given, Arrangement::of));
+    }
+
+    /** The same where the advice was worked out already; empty where not. */
+    Optional<Arrangement> arranged() {
+        return Optional.ofNullable(advice.known()).map(given -> arrangement.of(given, Arrangement::of));
     }
 
     public Optional<RoomLeft> room() {

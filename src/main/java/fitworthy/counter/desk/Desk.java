@@ -1,5 +1,6 @@
 package fitworthy.counter.desk;
 
+import fitworthy.advice.Arrangement;
 import fitworthy.advice.View;
 import java.nio.file.Path;
 import java.util.Map;
@@ -32,6 +33,11 @@ public final class Desk {
     /** The folder of the rule book. */
     public Path rules() {
         return rules;
+    }
+
+    /** What a text of a sheet came to, where that was worked out on its page already. */
+    public Optional<Arrangement> arranged(String name, String text) {
+        return Optional.ofNullable(open.get(name)).flatMap(sheet -> sheet.arranged(text));
     }
 
     /** The sheet of this name, the same for all that ask; empty where there is none. */

@@ -1,5 +1,6 @@
 package fitworthy.counter.desk;
 
+import fitworthy.advice.Arrangement;
 import fitworthy.advice.View;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
@@ -23,7 +24,7 @@ public final class OpenSheet implements AutoCloseable {
     private final History history = new History();
     private Journal journal;
     private SheetFile.Content content;
-    private Answer now;
+    private volatile Answer now;
 
     public OpenSheet(Path file, View view) {
         this.path = file;
@@ -50,6 +51,11 @@ public final class OpenSheet implements AutoCloseable {
             now = now.to(content.text());
         }
         return now;
+    }
+
+    /** What a text of it came to, where that is what was last looked at and was worked out already; waits for nobody. */
+    public Optional<Arrangement> arranged(String text) {
+        return Optional.ofNullable(now).filter(last -> last.text().equals(text)).flatMap(Answer::arranged);
     }
 
     /**

@@ -22,9 +22,11 @@ import fitworthy.source.Place;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** New things of a plan: from the shelf, in the shop's own words, and one in place of another. */
@@ -52,7 +54,8 @@ final class Adding {
     private static Change tank(PlanSheet sheet, String name) {
         AddItem added = new AddItem(Kind.TANKS.inSheet(), fromShelf(sheet, name));
         boolean own = understood(sheet, new ArrayList<>())
-                .part(name, "")
+                .parts(name, "")
+                .get(0)
                 .meaning()
                 .things()
                 .contains(Thing.MAIN_TANK);
@@ -97,11 +100,46 @@ final class Adding {
 
     /** What is said in words, such as {@code bull bar=62 kg}. */
     static Change words(String typed) {
-        return new Edit(typed + " added", "", sheet -> {
+        String label = typed + " added";
+        return new Edit(label, "", sheet -> {
             List<Fault> faults = new ArrayList<>();
-            Wanted wanted = understood(sheet, faults)
-                    .part(typed, sheet.text(NodePath.of("region")).orElse(""));
+            List<Wanted> wanted = wanted(sheet, typed, faults);
+            wanted.forEach(one -> understood(sheet, faults).ownRims(one, wheels(sheet, wanted)));
             FaultsException.refuse(faults);
+            return wanted.size() == 1
+                    ? one(wanted.get(0)).made().in(sheet)
+                    : new Several(
+                            label, "", wanted.stream().<Change>map(Adding::one).toList());
+        });
+    }
+
+    /** What no field holds of what is said in words: for what it is wished. */
+    static List<String> reasons(PlanSheet sheet, String typed) {
+        return wanted(sheet, typed, new ArrayList<>()).stream()
+                .map(Wanted::reason)
+                .filter(reason -> !reason.isEmpty())
+                .toList();
+    }
+
+    private static List<Wanted> wanted(PlanSheet sheet, String typed, List<Fault> faults) {
+        return understood(sheet, faults)
+                .parts(typed, sheet.text(NodePath.of("region")).orElse(""));
+    }
+
+    /** What the wheels of a plan are called, among what it has and what is added. */
+    private static Optional<String> wheels(PlanSheet sheet, List<Wanted> added) {
+        NodePath parts = NodePath.of("fitments");
+        return Wanted.wheels(added).or(() -> IntStream.rangeClosed(
+                        1, sheet.items(parts).size())
+                .mapToObj(parts::to)
+                .filter(part ->
+                        sheet.text(part.to("kind")).filter("wheels"::equals).isPresent())
+                .flatMap(part -> sheet.text(part.to("name")).stream())
+                .findFirst());
+    }
+
+    private static Edit one(Wanted wanted) {
+        return new Edit(wanted.name() + " added", "", sheet -> {
             if (wanted.meaning().isOfTub()) {
                 return Tub.of(sheet, wanted.tub());
             }

@@ -55,6 +55,7 @@ public final class PlanPane implements Pane {
                 Map.of(
                         "sections", sections(sheet, new Form(sheet, opened)),
                         "doubled", Doubled.of(sheet),
+                        "unkept", isAdded(seen) ? Adding.reasons(sheet, seen.asked("filter")) : List.of(),
                         "shared", shared(sheet),
                         "finder",
                                 opened.contains(Finder.KEY)
@@ -67,8 +68,11 @@ public final class PlanPane implements Pane {
 
     /** What is typed to find something; nothing once it has been added in these words. */
     private static String filter(Seen seen) {
-        boolean added = seen.before().isPresent() && seen.asked("field").equals("finder-box");
-        return added ? "" : seen.asked("filter");
+        return isAdded(seen) ? "" : seen.asked("filter");
+    }
+
+    private static boolean isAdded(Seen seen) {
+        return seen.before().isPresent() && seen.asked("field").equals("finder-box");
     }
 
     /** Not while one types, unless the answer decides which fields there are. */

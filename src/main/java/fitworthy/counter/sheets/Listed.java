@@ -17,6 +17,7 @@ import java.util.stream.Stream;
  * @param file the name of its file
  * @param text what the file holds; empty where it cannot be read as text
  * @param unreadable why it cannot be
+ * @param region where it is registered, by its id
  * @param day whose practice values apply
  */
 public record Listed(
@@ -28,6 +29,7 @@ public record Listed(
         String customer,
         String quote,
         String vehicle,
+        String region,
         String day) {
 
     /** Reads no more of it than is listed; a file that is no sheet is listed by its name. */
@@ -42,12 +44,13 @@ public record Listed(
                 word(tree, "customer"),
                 word(tree, "quote"),
                 vehicle(tree),
+                word(tree, "region"),
                 word(tree, "as-of"));
     }
 
     /** The same, changed at another time. */
     Listed at(FileTime time) {
-        return new Listed(file, time, text, unreadable, title, customer, quote, vehicle, day);
+        return new Listed(file, time, text, unreadable, title, customer, quote, vehicle, region, day);
     }
 
     private static String vehicle(Node.Mapping tree) {

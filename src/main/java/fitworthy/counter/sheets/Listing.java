@@ -35,6 +35,23 @@ final class Listing {
                 .toList();
     }
 
+    /** The few that were changed last; no other is read. */
+    List<Listed> latest(int most) {
+        return folder.names().stream()
+                .sorted(Comparator.comparing(this::changed).reversed())
+                .limit(most)
+                .flatMap(name -> sheet(name).stream())
+                .toList();
+    }
+
+    private FileTime changed(String name) {
+        try {
+            return Files.getLastModifiedTime(folder.path().resolve(name));
+        } catch (IOException e) {
+            return FileTime.fromMillis(0);
+        }
+    }
+
     /** Empty where it is there no more. */
     Optional<Listed> sheet(String name) {
         return folder.find(name).flatMap(this::now);

@@ -29,6 +29,13 @@ public record Typed(String notes, Map<String, String> lines, List<String> parts)
             "vehicle",
             "fuel",
             "main-tank",
+            "kerb",
+            "gvm",
+            "gcm",
+            "front-axle",
+            "rear-axle",
+            "towing",
+            "on-ball",
             "region",
             "people",
             "masses",
@@ -55,7 +62,7 @@ public record Typed(String notes, Map<String, String> lines, List<String> parts)
 
     private static final int FREE = 3;
 
-    /** Nothing. @param region the one that is chosen at first */
+    /** Nothing. @param region in which all sheets are looked at; empty where each says its own */
     static Typed nothing(String region) {
         return new Typed("", Map.of("region", region), List.of());
     }
@@ -85,6 +92,11 @@ public record Typed(String notes, Map<String, String> lines, List<String> parts)
     /** What stands in a field of one line. */
     public String line(String field) {
         return lines.getOrDefault(field, "");
+    }
+
+    /** Whether any figure of the vehicle was typed. */
+    public boolean hasBrochure() {
+        return Brochure.FIGURES.stream().anyMatch(one -> !line(one.line()).isEmpty());
     }
 
     Heading heading() {

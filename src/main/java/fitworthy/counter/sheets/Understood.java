@@ -35,10 +35,11 @@ import java.util.stream.Stream;
  * What was understood of a new sheet, and what was not.
  *
  * @param said what is said to each field, by its id, such as {@code vehicle} or {@code part-3}
- * @param missing fields that have to be filled in, in words
+ * @param missing fields that have to be filled in
  * @param faults what is wrong beside the fields
  * @param hints what should be said before the sheet is made, though it can be made without
  * @param tub whether it is to be asked what becomes of the vehicle's tub
+ * @param brochure whether the figures of the vehicle are asked, since it does not lie on the shelf
  * @param text the sheet that would be made; absent while anything is wrong or missing
  */
 public record Understood(
@@ -47,16 +48,27 @@ public record Understood(
         List<String> faults,
         List<String> hints,
         boolean tub,
+        boolean brochure,
         Optional<String> text) {
 
     /** The fields before the parts at which something may be told, in the order of the page. */
     public static final List<String> FIELDS = Typed.fields("vehicle", "trailer");
 
     private static final String FROM_SHELF = "from the shelf";
+    private static final String OF_SHELF =
+            "The shelf has its own figure of this vehicle. Empty this line, and put another"
+                    + " figure in on the page of the sheet; or give the vehicle a name of its own.";
+    /** What is said to fields in which nothing was filled, where more is to be said than that. */
+    private static final Map<String, String> ASKED =
+            Map.of("region", "Choose where it is registered: its laws are looked at. 'Anywhere' looks at none.");
+
     private static final List<String> TRIP = Typed.fields("longest-leg", "top-speed");
 
     /** What is said to a field. @param fault whether it was not understood */
     public record Said(boolean fault, String words) {}
+
+    /** A thing that was understood of a line. */
+    private record Wish(String line, Wanted part) {}
 
     /** Looks at what was typed, against one book and one shelf. */
     private static final class Look {
@@ -68,6 +80,7 @@ public record Understood(
         private final List<Fault> faults = new ArrayList<>();
         private final List<String> hints = new ArrayList<>();
         private boolean asksTub;
+        private boolean asksBrochure;
 
         Look(View view, Place place) {
             this.view = view;
@@ -110,7 +123,7 @@ public record Understood(
             String burns = kept ? burns(vehicle).orElse(typed.line("fuel")) : typed.line("fuel");
             Tank.Liquid fuel = needed("fuel", burns, words -> words.fuel(burns));
             Integer people = needed("people", typed.line("people"), words -> words.people(typed.line("people")));
-            String region = at("region", words -> words.region(typed.line("region")));
+            String region = needed("region", typed.line("region"), words -> words.region(typed.line("region")));
             Optional<SheetDraft.Towed> trailer = at(
                     "trailer",
                     words -> words.trailer(
@@ -120,16 +133,20 @@ public record Understood(
                             typed.line("rated")));
             trailer.filter(SheetDraft.Towed::shelf)
                     .ifPresent(towed -> said.putIfAbsent("trailer", new Said(false, FROM_SHELF)));
-            SheetDraft.Told told = told(typed, people);
-            Map<String, Wanted> parts = new LinkedHashMap<>();
+            asksBrochure = !kept && !named.isEmpty();
+            SheetDraft.Told told = told(typed, people, kept);
+            List<Wish> parts = new ArrayList<>();
             for (int i = 0; i < typed.parts().size(); i++) {
-                part("part-" + (i + 1), typed.parts().get(i), region, parts);
+                part("part-" + (i + 1), typed.parts().get(i), region == null ? "" : region, parts);
             }
-            parts.forEach(
-                    (field, part) -> part.meaning().kinds().stream().skip(1).forEach(kind -> parts.values().stream()
-                            .filter(other -> other.isFirst(kind))
-                            .findFirst()
-                            .ifPresent(other -> brings(field, kind, other))));
+            parts.forEach(wish -> wish.part().meaning().kinds().stream().skip(1).forEach(kind -> parts.stream()
+                    .filter(other -> other.part().isFirst(kind))
+                    .findFirst()
+                    .ifPresent(other -> brings(wish.line(), kind, other))));
+            parts.forEach(wish -> at(wish.line(), words -> {
+                words.ownRims(wish.part(), Wanted.wheels(wanted(parts)));
+                return null;
+            }));
             tub(kept && word(vehicle, NodePath.of("tub")).equals("no"), typed.tub(), parts);
             if (!missing.isEmpty()
                     || !faults.isEmpty()
@@ -146,19 +163,32 @@ public record Understood(
                             region,
                             List.copyOf(view.book().regions().keySet()),
                             LocalDate.now(),
-                            List.copyOf(parts.values()),
+                            wanted(parts),
                             trailer,
                             told),
                     parts);
         }
 
-        /** What is told beside the wishes. @param people null where that was not understood */
-        private SheetDraft.Told told(Typed typed, Integer people) {
+        /**
+         * What is told beside the wishes.
+         *
+         * @param people null where that was not understood
+         * @param kept whether the vehicle lies on the shelf, which then has its figures
+         */
+        private SheetDraft.Told told(Typed typed, Integer people, boolean kept) {
             String tank = figure("main-tank", SheetWords.field(Tank.class, "capacity"), typed);
             String masses = typed.line("masses");
             List<String> each = people == null || masses.isEmpty()
                     ? List.of()
                     : at("masses", words -> words.masses(masses, people));
+            Map<String, String> brochure = new LinkedHashMap<>();
+            Brochure.FIGURES.forEach(one -> brochure.put(one.path(), figure(one.line(), one.field(), typed)));
+            brochure.values().removeIf(String::isEmpty);
+            if (kept) {
+                Brochure.FIGURES.stream()
+                        .filter(one -> !typed.line(one.line()).isEmpty())
+                        .forEach(one -> said.put(one.line(), new Said(true, OF_SHELF)));
+            }
             Map<String, String> trip = new LinkedHashMap<>();
             TRIP.forEach(field -> trip.put(field, figure(field, SheetWords.field(Sheet.Trip.class, field), typed)));
             trip.put(
@@ -167,7 +197,7 @@ public record Understood(
             trip.values().removeIf(String::isEmpty);
             String readyBy = at(
                     "ready-by", words -> words.day(SheetWords.field(Sheet.class, "ready-by"), typed.line("ready-by")));
-            return new SheetDraft.Told(typed.tub(), tank, each, trip, readyBy);
+            return new SheetDraft.Told(typed.tub(), tank, each, brochure, trip, readyBy);
         }
 
         private String figure(String field, FieldSchema schema, Typed typed) {
@@ -175,14 +205,14 @@ public record Understood(
         }
 
         /** That what a part commonly comes with is the one of another line. */
-        private void brings(String field, Fitment.Kind kind, Wanted other) {
+        private void brings(String field, Fitment.Kind kind, Wish other) {
             String word = Words.hyphenated(kind.name());
+            String is = other.line().equals(field)
+                    ? ""
+                    : ". Its " + word.replace('-', ' ') + " is " + other.part().name();
             said.computeIfPresent(
                     field,
-                    (same, told) -> new Said(
-                            told.fault(),
-                            told.words().replace(", and kind: " + word, "") + ". Its " + word.replace('-', ' ') + " is "
-                                    + other.name()));
+                    (same, told) -> new Said(told.fault(), told.words().replace(", and kind: " + word, "") + is));
         }
 
         /**
@@ -190,9 +220,11 @@ public record Understood(
          *
          * @param never whether the vehicle came without one
          */
-        private void tub(boolean never, TubFate told, Map<String, Wanted> parts) {
-            List<Wanted> bodies = parts.values().stream().filter(Wanted::isBody).toList();
-            parts.forEach((field, part) -> {
+        private void tub(boolean never, TubFate told, List<Wish> parts) {
+            List<Wanted> bodies = wanted(parts).stream().filter(Wanted::isBody).toList();
+            parts.forEach(wish -> {
+                String field = wish.line();
+                Wanted part = wish.part();
                 if (!part.meaning().isOfTub()) {
                     return;
                 }
@@ -205,7 +237,7 @@ public record Understood(
             asksTub = !never
                     && !bodies.isEmpty()
                     && bodies.stream().noneMatch(Wanted::replaces)
-                    && parts.values().stream().noneMatch(part -> part.meaning().isOfTub());
+                    && wanted(parts).stream().noneMatch(part -> part.meaning().isOfTub());
         }
 
         /** What the shelf says that a vehicle burns; told at the field, which then need not be filled in. */
@@ -224,8 +256,8 @@ public record Understood(
         }
 
         /** That another line has a part of the kind already, where a vehicle has but one. */
-        private static String again(Wanted part, Map<String, Wanted> others) {
-            return others.values().stream()
+        private static String again(Wanted part, List<Wish> others) {
+            return wanted(others).stream()
                     .filter(other -> other.meaning().kinds().stream()
                             .anyMatch(kind ->
                                     kind.isSingle() && part.meaning().kinds().contains(kind)))
@@ -241,32 +273,41 @@ public record Understood(
                     .anyMatch(kind -> part.takesEndOf(other, kind) || other.takesEndOf(part, kind));
         }
 
-        /** @param others those of the lines above; gets this one */
-        private void part(String field, String typed, String region, Map<String, Wanted> others) {
-            if (typed.isEmpty()) {
-                return;
+        /** @param others those of the lines above; gets what this one names */
+        private void part(String field, String typed, String region, List<Wish> others) {
+            List<Wanted> parts = typed.isEmpty() ? List.of() : at(field, words -> words.parts(typed, region));
+            List<String> told = new ArrayList<>();
+            for (Wanted part : parts) {
+                told.add((parts.size() == 1 ? "" : part.name() + ": ") + words(part, typed, others));
+                others.add(new Wish(field, part));
             }
-            Wanted part = at(field, words -> words.part(typed, region));
-            if (part == null) {
-                return;
+            if (!told.isEmpty()) {
+                said.putIfAbsent(field, new Said(false, String.join("; ", told)));
             }
+        }
+
+        /** How a part was understood. @param typed the line that names it @param others those above it */
+        private static String words(Wanted part, String typed, List<Wish> others) {
             String figures = part.said().entrySet().stream()
                     .filter(told -> !told.getKey().equals(Wanted.ROOM))
                     .map(Map.Entry::getValue)
                     .collect(Collectors.joining(", "));
-            said.putIfAbsent(
-                    field,
-                    new Said(
-                            false,
-                            (part.shelf().isEmpty() ? part.meaning().onSheet() : FROM_SHELF)
-                                    + (figures.isEmpty() ? "" : ", " + figures)
-                                    + (typed.startsWith(part.name()) ? "" : ", named " + part.name())
-                                    + again(part, others)));
-            others.put(field, part);
+            return (part.shelf().isEmpty() ? part.meaning().onSheet() : FROM_SHELF)
+                    + (figures.isEmpty() ? "" : ", " + figures)
+                    + (part.ownRims() ? ", on the rims that the vehicle has" : "")
+                    + (typed.contains(part.name()) ? "" : ", named " + part.name())
+                    + (part.reason().isEmpty()
+                            ? ""
+                            : ". '" + part.reason() + "' is kept as a comment; no check reads it")
+                    + again(part, others);
+        }
+
+        private static List<Wanted> wanted(List<Wish> parts) {
+            return parts.stream().map(Wish::part).toList();
         }
 
         /** The sheet, once it has been read as any other is. */
-        private Understood made(SheetDraft.Whole whole, Map<String, Wanted> parts) {
+        private Understood made(SheetDraft.Whole whole, List<Wish> parts) {
             String text = view.draft(whole, place, faults);
             try {
                 View.Read read = view.read(NodeReader.read(place, text, faults), faults);
@@ -279,14 +320,15 @@ public record Understood(
         }
 
         /** Where a thing is taken to be is told at its line; two in one place are told of beside the sheet. */
-        private void places(List<TakenPlace> places, Map<String, Wanted> parts) {
+        private void places(List<TakenPlace> places, List<Wish> parts) {
             TakenPlace.shared(places).forEach(same -> hints.add(TakenPlace.told(same)));
             places.stream()
                     .filter(TakenPlace::taken)
-                    .forEach(place -> parts.forEach((field, part) -> {
+                    .forEach(place -> parts.forEach(wish -> {
+                        Wanted part = wish.part();
                         if (!part.said().containsKey("at") && part.name().equalsIgnoreCase(place.name())) {
                             said.computeIfPresent(
-                                    field,
+                                    wish.line(),
                                     (same, told) -> new Said(
                                             false,
                                             told.words() + ". Taken to be " + place.words()
@@ -305,6 +347,7 @@ public record Understood(
                             .toList(),
                     hints,
                     asksTub,
+                    asksBrochure,
                     text);
         }
 
@@ -321,8 +364,9 @@ public record Understood(
     /** The same that says at each field that is missing so, once a person takes it to be whole. */
     Understood asked() {
         Map<String, Said> all = new LinkedHashMap<>(said);
-        missing.forEach(field -> all.put(field, new Said(true, "This has to be filled in.")));
-        return new Understood(all, missing, faults, hints, tub, text);
+        missing.forEach(
+                field -> all.put(field, new Said(true, ASKED.getOrDefault(field, "This has to be filled in."))));
+        return new Understood(all, missing, faults, hints, tub, brochure, text);
     }
 
     /** The field that is first to be put right, in the order of the page; empty where none is. */
@@ -331,6 +375,13 @@ public record Understood(
                 .filter(field -> said.containsKey(field) && said.get(field).fault())
                 .findFirst()
                 .orElse("");
+    }
+
+    /** What has to be filled in, in words. */
+    public String stillMissing() {
+        return missing.stream()
+                .map(field -> field.equals("region") ? "where it is registered" : field)
+                .collect(Collectors.joining(", "));
     }
 
     public boolean isWhole() {

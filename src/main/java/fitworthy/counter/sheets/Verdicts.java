@@ -27,9 +27,12 @@ final class Verdicts {
         this.desk = desk;
     }
 
-    /** Empty where it would first have to be worked out. */
+    /** Empty where it would first have to be worked out: neither here nor on the page of the sheet it was. */
     Optional<CameTo> known(Listed sheet) {
-        return sheet.unreadable().isEmpty() ? known.find(key(sheet)) : Optional.of(CameTo.of(sheet.unreadable()));
+        return sheet.unreadable().isEmpty()
+                ? known.find(key(sheet))
+                        .or(() -> desk.arranged(sheet.file(), sheet.text()).map(CameTo::of))
+                : Optional.of(CameTo.of(sheet.unreadable()));
     }
 
     CameTo of(Listed sheet) {

@@ -71,7 +71,9 @@ class PlanByMouseTest {
 
     @Test
     void theMarkFollowsTheValueThoughOneHasGoneOnToIt() throws Exception {
-        page.post("/new", "vehicle", "Kea 2.0", "fuel", "diesel", "people", "1", "do", "make", "file", "kea");
+        page.post(
+                "/new", "vehicle", "Kea 2.0", "fuel", "diesel", "people", "1", "region", "any", "do", "make", "file",
+                "kea");
         page.show("/sheets/kea.yaml");
         page.press("#f-vehicle-fold-line");
         page.untilThere("#f-vehicle_seats");
@@ -109,7 +111,9 @@ class PlanByMouseTest {
 
     @Test
     void whatIsChosenStaysChosen() throws Exception {
-        page.post("/new", "vehicle", "Tui 2.0", "fuel", "diesel", "people", "1", "do", "make", "file", "tui");
+        page.post(
+                "/new", "vehicle", "Tui 2.0", "fuel", "diesel", "people", "1", "region", "any", "do", "make", "file",
+                "tui");
         page.show("/sheets/tui.yaml");
         page.press("#f-trip-fold-line");
         page.until(() -> page.isThere("#f-trip_dust"));
@@ -137,6 +141,8 @@ class PlanByMouseTest {
                 "diesel",
                 "people",
                 "1",
+                "region",
+                "any",
                 "part",
                 "winch",
                 "do",
@@ -187,7 +193,7 @@ class PlanByMouseTest {
             page.until(() -> page.isThere("#f-fitments_6_mass"));
             page.press("#f-fitments_6_mass");
             long bar = bar();
-            page.type(Keys.HOME, "9");
+            page.type(Keys.HOME, "19");
             WebElement next = page.find("#f-fitments_6_at");
             page.script("arguments[0].scrollIntoView({block: 'center'})", next);
             long top = top(next);
@@ -232,7 +238,9 @@ class PlanByMouseTest {
     /** However long its name, what can be undone takes one line. */
     @Test
     void theButtonsOfTheBarStayInOneRow() throws Exception {
-        page.post("/new", "vehicle", "Moa 2.0", "fuel", "diesel", "people", "1", "do", "make", "file", "moa");
+        page.post(
+                "/new", "vehicle", "Moa 2.0", "fuel", "diesel", "people", "1", "region", "any", "do", "make", "file",
+                "moa");
         page.show("/sheets/moa.yaml");
         long bar = bar();
         page.press("#finder-line");

@@ -121,14 +121,52 @@ class PlanFormsTest {
     }
 
     private String made(String file, String... parts) throws Exception {
-        List<String> fields = new ArrayList<>(
-                List.of("vehicle", "Weka 2.0", "fuel", "diesel", "people", "2", "do", "make", "file", file));
+        List<String> fields = new ArrayList<>(List.of(
+                "vehicle", "Weka 2.0", "fuel", "diesel", "people", "2", "region", "any", "do", "make", "file", file));
         List.of(parts).forEach(part -> fields.addAll(List.of("part", part)));
         return served.post("/new", fields.toArray(String[]::new)).body();
     }
 
     private static String version(String page) {
         return page.replaceAll("(?s).*id=\"version\" name=\"version\" value=\"([^\"]*)\".*", "$1");
+    }
+
+    private String added(String words) throws Exception {
+        return served.post(
+                        "/sheets/words.yaml/words",
+                        "version",
+                        version(served.get("/sheets/words.yaml").body()),
+                        "field",
+                        "finder-box",
+                        "anew",
+                        "yes",
+                        "filter",
+                        words)
+                .body();
+    }
+
+    @Test
+    void whatIsAddedInWordsIsReadAsOnANewSheet() throws Exception {
+        made("words", "alloy wheels");
+        String text = served.text("words.yaml");
+        String refused = added("tyres 265/70R17 on the rims it has");
+        assertTrue(
+                refused.contains(
+                        "the tyres are to go on the rims that the vehicle has, but Alloy wheels is planned too"),
+                refused);
+        assertEquals(text, served.text("words.yaml"));
+        added("tyres 265/70R17");
+        String two = added("a bull bar with a winch in it");
+        assertFalse(two.contains("Not kept"), two);
+        String reason = added("snorkel, for the dust");
+        assertTrue(reason.contains("Added. Not kept, since no check reads it: for the dust</p>"), reason);
+        for (String line : List.of(
+                "{name: Tyres, kind: tyres, size: 265/70R17}",
+                "{name: Bull bar, kind: bar}",
+                "{name: Winch, kind: winch, at: in the bull bar}",
+                "{name: Snorkel, kind: snorkel}")) {
+            assertTrue(served.text("words.yaml").contains(line), served.text("words.yaml"));
+        }
     }
 
     @Test
@@ -389,7 +427,9 @@ class PlanFormsTest {
 
     @Test
     void whatALetterSaysOfTheTripIsInReach() throws Exception {
-        served.post("/new", "vehicle", "Kea 2.0", "fuel", "diesel", "people", "2", "do", "make", "file", "short");
+        served.post(
+                "/new", "vehicle", "Kea 2.0", "fuel", "diesel", "people", "2", "region", "any", "do", "make", "file",
+                "short");
         String trip = served.get("/sheets/short.yaml/plan/fields?path=trip").body();
         for (String field : List.of("longest-leg", "days", "parked", "terrain", "dust", "top-speed", "people")) {
             assertTrue(trip.contains("id=\"f-trip_" + field + "\""), field);

@@ -340,6 +340,158 @@ class NewPageTest {
     }
 
     @Test
+    void whereItIsRegisteredIsAskedAndAnywhereIsAChoice() throws Exception {
+        assertEquals("", chosen(served.get("/new").body()));
+        HttpResponse<String> page = made(List.of(), "region", "", "file", "nowhere");
+        assertEquals(422, page.statusCode());
+        assertEquals(
+                "Choose where it is registered: its laws are looked at. 'Anywhere' looks at none.",
+                said(page.body(), "region"));
+        assertTrue(page.body().contains("Still to be filled in: where it is registered."));
+        assertTrue(page.body().matches("(?s).*<select id=\"region\"[^>]* autofocus.*"));
+        assertFalse(Files.exists(served.folder().resolve("nowhere.yaml")));
+        holds(text("anywhere", List.of(), "region", "any"), "region: any  #");
+        assertEquals("au-qld", chosen(made(List.of("wnch")).body()), "what was chosen stays");
+    }
+
+    /** The id of the region that a page has chosen; nothing where it is still to be chosen. */
+    private static String chosen(String page) {
+        Matcher chosen = Pattern.compile("<option value=\"([^\"]*)\" selected>").matcher(regions(page));
+        return chosen.find() ? chosen.group(1) : "";
+    }
+
+    private static String regions(String page) {
+        return page.replaceAll("(?s).*<select id=\"region\"(.*?)</select>.*", "$1");
+    }
+
+    @Test
+    void whereTheLatestSheetsAreRegisteredIsOfferedFirst() throws Exception {
+        for (String sheet : List.of("touring", "weekender", "overloaded")) {
+            Files.writeString(served.folder().resolve(sheet + ".yaml"), "region: any\n");
+        }
+        assertEquals(List.of("Regions"), headings());
+        Files.writeString(served.folder().resolve("touring.yaml"), "region: us-tx\n");
+        assertEquals(List.of("Used here lately", "Others"), headings());
+        String offered = regions(served.get("/new").body());
+        assertTrue(offered.indexOf("us-tx") < offered.indexOf("Others"), offered);
+        assertEquals(2, offered.split("us-tx", -1).length, "once");
+        assertTrue(offered.strip().endsWith("Anywhere: no law is looked at</option>\n</optgroup>"), offered);
+    }
+
+    private List<String> headings() throws Exception {
+        return Pattern.compile("<optgroup label=\"([^\"]*)\"")
+                .matcher(regions(served.get("/new").body()))
+                .results()
+                .map(found -> found.group(1))
+                .toList();
+    }
+
+    @Test
+    void whatABrochureSaysOfAVehicleIsAskedWhereItDoesNotLieOnTheShelf() throws Exception {
+        assertTrue(asks("brochure", List.of()));
+        assertFalse(asks("brochure", List.of(), "vehicle", "Tarrenby 3.0 wagon"));
+        assertFalse(asks("brochure", List.of(), "vehicle", ""));
+        String[] figures = {
+            "kerb",
+            "2110",
+            "gvm",
+            "3050 kg",
+            "gcm",
+            "5950",
+            "front-axle",
+            "1450",
+            "rear-axle",
+            "about 1850",
+            "towing",
+            "3500",
+            "on-ball",
+            "350"
+        };
+        holds(
+                text("brochure", List.of(), figures),
+                "mass: {kerb: 2110 kg, front-axle: usual",
+                "ratings: {gvm: 3050 kg, front-axle: 1450 kg, rear-axle: about 1850 kg, gcm: 5950 kg, towing: 3500 kg,"
+                        + " ball: 350 kg, roof: ask}");
+        holds(text("no-brochure", List.of()), "mass: {kerb: ask,", "{gvm: ask, front-axle: ask,");
+        String look =
+                sent("/new/look", List.of(), "gvm", "3050 mm", "gcm", "12").body();
+        assertTrue(said(look, "gvm").contains("has a unit of length"), said(look, "gvm"));
+        assertTrue(said(look, "gcm").contains("is not between"), said(look, "gcm"));
+    }
+
+    @Test
+    void whatABrochureSaysIsKeptWhateverIsRefused() throws Exception {
+        for (List<String> refused : List.of(
+                List.of("vehicle", ""),
+                List.of("region", ""),
+                List.of("people", "0"),
+                List.of("file", "touring.yaml"),
+                List.of("vehicle", "Tarrenby 3.0 wagon"),
+                List.of("part", "wnch"))) {
+            List<String> fields = new ArrayList<>(List.of("kerb", "2110", "gvm", "3050"));
+            fields.addAll(refused);
+            HttpResponse<String> page = made(List.of(), fields.toArray(String[]::new));
+            assertEquals(422, page.statusCode(), refused.toString());
+            assertTrue(page.body().contains("id=\"asks-brochure\" class=\"asked\""), refused.toString());
+            for (String field : List.of("kerb\" value=\"2110\"", "gvm\" value=\"3050\"")) {
+                assertTrue(page.body().contains("name=\"" + field), refused + " lost " + field);
+            }
+        }
+        String shelf = sent("/new/look", List.of(), "vehicle", "Tarrenby 3.0 wagon", "gvm", "3050")
+                .body();
+        assertTrue(said(shelf, "gvm").startsWith("The shelf has its own figure of this vehicle."), said(shelf, "gvm"));
+        assertEquals("", said(shelf, "gcm"));
+    }
+
+    @Test
+    void aReasonIsKeptAsAComment() throws Exception {
+        List<String> wishes = List.of("3. a snorkel, for the dust", "lift kit=50 mm for the tracks");
+        String look = sent("/new/look", wishes).body();
+        assertEquals("kind: snorkel. 'for the dust' is kept as a comment; no check reads it", said(look, "part-1"));
+        String text = text("reasons", wishes);
+        holds(
+                text,
+                "  - {name: Snorkel, kind: snorkel}  # for the dust\n",
+                "  - {name: Lift kit front, kind: springs, end: front, lift: 50 mm}  # for the tracks\n",
+                "  - {name: Lift kit rear, kind: springs, end: rear, lift: 50 mm}\n");
+        assertEquals(3, read(served.folder().resolve("reasons.yaml")).fitments().size());
+    }
+
+    @Test
+    void twoThingsOfALineAreTwo() throws Exception {
+        List<String> wishes = List.of("bar and winch", "UHF radio with whip aerial", "bar and gizmo");
+        String look = sent("/new/look", wishes).body();
+        assertEquals("bar: kind: bar; winch: kind: winch", said(look, "part-1"));
+        assertEquals("from the shelf", said(sent("/new/look", List.of("Roof rack with tent")).body(), "part-1"));
+        assertEquals("UHF radio: kind: radio, uhf-cb; whip aerial: kind: aerial", said(look, "part-2"));
+        assertTrue(said(look, "part-3").contains("one thing a line, in few words"), said(look, "part-3"));
+        holds(text("two", wishes.subList(0, 1)), "  - {name: Bar, kind: bar}\n  - {name: Winch, kind: winch}\n");
+    }
+
+    @Test
+    void tyresOnTheRimsItHasBesideNewWheelsAreToldToContradict() throws Exception {
+        String tyres = "tyres 265/70R17 on the rims it has";
+        assertEquals(
+                "kind: tyres, 265/70R17, on the rims that the vehicle has",
+                said(sent("/new/look", List.of(tyres)).body(), "part-1"));
+        for (List<String> both : List.of(List.of(tyres, "alloy wheels"), List.of("alloy wheels", tyres))) {
+            HttpResponse<String> page = made(both, "file", "rims");
+            assertEquals(422, page.statusCode());
+            String field = "part-" + (both.indexOf(tyres) + 1);
+            assertEquals(
+                    "The tyres are to go on the rims that the vehicle has, but alloy wheels is planned too. Right: one of"
+                            + " the two left out",
+                    said(page.body(), field));
+        }
+        assertEquals(
+                "kind: tyres, 265/70R17",
+                said(
+                        sent("/new/look", List.of("tyres 265/70R17", "alloy wheels"))
+                                .body(),
+                        "part-1"));
+    }
+
+    @Test
     void lookingWritesNothing() throws Exception {
         HttpResponse<String> page = made(List.of("winch=26 kg"), "file", "seen", "do", "look");
         assertEquals(200, page.statusCode());
@@ -427,7 +579,11 @@ class NewPageTest {
     }
 
     private boolean asksTub(List<String> parts, String... more) throws Exception {
-        return sent("/new/look", parts, more).body().contains("<div id=\"asks-tub\" class=\"asked\"");
+        return asks("tub", parts, more);
+    }
+
+    private boolean asks(String what, List<String> parts, String... more) throws Exception {
+        return sent("/new/look", parts, more).body().contains("<div id=\"asks-" + what + "\" class=\"asked\"");
     }
 
     @Test

@@ -96,6 +96,18 @@ class SheetsPageTest {
     }
 
     @Test
+    void whatAPageHasWorkedOutIsListedAtOnce() throws Exception {
+        served.get("/sheets/touring.yaml");
+        String list = served.get("/").body();
+        assertEquals(1, came(list).size());
+        assertEquals(2, list.split("not yet worked out", -1).length - 1);
+        assertEquals(came(served.get("/?q=varga&all=yes").body()), came(list));
+        Path sheet = served.folder().resolve("touring.yaml");
+        Files.writeString(sheet, Files.readString(sheet) + "# seen\n");
+        assertEquals(0, came(served.get("/").body()).size(), "it is another text now");
+    }
+
+    @Test
     void aSheetWithFaultsSaysHowManyAndTheFirst() throws Exception {
         Path sheet = served.folder().resolve("broken.yaml");
         Files.writeString(sheet, "title: Broken\nregion: nowhere\nas-of: 2026-11-25\n");

@@ -1,6 +1,7 @@
 package fitworthy.counter.side;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.counter.Chrome;
@@ -187,11 +188,48 @@ class SideInBrowserTest {
         return String.valueOf(page.script("return document.activeElement.getAttribute('aria-label')"));
     }
 
+    /** Another thing is changed in the plan, and that is taken back. */
+    @Test
+    void theLoadingThatWasChosenStaysThroughAChange() throws Exception {
+        String first = loading();
+        assertFalse(first.equals("canopy off"), "another is chosen at first");
+        choose("canopy off");
+        page.script("document.getElementById('f-fitments_6-fold-line').click()");
+        page.untilThere("#f-fitments_6_mass");
+        page.press("#f-fitments_6_mass");
+        page.script("document.activeElement.select()");
+        page.type("99 kg", Keys.TAB);
+        page.until(() -> page.text("touring.yaml").contains("mass: 99 kg"));
+        page.until(() -> page.isThere("#told .news:not(:empty)"));
+        assertChosen();
+        String changed = page.find("#told .news").getText();
+        page.script("document.querySelector('[hx-post$=\"/undo\"]').click()");
+        page.until(() -> page.text("touring.yaml").equals(untouched));
+        page.until(() -> !page.find("#told .news").getText().equals(changed));
+        assertChosen();
+        choose(first);
+    }
+
+    private static void choose(String loading) {
+        page.script("arguments[0].click()", page.find("input[name=loading][value='" + loading + "']"));
+        page.until(() -> loading().equals(loading));
+    }
+
+    private static void assertChosen() {
+        assertEquals("canopy off", loading());
+        assertEquals("canopy off", page.script("return document.querySelector('[name=loading]:checked').value"));
+        assertEquals(List.of(), page.all("[data-path='fitments.Canopy.at']"), "the picture is that loading's too");
+    }
+
+    private static String loading() {
+        return page.find("#loads h2").getText().replace("What it carries: ", "");
+    }
+
     @Test
     void anotherLoading() {
         page.find("input[name=loading][value='canopy off']").click();
         page.until(() -> page.all("[data-path='fitments.Canopy.at']").isEmpty());
-        assertEquals("canopy off", page.find("#loads h2").getText().replace("What it carries: ", ""));
+        assertEquals("canopy off", loading());
         assertEquals("canopy off", page.script("return document.activeElement.value"));
     }
 }

@@ -207,6 +207,38 @@ class ToldTest {
         assertTrue(undone.contains("Try it"), "the plan is again what it was found for");
     }
 
+    /** By a page that has not seen the change yet, and by one that has. */
+    @Test
+    void anOfferTakenTogetherWithANewChangeIsLeftAndToldSo() throws Exception {
+        String sheet = "/sheets/overloaded.yaml";
+        Path file = served.folder().resolve("overloaded.yaml");
+        byte[] before = Files.readAllBytes(file);
+        String key = "";
+        for (String each : found(Pattern.compile("/try\\?offer=([a-z]+-\\d+)"), offers(sheet))) {
+            key = key.isEmpty() && get(sheet + "/try?offer=" + each).contains(sheet + "/take-offer") ? each : key;
+        }
+        String shown = version(get(sheet));
+        String changed = served.post(
+                        sheet + "/set", "version", shown, "path", "vehicle.ratings.gvm", "value", "3060 kg")
+                .body();
+        byte[] after = Files.readAllBytes(file);
+        assertFalse(java.util.Arrays.equals(before, after));
+        for (String version : List.of(shown, version(changed))) {
+            String refused = served.post(sheet + "/take-offer", "version", version, "offer", key)
+                    .body();
+            assertTrue(refused.contains("this offer was for another state of the sheet"), refused);
+            assertFalse(refused.contains("Taken: "), refused);
+            assertArrayEquals(after, Files.readAllBytes(file), "the change stays, and the offer is not in it");
+        }
+        served.post(sheet + "/undo", "version", version(changed));
+        assertArrayEquals(before, Files.readAllBytes(file));
+        String taken = served.post(sheet + "/take-offer", "version", shown, "offer", key)
+                .body();
+        assertTrue(taken.contains("Taken: "), "the plan is again what it was found for");
+        served.post(sheet + "/undo", "version", version(taken));
+        assertArrayEquals(before, Files.readAllBytes(file));
+    }
+
     @Test
     void theVerdictStandsInTheBarAndFollows() throws Exception {
         String sheet = "/sheets/overloaded.yaml";
