@@ -73,14 +73,15 @@ final class DayReview {
         }
     }
 
-    /** The cases of a day that say something of a rule that looks at the value. */
+    /** The cases of a day that say something of a rule that looks at the value; all where figures alone do. */
     private List<CaseResult> on(BookValue value, LocalDate day) {
         return trials.stream()
                 .filter(trial -> trial.text().sheet().asOf().equals(day)
                         && value.book()
                                 .lineage(trial.text().sheet().region())
                                 .contains(value.value().region())
-                        && value.users().stream().anyMatch(trial.text().text()::names))
+                        && (value.users().isEmpty()
+                                || value.users().stream().anyMatch(trial.text().text()::names)))
                 .toList();
     }
 
@@ -110,11 +111,12 @@ final class DayReview {
         return node instanceof Node.Scalar scalar ? scalar.text() : "";
     }
 
-    /** What becomes of each rule that looks at the value. */
+    /** What becomes of each rule that looks at the value, or of every rule where figures alone do. */
     private static Set<String> said(BookValue value, CaseResult trial) {
         return trial.advice()
                 .outcomes()
-                .filter(outcome -> value.users().contains(outcome.judged().id()))
+                .filter(outcome -> value.users().isEmpty()
+                        || value.users().contains(outcome.judged().id()))
                 .map(outcome -> outcome.getClass().getSimpleName() + " " + outcome.key())
                 .collect(Collectors.toSet());
     }

@@ -44,7 +44,8 @@ public final class Coupling {
     }
 
     /**
-     * The same for a fifth wheel, {@code D = 0.6 g T R / (T + R - U)}, in N. Seen in an encyclopedia.
+     * The same for a fifth wheel, {@code D = 0.6 g T R / (T + R - U)}, in N. Seen in an encyclopedia and, with
+     * worked examples, in a king-pin maker's page.
      *
      * @param load U, load on the fifth wheel, kg, below T + R
      */

@@ -34,6 +34,22 @@ class CouplingTest {
                 0.01);
     }
 
+    /**
+     * A king-pin maker's worked examples (read, source king-pin-example of the book): 20 t, 31 t and 12 t on it, "= 93.6kN";
+     * 22 t, 37 t and 14 t, "= 106.5kN" in a copy of its leaflet.
+     */
+    @Test
+    void fifthWheelAgreesWithAKingPinMakersExamples() {
+        assertEquals(
+                93.6,
+                Coupling.fifthWheel(exact(20_000), exact(31_000), exact(12_000)).value() / 1000,
+                0.05);
+        assertEquals(
+                106.5,
+                Coupling.fifthWheel(exact(22_000), exact(37_000), exact(14_000)).value() / 1000,
+                0.05);
+    }
+
     /** By the formulas a part without U between equal masses needs 0.6 of D: a relation, no published figure. */
     @Test
     void fifthWheelWithoutLoadIsSixTenthsOfD() {

@@ -41,6 +41,22 @@ class LevellingTest {
         assertEquals(onBall - chains, front + rear, 1e-9);
     }
 
+    /**
+     * A worked example in a post on how such a hitch works (forums.goodsamclub.com, "Weight Distribution (WD) Hitch - How it
+     * Works", read as far as the trailer's axles): wheelbase 130 in, axle to ball 65 in, ball to trailer axles 200 in, bars of
+     * 30 in pulled with 2000 lb in all: it "adds a load of 300 lbs at TT axles". The share that gives these 60 000 lb in is our
+     * arithmetic.
+     */
+    @Test
+    void putsOnTheTrailersAxlesWhatAWorkedExampleHas() {
+        double moment = 2000 * 30;
+        double ball = 1000;
+        double share = moment / ball * (200 + 65) / (65.0 * 200);
+        Levelling levelling =
+                new Levelling(Figure.of(ball), Figure.of(share), Figure.of(65.0 / 130), Figure.of(65.0 / (200 + 65)));
+        assertEquals(300, levelling.onTrailerAxles(Figure.of(8000)).value() - (8000 - ball), 1e-9);
+    }
+
     @Test
     void aHitchSetToNothingMovesNothing() {
         assertEquals(0, levelling(0).offRear().value(), 1e-9);
