@@ -102,6 +102,8 @@ public final class NeverUsual {
                         "sensors",
                         "plate-visible",
                         "lamps-visible",
+                        "assistance",
+                        "help",
                         "dazzles-driver",
                         "with-main-beam",
                         "lines-reach",
