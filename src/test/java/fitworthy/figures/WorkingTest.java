@@ -73,6 +73,8 @@ class WorkingTest {
             "towing.ball",
             "towing.ball-load",
             "towing.breakaway-hold",
+            "towing.bars-least",
+            "towing.bars-most",
             "towing.chains",
             "towing.coupling",
             "towing.coupling-plate",
