@@ -61,6 +61,8 @@ public final class NeverUsual {
                         "wading",
                         "load-least",
                         "load-most",
+                        "bars-least",
+                        "bars-most",
                         "reference-pressure")
                 .forEach(name -> NAMED.put(name, RATING));
         List.of(
@@ -100,10 +102,10 @@ public final class NeverUsual {
                         "lid-sealed",
                         "known-dust-leak",
                         "sensors",
-                        "plate-visible",
-                        "lamps-visible",
                         "assistance",
                         "help",
+                        "plate-visible",
+                        "lamps-visible",
                         "dazzles-driver",
                         "with-main-beam",
                         "lines-reach",
