@@ -49,7 +49,7 @@ public record Costs(Map<Group, Sum> groups, List<Certificate> certificates, Figu
                     BODY_AND_LOAD;
                 case SPRINGS, AIR_SPRINGS, BODY_LIFT -> SUSPENSION;
                 case TYRES, WHEELS -> TYRES_AND_WHEELS;
-                case BAR, LAMPS -> FRONT;
+                case BAR, LAMPS, WINDSCREEN -> FRONT;
                 case SNORKEL, PRE_CLEANER, AIRBOX, BREATHER_KIT, FUEL_SEPARATOR, FUEL_FILTER, CRANKCASE_SEPARATOR ->
                     AIR_AND_FUEL;
                 case BATTERY, CHARGER, INVERTER, SOLAR_PANEL, SWITCH_PANEL -> ELECTRICS;

@@ -61,6 +61,8 @@ public final class NeverUsual {
                         "wading",
                         "load-least",
                         "load-most",
+                        "bars-least",
+                        "bars-most",
                         "reference-pressure")
                 .forEach(name -> NAMED.put(name, RATING));
         List.of(
@@ -100,6 +102,8 @@ public final class NeverUsual {
                         "lid-sealed",
                         "known-dust-leak",
                         "sensors",
+                        "assistance",
+                        "help",
                         "plate-visible",
                         "lamps-visible",
                         "dazzles-driver",

@@ -77,6 +77,7 @@ public record Fitment(
                 Figure leadTime,
         @Field("the fitting of it") Work work,
         @Field("the space it takes up, where it is to be held against other parts") Optional<Space> space,
+        @Field("what fixes it to the vehicle, where that is to be held against braking") Optional<Fixing> fixing,
         Details details) {
 
     /** Whether it is already on the vehicle, its mass in the kerb mass. */
@@ -106,6 +107,7 @@ public record Fitment(
         ROOF_RACK(Details.Plain.class, "28 kg", "x: 1700 mm, y: 0 mm, z: 1900 mm"),
         LOCKER(Details.Plain.class, "10 kg", "x: 2850 mm, y: 0 mm, z: 380 mm"),
         PRE_CLEANER(Details.Plain.class, "1 kg", "x: 300 mm, y: -800 mm, z: 1900 mm"),
+        WINDSCREEN(Details.Plain.class, "1 kg", "x: 900 mm, y: 0 mm, z: 1500 mm"),
         PULLEY_BLOCK(RecoveryDetails.PulleyBlock.class, "2 kg", "x: 2900 mm, y: 0 mm, z: 800 mm"),
         OTHER(Details.Plain.class, "12 kg", "x: 2950 mm, y: 0 mm, z: 900 mm"),
         BRAKE_CONTROLLER(TowingDetails.BrakeController.class, "1 kg", "x: 900 mm, y: 0 mm, z: 900 mm"),

@@ -18,6 +18,8 @@ final class PartChecks {
     private final Set<String> names = new LinkedHashSet<>();
     private final Set<String> toBeDone = new HashSet<>();
 
+    private final List<String> stretches;
+
     PartChecks(Sheet sheet, SheetFaults faults) {
         this.sheet = sheet;
         this.faults = faults;
@@ -28,6 +30,12 @@ final class PartChecks {
                 toBeDone.add(fitment.name());
             }
         }
+        this.stretches = sheet.planned().fitments().stream()
+                .filter(fitment -> !fitment.isDone()
+                        && fitment.details() instanceof MassDetails.ChassisExtension extension
+                        && extension.wheelbaseAdded().value() > 0)
+                .map(Fitment::name)
+                .toList();
     }
 
     void run() {
@@ -62,6 +70,12 @@ final class PartChecks {
             winch(winch, path);
         }
         if (fitment.details() instanceof MassDetails.ChassisExtension extension) {
+            if (stretches.indexOf(fitment.name()) > 0) {
+                faults.tell(
+                        "makes the wheelbase longer a second time, and what two cuts move is not worked out",
+                        "wheelbase-added: 0 mm here, and all that is added at " + stretches.get(0),
+                        path.to("wheelbase-added"));
+            }
             cut(extension, path);
         }
         if (fitment.details() instanceof BodyDetails.Body body

@@ -299,7 +299,13 @@ public record Sheet(
                             within = Plausible.DISTANCE,
                             find = "the route",
                             example = "2500 km")
-                    Figure dustDistance) {}
+                    Figure dustDistance,
+            @Field(
+                            value =
+                                    "whether fire extinguisher, first-aid kit, warning triangles and a distress beacon or satellite"
+                                            + " telephone are all carried; asked where the days make a trip remote",
+                            find = "the owner")
+                    Choice<YesNo> help) {}
 
     public enum Terrain {
         OPEN,

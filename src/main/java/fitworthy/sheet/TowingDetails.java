@@ -87,7 +87,24 @@ public sealed interface TowingDetails extends Details {
                             find =
                                     "the fitter, by the height of the front wheel arch: alone, coupled, and with the bars on",
                             example = "50 %")
-                    Figure levellingShare)
+                    Figure levellingShare,
+            @Field(
+                            value =
+                                    "greatest load on the ball that the bars of its load-levelling hitch are made for; asked where"
+                                            + " one is used",
+                            in = Dimension.MASS,
+                            within = Plausible.BALL_LOAD,
+                            find =
+                                    "the hitch's label; less the load behind the rear axle where its maker counts that with it",
+                            example = "270 kg")
+                    Figure barsMost,
+            @Field(
+                            value = "least load on the ball that those bars are made for; asked where one is used",
+                            in = Dimension.MASS,
+                            within = Plausible.BALL_LOAD,
+                            find = "the hitch's label or its maker; 0 kg where he names none",
+                            example = "135 kg")
+                    Figure barsLeast)
             implements TowingDetails {}
 
     /** Trailer plugs and sockets by shape and pins. */

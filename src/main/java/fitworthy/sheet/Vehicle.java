@@ -43,6 +43,13 @@ public record Vehicle(
                                         + " much lies loose in one space with them",
                         find = "a look")
                 Choice<YesNo> cargoBarrier,
+        @Field(
+                        value =
+                                "what becomes of the camera, radar and steering angle sensor by which it warns, brakes or steers:"
+                                        + " set again in the plan and its price, or left; asked where its height, its tyres'"
+                                        + " diameter, its alignment or its windscreen changes",
+                        find = "the plan, and the handbook")
+                Choice<Assistance> assistance,
         @Field("its dimensions") Size size,
         @Field("its chassis rails, where they are to be held against what bends them") Optional<Rails> rails,
         @Field("its unladen masses") Masses mass,
@@ -70,6 +77,13 @@ public record Vehicle(
         @Field("the points it came with for pulling it out") RecoveryPoints recovery,
         @Field("the driver's eye and the mirrors it came with") View view,
         @Field("the tow bar it has") TowingDetails.TowBar towBar) {
+
+    /** What becomes of the sensors of its driver assistance; nothing where it has none. */
+    public enum Assistance {
+        NONE_FITTED,
+        SET_AGAIN,
+        LEFT
+    }
 
     /** Dimensions of the vehicle as made. */
     public record Size(

@@ -21,6 +21,8 @@ class AskedWhereItDecidesTest {
                 "towing | Where he has ruled out none it is not asked | fitments.Bar.levelling",
                 "electrical | At 60 per cent of the table no maker's rating is in question | circuits.Radio.cable.rating",
                 "order | A day's work is fitted in | fitments.Spring kit.work.booked",
+                "recovery | On a day trip nobody is asked | trip.help",
+                "front | Tyres of the same size leave what the camera looks at as it was | vehicle.assistance",
                 "across | Elsewhere those aboard are all there are | trip.people"
             })
     void notAsked(String topic, String name, String field) throws FaultsException {

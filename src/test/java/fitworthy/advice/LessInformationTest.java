@@ -101,6 +101,7 @@ class LessInformationTest {
                     "fitments.removes",
                     "tanks.removes",
                     "fitments.space",
+                    "fitments.fixing",
                     "vehicle.rails",
                     "cargo.lashing"),
             "what is out of the ordinary says so",

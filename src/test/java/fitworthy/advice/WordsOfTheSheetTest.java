@@ -76,6 +76,9 @@ class WordsOfTheSheetTest {
             new Allowed("electrical.charge-short", "solar panels", "a way to more charge"),
             new Allowed("electrical.charge-short", "a charger", "the same"),
             new Allowed("electrical.charge-short", "A charger gives no more", "what can be hoped of one"),
+            new Allowed("front.assistance-left", "set camera and radar again", "what the vehicle came with"),
+            new Allowed("front.assistance-left", "sets camera, radar", "the same"),
+            new Allowed("front.assistance-left", "Camera and radar", "the same"),
             new Allowed("intake.no-pre-cleaner", "a pre-cleaner", "it is missed"),
             new Allowed("intake.too-deep", "A snorkel counts", "a way to a higher intake"),
             new Allowed("fuel.crankcase-open-air", "a turbocharger where there is one", "it says so"));

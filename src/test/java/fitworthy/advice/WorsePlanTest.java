@@ -52,7 +52,7 @@ class WorsePlanTest {
                     + "|.*tow-bar\\.plate\\..*|vehicle\\.recovery\\..*\\.limit|.*\\.(limit|strength|line|feed|tree-strap-limit|mount|vents)"
                     + "|.* of kind winch\\.battery|.* of kind battery\\.capacity|.* of kind charger\\.output|.* of kind solar-panel\\.power"
                     + "|circuits\\.N\\.cable\\.(section|rating)|circuits\\.N\\.fuse\\.rating|vehicle\\.engine\\.(alternator|starter-battery)"
-                    + "|cargo\\.N\\.lashing\\.(straps|tension|angle|grip)|vehicle\\.intake\\.(height|breathers|electrics|fan|wading)|.*(head-height|bore|drain-height|service-distance)|.* of kind breather-kit\\.height"
+                    + "|.*bars-most|cargo\\.N\\.lashing\\.(straps|tension|angle|grip)|vehicle\\.intake\\.(height|breathers|electrics|fan|wading)|.*(head-height|bore|drain-height|service-distance)|.* of kind breather-kit\\.height"
                     + "|.*\\.(lowest|exhaust-gap|rated-flow|load-most|bump-travel|spacing|points|offer|gain|reach|glass)"
                     + "|.* of kind springs\\.travel|tanks\\.N\\.capacity|trip\\.(coldest|sun|headroom)|vehicle\\.size\\.track|vehicle\\.seats|.*radio\\.power");
 
@@ -60,7 +60,7 @@ class WorsePlanTest {
     private static final Pattern NO = Pattern.compile(
             ".*\\.(earth|fixed|vented-outside|lid-sealed|alarm|lamp|buzzer|drain-reachable|airbag-statement|marked|plate-visible"
                     + "|lamps-visible|lines-reach|alignment|lamp-aim|suits|dust-sealed|potable|baffled|frost-guarded|every-wheel-braked"
-                    + "|breakaway|drop-vent|gas-alarm|sensors-set|locks|ammunition-apart|insurer-told|plate|tree-strap|line-damper|approved|lines|cables|weld-procedure|towing-stated|closed|breather|filler"
+                    + "|breakaway|drop-vent|gas-alarm|sensors-set|locks|help|ammunition-apart|insurer-told|plate|tree-strap|line-damper|approved|lines|cables|weld-procedure|towing-stated|closed|breather|filler"
                     + "|earthed|shielded|relief|sealed|water-separator|cut-off|lithium-curve|aired|cargo-barrier|allowed|folds|on-metal|feed|pre-cleaner)|vehicle\\.ratings\\.levelling");
 
     private static final Pattern YES = Pattern.compile(
@@ -118,6 +118,7 @@ class WorsePlanTest {
                     ".*(ball|rear)-overhang",
                     "mass\\.axle-over|across\\.bar-wrong-twice|tyres\\.load-.*",
                     "the ball takes more off the front axle"),
+            Relief.of("trailer\\.ball", "towing\\.bars-stiff", "stiff bars suit a heavier ball"),
             Relief.of("tanks\\.N\\.capacity", "mass\\..*|across\\.tanks-.*|water\\.(one-tank|surges)", "less is in it"),
             Relief.of(
                     "trailer\\.ball",

@@ -31,11 +31,10 @@ class StricterTest {
             }
         }
         assertTrue(told > 50, "told " + told);
-        // Compared by two rules in different ways, or by none: a limit that the speed of a shaft makes of it, the
-        // distances at which a mirror's field is worked out, and the share from which a figure is asked.
+        // Compared by two rules in different ways, or by none: the distances at which a mirror's field is worked out,
+        // and the share from which a figure is asked.
         assertEquals(
                 Set.of(
-                        "body.shaft-angle-speed-most",
                         "electrical.cable-share",
                         "fuel.exhaust-gap-floor",
                         "intake.velocity-most",

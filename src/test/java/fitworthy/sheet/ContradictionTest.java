@@ -110,6 +110,16 @@ class ContradictionTest {
         assertEquals(List.of("fitments.1.cut", "fitments.1.behind-cut"), faults(cut(2850, 2300)));
     }
 
+    /** What two cuts move is not worked out; one that only reaches farther back moves nothing. */
+    @Test
+    void theWheelbaseGrowsOnce() throws FaultsException {
+        String two = cut(1950, 900)
+                .replace("}]", "}, {name: Second, kind: chassis-extension, mass: 0 kg, wheelbase-added: ADDED}]");
+        Sheets.plainWith(two.replace("ADDED", "0 mm"));
+        assertEquals(List.of("fitments.2.wheelbase-added"), faults(two.replace("ADDED", "1 mm")));
+        Sheets.plainWith(two.replace("ADDED", "1 mm, done: yes, certificate: held"));
+    }
+
     private static String looked(int at, int behind) {
         return "vehicle: {rails: {at: " + at + " mm, behind: " + behind + " kg, middle: 2700 mm}}\n" + cut(1950, 900);
     }

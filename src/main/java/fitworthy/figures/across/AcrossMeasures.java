@@ -15,6 +15,7 @@ import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PointMass;
 import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.figures.plan.Topic;
+import fitworthy.figures.plan.WheelbaseStretch;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
@@ -196,9 +197,13 @@ public final class AcrossMeasures implements Topic {
         Figure wheelbase = loading.plan().wheelbase();
         Working.Input mass = in("mass", bar.mass(), "kg");
         Working.Input at = in("at", bar.at().x(), "mm");
-        measures.add(Measure.of(BAR_LOAD, bar.name(), bar.onFront(wheelbase))
+        WheelbaseStretch stretch = loading.plan().stretch();
+        Figure load = loading.axles().front();
+        Figure limit = loading.plan().ratings().frontAxle();
+        Figure onFront = bar.onFront(wheelbase);
+        measures.add(Measure.of(BAR_LOAD, bar.name(), stretch.settled(onFront, stretch.unsettled(), load.minus(limit)))
                 .worked("load = mass x (1 - at / wheelbase)", mass, at, in("wheelbase", wheelbase, "mm")));
-        Figure over = loading.axles().front().minus(loading.plan().ratings().frontAxle());
+        Figure over = stretch.most(load).minus(limit);
         Figure share = Figure.of(1, 0).minus(bar.at().x().dividedBy(wheelbase));
         measures.add(Measure.most(BAR_HEAVIEST, bar.name(), bar.mass().minus(over.dividedBy(share)))
                 .worked(
@@ -297,17 +302,24 @@ public final class AcrossMeasures implements Topic {
             // What is in a tank already is out of its place by as much as what is filled in.
             AxleLoads full = AxleLoads.of(
                     Stream.concat(loading.masses().stream(), more.stream()).toList(), wheelbase);
+            WheelbaseStretch stretch = plan.stretch();
             full(measures, "vehicle", now.total(), full.total(), ratings.gvm(), more, PointMass::mass);
             full(
                     measures,
                     "front axle",
-                    now.front(),
-                    full.front(),
+                    stretch.against(now.front(), ratings.frontAxle()),
+                    stretch.against(full.front(), ratings.frontAxle()),
                     ratings.frontAxle(),
                     more,
                     mass -> mass.onFront(wheelbase));
-            full(measures, "rear axle", now.rear(), full.rear(), ratings.rearAxle(), more, mass -> mass.mass()
-                    .minus(mass.onFront(wheelbase)));
+            full(
+                    measures,
+                    "rear axle",
+                    stretch.against(now.rear(), ratings.rearAxle()),
+                    stretch.against(full.rear(), ratings.rearAxle()),
+                    ratings.rearAxle(),
+                    more,
+                    mass -> mass.mass().minus(mass.onFront(wheelbase)));
         }
     }
 

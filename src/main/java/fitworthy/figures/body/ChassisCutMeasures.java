@@ -1,7 +1,6 @@
 package fitworthy.figures.body;
 
 import static fitworthy.figures.measure.MeasureKind.number;
-import static fitworthy.figures.measure.MeasureKind.rated;
 import static fitworthy.figures.measure.MeasureKind.word;
 import static fitworthy.figures.measure.MeasureKind.yesNo;
 import static fitworthy.figures.measure.Working.in;
@@ -29,7 +28,14 @@ final class ChassisCutMeasures implements Topic {
     private static final MeasureKind SHAFT_LONGEST =
             number("body.shaft-longest", "mm", 0, "longest piece of such a tube for that speed");
     private static final MeasureKind SHAFT_ANGLE =
-            rated("body.shaft-angle", "deg", 1, "angle of a joint of the propeller shaft", "what it takes so fast");
+            number("body.shaft-angle", "deg", 1, "angle of a joint of the propeller shaft");
+    private static final MeasureKind ANGLE_SPEED = number(
+            "body.shaft-angle-speed",
+            "",
+            0,
+            "angle of a joint in degrees times the speed of the propeller shaft in rpm, at the trip's highest speed");
+    private static final MeasureKind ANGLE_MOST =
+            number("body.shaft-angle-most", "deg", 1, "greatest angle that a joint takes at that speed");
     private static final MeasureKind CENTRE_BEARING =
             word("body.centre-bearing", "what is known of the centre bearing", CentreBearing.class);
     private static final MeasureKind LINES =
@@ -43,7 +49,17 @@ final class ChassisCutMeasures implements Topic {
 
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(SHAFT_SPEED, SHAFT_ANGLE, CENTRE_BEARING, LINES, CABLES, WELD, TOWING, SHAFT_LONGEST);
+        return List.of(
+                SHAFT_SPEED,
+                SHAFT_ANGLE,
+                ANGLE_SPEED,
+                CENTRE_BEARING,
+                LINES,
+                CABLES,
+                WELD,
+                TOWING,
+                SHAFT_LONGEST,
+                ANGLE_MOST);
     }
 
     @Override
@@ -91,7 +107,7 @@ final class ChassisCutMeasures implements Topic {
                         "inside = outside - 2 x wall",
                         in("outside", shaft.diameter(), "mm"),
                         in("wall", shaft.wall(), "mm")));
-        measures.add(angle(plan, name, shaft.jointAngle(), turns).worked(speed));
+        angle(plan, name, shaft.jointAngle(), turns, speed, measures);
         Figure most = plan.practice(PracticeId.BODY_SHAFT_SPEED_MOST);
         measures.add(
                 Measure.most(SHAFT_LONGEST, name, Whirling.longest(shaft.diameter(), inside, turns.dividedBy(most)))
@@ -103,17 +119,15 @@ final class ChassisCutMeasures implements Topic {
                                 in("shaft", turns, "rpm")));
     }
 
-    /** A faster shaft takes less; beyond what it takes at any speed nothing of the speed is asked. */
-    private static Measure angle(Plan plan, String name, Figure angle, Figure turns) {
-        Figure ever = plan.practice(PracticeId.SUSPENSION_JOINT_ANGLE_MOST);
+    /** A faster shaft takes less. */
+    private static void angle(
+            Plan plan, String name, Figure angle, Figure turns, Working[] speed, List<Measure> measures) {
+        measures.add(Measure.of(SHAFT_ANGLE, name, angle));
+        measures.add(Measure.of(ANGLE_SPEED, name, angle.times(turns))
+                .worked("product = angle x shaft", in("angle", angle, "deg"), in("shaft", turns, "rpm"))
+                .worked(speed));
         Figure product = plan.practice(PracticeId.BODY_SHAFT_ANGLE_SPEED_MOST);
-        Figure most =
-                turns.known() || !angle.isAbove(ever) ? product.dividedBy(turns).least(ever) : ever;
-        return Measure.of(SHAFT_ANGLE, name, angle, most)
-                .worked(
-                        "most = min(ever, product / shaft)",
-                        in("ever", ever, "deg"),
-                        in("product", product, ""),
-                        in("shaft", turns, "rpm"));
+        measures.add(Measure.most(ANGLE_MOST, name, product.dividedBy(turns))
+                .worked("most = product / shaft", in("product", product, ""), in("shaft", turns, "rpm")));
     }
 }

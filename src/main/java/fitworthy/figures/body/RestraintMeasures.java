@@ -7,6 +7,7 @@ import static fitworthy.figures.measure.Working.in;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.LoadBox;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
@@ -15,12 +16,14 @@ import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.BodyDetails.Body;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Fixing;
 import fitworthy.sheet.Lashing;
 import fitworthy.sheet.Sheet;
 import java.util.List;
 import java.util.Optional;
 
-/** What keeps loads where they are: a barrier before loose ones, and straps where the sheet tells of some. */
+/** What keeps loads where they are: a barrier before loose ones, straps and bolts where the sheet tells of some. */
 final class RestraintMeasures implements Topic {
     private static final MeasureKind LOOSE = number(
                     "body.loose", "kg", 0, "load that lies loose in one space with people")
@@ -28,11 +31,15 @@ final class RestraintMeasures implements Topic {
     private static final MeasureKind STOPPED = yesNo("body.stopped", "whether a wall keeps it from sliding forward");
     private static final MeasureKind HELD =
             number("body.held", "", 2, "what grip and straps hold it with, over its weight");
+    private static final MeasureKind FIXED =
+            number("body.fixed", "", 2, "what its bolts or brackets bear together over the weight they hold");
+    private static final MeasureKind FIXING_NEEDED =
+            number("body.fixing-needed", "kg", 0, "what its bolts or brackets have to bear together");
     private static final MeasureKind STRAPS = number("body.straps-needed", "", 0, "straps that it needs");
 
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(LOOSE, STOPPED, HELD, STRAPS);
+        return List.of(LOOSE, STOPPED, HELD, FIXED, STRAPS, FIXING_NEEDED);
     }
 
     @Override
@@ -40,6 +47,22 @@ final class RestraintMeasures implements Topic {
         for (Sheet.Load load : plan.sheet().cargo()) {
             load.lashing().ifPresent(lashing -> strapped(plan, load, lashing, measures));
         }
+        for (Fitment part : plan.sheet().fitments()) {
+            part.fixing().ifPresent(fixing -> fixed(plan, part, fixing, measures));
+        }
+    }
+
+    private static void fixed(Plan plan, Fitment part, Fixing fixing, List<Measure> measures) {
+        Figure held = fixing.loaded().most(part.mass());
+        measures.add(Measure.of(FIXED, part.name(), LoadBox.holdDown(fixing.points(), fixing.limit(), held))
+                .worked(
+                        "ratio = points x limit / held",
+                        in("points", fixing.points(), ""),
+                        in("limit", fixing.limit(), "kg"),
+                        in("held", held, "kg")));
+        Figure least = plan.practice(PracticeId.BODY_FORWARD_LEAST);
+        measures.add(Measure.enough(FIXING_NEEDED, part.name(), least.times(held))
+                .worked("needed = least x held", in("least", least, ""), in("held", held, "kg")));
     }
 
     private static void strapped(Plan plan, Sheet.Load load, Lashing lashing, List<Measure> measures) {

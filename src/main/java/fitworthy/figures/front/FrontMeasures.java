@@ -20,11 +20,14 @@ import fitworthy.sheet.FrontDetails.LampUse;
 import fitworthy.sheet.FrontDetails.Lamps;
 import fitworthy.sheet.FrontDetails.Sensors;
 import fitworthy.sheet.FrontDetails.Winch;
+import fitworthy.sheet.Job;
 import fitworthy.sheet.Sheet;
+import fitworthy.sheet.TyreDetails.Tyres;
+import fitworthy.sheet.Vehicle.Assistance;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What a bar, a winch and lamps do to the front of the vehicle; their mass is a matter of the axle loads. */
+/** What a bar, a winch, lamps and a change of height do to what looks ahead; mass is a matter of the axle loads. */
 public final class FrontMeasures implements Topic {
 
     private static final MeasureKind AIRBAG_STATEMENT =
@@ -33,6 +36,8 @@ public final class FrontMeasures implements Topic {
             yesNo("front.bar-marked", "whether the bar bears the mark of its standard");
     private static final MeasureKind SENSORS_SET =
             yesNo("front.sensors-set", "whether setting the sensors again is planned");
+    private static final MeasureKind ASSISTANCE =
+            word("front.assistance", "what becomes of the sensors of the driver assistance", Assistance.class);
     private static final MeasureKind SENSORS = word("front.sensors", "what becomes of the sensors", Sensors.class);
     private static final MeasureKind PLATE = yesNo("front.plate-visible", "whether the number plate can be read");
     private static final MeasureKind LAMPS_VISIBLE =
@@ -55,6 +60,7 @@ public final class FrontMeasures implements Topic {
                 BAR_MARKED,
                 SENSORS,
                 SENSORS_SET,
+                ASSISTANCE,
                 PLATE,
                 LAMPS_VISIBLE,
                 APPROACH,
@@ -85,6 +91,32 @@ public final class FrontMeasures implements Topic {
                         .toList(),
                 measures);
         added(GRILLE, "grille", hidden(plan), measures);
+        assistance(plan, measures);
+    }
+
+    /** Asked where the sensors come to look elsewhere; a bar that moves some of them asks it of all. */
+    private static void assistance(Plan plan, List<Measure> measures) {
+        if (plan.toBeDone(Bar.class).stream().anyMatch(bar -> bar.sensors().is(Sensors.MOVED))) {
+            return;
+        }
+        boolean moved = plan.sheet().fitments().stream().anyMatch(part -> !part.isDone() && movesView(part.kind()))
+                || plan.sheet().jobs().stream().anyMatch(job -> job.kind().is(Job.Kind.ALIGNMENT));
+        Figure growth = plan.toBeDone(Tyres.class).isEmpty() ? Figure.of(0, 0) : plan.tyreGrowth();
+        Choice<Assistance> answer = plan.vehicle().assistance();
+        if (moved || !growth.isZero()) {
+            boolean open = !moved && !growth.known() && answer.is(Assistance.LEFT);
+            measures.add(Measure.of(
+                    ASSISTANCE,
+                    "camera and radar",
+                    open ? Choice.missing(growth.missing().get(0)) : answer));
+        }
+    }
+
+    private static boolean movesView(Fitment.Kind kind) {
+        return switch (kind) {
+            case SPRINGS, BODY_LIFT, WINDSCREEN -> true;
+            default -> false;
+        };
     }
 
     /** The sum of what each part adds, where there is a part. */

@@ -30,8 +30,9 @@ import fitworthy.sheet.Vehicle.MadeFor;
 import fitworthy.sheet.VehicleEnd;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
-/** What pulls a stuck vehicle out, and what it is fastened to. Asked only where something for it is planned. */
+/** What pulls a stuck vehicle out, asked only where something for it is planned, and what is carried far from help. */
 public final class RecoveryMeasures implements Topic {
 
     private static final MeasureKind POINT = word("recovery.point", "what the point was made for", MadeFor.class);
@@ -74,27 +75,31 @@ public final class RecoveryMeasures implements Topic {
 
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(
-                POINT,
-                POINT_LIMIT,
-                PULL,
-                SINGLE,
-                COUPLED,
-                LINE,
-                CURRENT,
-                RUN,
-                STRAP,
-                SHACKLE,
-                BLOCK,
-                TREE_STRAP,
-                KIT,
-                WINCH_NEEDED,
-                STRAP_NEEDED,
-                STRAP_HIGHEST);
+        return Stream.concat(
+                        Stream.of(
+                                POINT,
+                                POINT_LIMIT,
+                                PULL,
+                                SINGLE,
+                                COUPLED,
+                                LINE,
+                                CURRENT,
+                                RUN,
+                                STRAP,
+                                SHACKLE,
+                                BLOCK,
+                                TREE_STRAP,
+                                KIT,
+                                WINCH_NEEDED,
+                                STRAP_NEEDED,
+                                STRAP_HIGHEST),
+                        FarFromHelp.KINDS.stream())
+                .toList();
     }
 
     @Override
     public void plan(Plan plan, List<Measure> measures) {
+        FarFromHelp.plan(plan, measures);
         if (plan.sheet().fitments().stream().noneMatch(RecoveryMeasures::forRecovery)) {
             return;
         }

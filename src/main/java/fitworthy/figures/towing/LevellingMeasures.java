@@ -1,6 +1,7 @@
 package fitworthy.figures.towing;
 
 import static fitworthy.figures.measure.MeasureKind.number;
+import static fitworthy.figures.measure.MeasureKind.rated;
 import static fitworthy.figures.measure.MeasureKind.yesNo;
 import static fitworthy.figures.measure.Working.in;
 
@@ -23,12 +24,16 @@ final class LevellingMeasures implements Topic {
             number("towing.levelling-share", "%", 0, "share of the load lifted off the front axle that it brings back");
     private static final MeasureKind OFF_REAR =
             number("towing.levelled-rear", "kg", 0, "load that it takes off the rear axle");
+    private static final MeasureKind BARS_MOST =
+            rated("towing.bars-most", "kg", 0, "load on the ball", "most that the bars are made for");
+    private static final MeasureKind BARS_LEAST =
+            rated("towing.bars-least", "kg", 0, "load on the ball", "least that the bars are made for");
     private static final MeasureKind ON_AIR =
             yesNo("towing.levelling-on-air", "whether the rear axle under it rides on air springs");
 
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(ALLOWED, SHARE, OFF_REAR, ON_AIR);
+        return List.of(ALLOWED, SHARE, OFF_REAR, BARS_MOST, BARS_LEAST, ON_AIR);
     }
 
     @Override
@@ -59,6 +64,8 @@ final class LevellingMeasures implements Topic {
                         in("wheelbase", plan.wheelbase(), "mm"),
                         in("reach", levelling.reach(), "%"))
                 .worked(Levelling.reached(plan, trailer)));
+        measures.add(Measure.of(BARS_MOST, hitch, trailer.ball(), plan.towBar().barsMost()));
+        measures.add(Measure.of(BARS_LEAST, hitch, trailer.ball(), plan.towBar().barsLeast()));
         boolean added = !plan.fitments(Fitment.Kind.AIR_SPRINGS).isEmpty();
         measures.add(Measure.of(
                 ON_AIR, hitch, added ? Choice.of(YesNo.YES) : plan.vehicle().rearAirSprings()));

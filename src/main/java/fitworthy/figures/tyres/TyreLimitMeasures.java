@@ -58,19 +58,19 @@ final class TyreLimitMeasures implements Topic {
     @Override
     public void loading(Loading loading, List<Measure> measures) {
         Plan plan = loading.plan();
-        PassengerTyres tyres = RunningGear.onTheRoad(plan);
-        if (!tyres.countInFull()) {
-            passenger(tyres, "front axle", loading.axles().front(), RunningGear.tyresCarry(plan, false), measures);
-            passenger(tyres, "rear axle", loading.axles().rear(), RunningGear.tyresCarry(plan, true), measures);
+        if (!RunningGear.onTheRoad(plan).countInFull()) {
+            passenger(plan, "front axle", loading.axles().front(), RunningGear.tyresCarry(plan, false), measures);
+            passenger(plan, "rear axle", loading.axles().rear(), RunningGear.tyresCarry(plan, true), measures);
         }
     }
 
     /** More than the tyres carry by their index is a fault of its own. */
-    private static void passenger(
-            PassengerTyres tyres, String axle, Figure load, Figure carried, List<Measure> measures) {
-        if (!load.isAbove(carried)) {
+    private static void passenger(Plan plan, String axle, Figure load, Figure carried, List<Measure> measures) {
+        if (!plan.stretch().against(load, carried).isAbove(carried)) {
+            PassengerTyres tyres = RunningGear.onTheRoad(plan);
             Figure counted = tyres.counted(carried, load);
-            measures.add(Measure.of(PASSENGER_LOAD, axle, load, counted).worked(tyres.working(carried, counted)));
+            measures.add(Measure.of(PASSENGER_LOAD, axle, plan.stretch().against(load, counted), counted)
+                    .worked(tyres.working(carried, counted)));
         }
     }
 }

@@ -16,6 +16,7 @@ import fitworthy.figures.plan.RunningGear;
 import fitworthy.figures.plan.Topic;
 import fitworthy.figures.plan.TyreSet;
 import fitworthy.figures.plan.VehicleClass;
+import fitworthy.figures.plan.WheelbaseStretch;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
@@ -145,7 +146,6 @@ public final class TyreRatingMeasures implements Topic {
     private static void axle(
             Loading loading, String axle, Figure load, Figure least, boolean rear, List<Measure> measures) {
         Plan plan = loading.plan();
-        TyreDetails.Tyres tyres = plan.tyres();
         Figure carried = RunningGear.tyresCarry(plan, rear);
         Working sheet = MassWorkings.axles(loading.masses(), plan.wheelbase());
         measures.add(Measure.of(LOAD, axle, plan.stretch().against(load, carried), carried)
@@ -165,19 +165,31 @@ public final class TyreRatingMeasures implements Topic {
         }
         // Overloaded tyres are a fault that no pressure mends.
         if (!known.isAbove(carried)) {
-            measures.add(Measure.of(
-                            PRESSURE,
-                            axle,
-                            rear ? tyres.rearPressure() : tyres.frontPressure(),
-                            TyreFigures.pressureNeeded(tyres.referencePressure(), load, carried))
-                    .worked(
-                            "needed = reference x load / carried",
-                            in("reference", tyres.referencePressure(), "kPa"),
-                            in("load", load, "kg"),
-                            in("carried", carried, "kg"))
-                    .worked(RunningGear.tyresCarried(plan, rear)));
+            pressure(plan, axle, load, carried, rear, measures);
         }
         spare(plan, axle, load, least, rear, measures);
+    }
+
+    private static void pressure(
+            Plan plan, String axle, Figure load, Figure carried, boolean rear, List<Measure> measures) {
+        WheelbaseStretch stretch = plan.stretch();
+        TyreDetails.Tyres tyres = plan.tyres();
+        Figure reference = tyres.referencePressure();
+        Figure planned = rear ? tyres.rearPressure() : tyres.frontPressure();
+        Figure needed = TyreFigures.pressureNeeded(reference, load, carried);
+        Figure within = TyreFigures.pressureNeeded(reference, stretch.unsettled(), carried);
+        Figure sure = planned.isAtMost(needed) ? stretch.most(load) : load;
+        measures.add(Measure.of(
+                        PRESSURE,
+                        axle,
+                        stretch.settled(planned, within, needed),
+                        TyreFigures.pressureNeeded(reference, sure, carried))
+                .worked(
+                        "needed = reference x load / carried",
+                        in("reference", reference, "kPa"),
+                        in("load", sure, "kg"),
+                        in("carried", carried, "kg"))
+                .worked(RunningGear.tyresCarried(plan, rear)));
     }
 
     private static void spare(Plan plan, String axle, Figure load, Figure least, boolean rear, List<Measure> measures) {
@@ -186,7 +198,8 @@ public final class TyreRatingMeasures implements Topic {
         Figure carried = plan.tables().tyreLoad(index);
         PassengerTyres spare = VehicleClass.tyres(plan, sparePassenger(plan));
         Figure counted = spare.counted(carried, onOne);
-        measures.add(Measure.of(SPARE_LOAD, axle, onOne, counted)
+        Figure within = plan.stretch().unsettled().times(1.0 / RunningGear.wheels(plan, rear));
+        measures.add(Measure.of(SPARE_LOAD, axle, plan.stretch().settled(onOne, within, counted), counted)
                 .worked("load = axle / tyres", in("axle", load, "kg"), RunningGear.tyreCount(plan, rear))
                 .worked(spare.working(carried, counted), RunningGear.indexed(index))
                 .atLeast(least.times(1.0 / RunningGear.wheels(plan, rear))));

@@ -58,7 +58,20 @@ final class BodyRemedies {
         table.told(RemedyTable.LEFT_OR_USUAL, "body.load-loose");
         table.rule("body.shaft-whirls", says("piece to ", " between", set(at("fitments.{subject}.shaft.span"))));
         table.rule("body.rails-weak body.rails-yield", says("yield at ", "\\.", set(at("vehicle.rails.yield"))));
+        table.rule("body.fixing-weak", says("that bear ", " in all", (tree, sheet, finding, amount) -> {
+            double points = sheet.planned().fitments().stream()
+                    .filter(part -> part.name().equals(finding.judged().subject()))
+                    .findFirst()
+                    .orElseThrow()
+                    .fixing()
+                    .orElseThrow()
+                    .points()
+                    .value();
+            return set(at("fitments.{subject}.fixing.limit"))
+                    .done(tree, sheet, finding, new Amount(amount.value() / points, amount.unit()));
+        }));
         table.rule("body.shaft-steep", says("down by ", ", by", less(at("fitments.{subject}.shaft.joint-angle"))));
+        table.rule("body.shaft-fast", says("joints to ", " or less", set(at("fitments.{subject}.shaft.joint-angle"))));
         table.rule("across.same-place", says("by ", " ?,", MOVED));
         table.rule("across.tanks-not-full", says("least ", " less", (tree, sheet, finding, amount) -> (finding.judged()
                                 .subject()

@@ -90,6 +90,13 @@ final class TowingRemedies {
         Act tension = set(of(Fitment.Kind.TOW_BAR, "vehicle.tow-bar", "levelling-share"));
         table.rule("towing.levelling-slack", says("at least ", " of", tension));
         table.rule("towing.levelling-tight", says("until ", " or", tension));
+        table.rule(
+                "towing.bars-weak",
+                says("bars for ", " on the ball", set(of(Fitment.Kind.TOW_BAR, "vehicle.tow-bar", "bars-most"))),
+                says("ball by ", "\\.", less(at("trailer.ball"))));
+        table.rule(
+                "towing.bars-stiff",
+                says("made for ", " on the ball", set(of(Fitment.Kind.TOW_BAR, "vehicle.tow-bar", "bars-least"))));
         table.rule("towing.levelled-over", says("at least ", " out", OFF_TRAILER));
         table.rule("towing.outweighed", says("trailer by ", " or", OFF_TRAILER));
         table.rule("towing.too-fast towing.too-fast-heavy", says("Plan on ", " or", set(at("trip.top-speed"))));
