@@ -462,7 +462,9 @@ class NewPageTest {
         List<String> wishes = List.of("bar and winch", "UHF radio with whip aerial", "bar and gizmo");
         String look = sent("/new/look", wishes).body();
         assertEquals("bar: kind: bar; winch: kind: winch", said(look, "part-1"));
-        assertEquals("from the shelf", said(sent("/new/look", List.of("Roof rack with tent")).body(), "part-1"));
+        assertEquals(
+                "from the shelf",
+                said(sent("/new/look", List.of("Roof rack with tent")).body(), "part-1"));
         assertEquals("UHF radio: kind: radio, uhf-cb; whip aerial: kind: aerial", said(look, "part-2"));
         assertTrue(said(look, "part-3").contains("one thing a line, in few words"), said(look, "part-3"));
         holds(text("two", wishes.subList(0, 1)), "  - {name: Bar, kind: bar}\n  - {name: Winch, kind: winch}\n");
