@@ -31,15 +31,20 @@ public final class MarginTable {
                 .toList();
     }
 
-    /** The margin to a limit in each of some loadings, with 'about' where that rests on guesses. */
+    /** The margin to a limit in each of some loadings, marked where it is too close to call or rests on guesses. */
     public static List<String> cells(Margin margin, List<String> loadings) {
         return loadings.stream()
                 .map(loading -> margin.left().containsKey(loading)
                         ? (margin.atLeast().contains(loading) ? "at least " : "")
                                 + Wording.spareOrOver(margin.left().get(loading), margin.kind())
-                                + (margin.guessed().contains(loading) ? " (about)" : "")
+                                + mark(margin, loading)
                         : "-")
                 .toList();
+    }
+
+    /** Behind a margin: that it is too close to call, else that it rests on guesses. */
+    private static String mark(Margin margin, String loading) {
+        return margin.close().contains(loading) ? " (close)" : margin.guessed().contains(loading) ? " (about)" : "";
     }
 
     /** The margin to a limit in the loading that leaves least. */
