@@ -91,7 +91,8 @@ final class AnswerPage {
         List<Particular> answers = new ArrayList<>();
         answers.add(new Particular(
                 "Within its ratings?",
-                Verdict.loaded(arrangement.advice()) + Verdict.keptElsewhere(arrangement.advice())));
+                Verdict.loaded(arrangement.advice()) + Verdict.keptElsewhere(arrangement.advice()) + " Payload "
+                        + Payload.inShort(arrangement.advice())));
         Advice advice = arrangement.advice();
         advice.sheet()
                 .trailer()

@@ -64,7 +64,7 @@ public final class MarginTable {
                         + (others > 0 ? ", and " + others + (others == 1 ? " other" : " others") : "") + ".";
     }
 
-    /** Prints the table and what is missing of it, with a blank line behind; nothing where there is nothing to print. */
+    /** Prints the table and what is missing of it, then the payload. What a loading leaves for more stands right below. */
     static void print(Page page, Arrangement arrangement) {
         List<String> margins = lines(arrangement, Page.COLUMNS);
         String waiting = waiting(arrangement.advice());
@@ -72,9 +72,7 @@ public final class MarginTable {
         if (!waiting.isEmpty()) {
             page.wrapped(0, waiting);
         }
-        if (!margins.isEmpty() || !waiting.isEmpty()) {
-            page.blank();
-        }
+        page.wrapped(0, "Payload " + Payload.inShort(arrangement.advice()));
     }
 
     /** The table as lines, each heading first; blocks below each other where the loadings need more than {@code width}. */
