@@ -66,6 +66,11 @@ public final class Arrangement {
             return card().severity().value();
         }
 
+        /** Whether it passes its limit by less than can be known, where it passes it furthest. */
+        public boolean isTooClose() {
+            return worst().comparison().filter(Comparison::tooClose).isPresent();
+        }
+
         /** Whether somebody stands for it in every loading. */
         public boolean isWaived() {
             return outcomes.stream().allMatch(outcome -> waiver(outcome).isPresent());
@@ -310,6 +315,15 @@ public final class Arrangement {
                 .sorted(LEAST_LEFT_FIRST)
                 .forEach(met -> least.putIfAbsent(met.judged().subject(), met));
         return List.copyOf(least.values());
+    }
+
+    /** Whether nothing that nobody waived is as severe as the worst of it but what is too close to call. */
+    public boolean isWorstTooClose() {
+        List<Group<Finding>> standing = standing();
+        return !standing.isEmpty()
+                && standing.stream()
+                        .filter(group -> group.severity() == standing.get(0).severity())
+                        .allMatch(Group::isTooClose);
     }
 
     /** Whether anything of a severity was found, waived or not. */

@@ -2,11 +2,15 @@ package fitworthy.advice;
 
 import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Check;
+import fitworthy.advice.Outcome.Comparison;
 import fitworthy.book.Book;
 import fitworthy.figures.mass.LoadMeasures;
 import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.towing.HitchMeasures;
 import fitworthy.quantity.Missing;
+import java.util.Collection;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,15 +30,21 @@ import java.util.stream.Stream;
  *     not assessed
  * @param guessed the load cases of these in which that rests on guesses
  * @param atLeast those in which more may be passed, since not all of it is known
+ * @param close those in which it is passed by less than can be known
  */
 public record Margin(
-        String limit, MeasureKind kind, Map<String, Double> left, Set<String> guessed, Set<String> atLeast) {
+        String limit,
+        MeasureKind kind,
+        Map<String, Double> left,
+        Set<String> guessed,
+        Set<String> atLeast,
+        Set<String> close) {
 
     private static final String TOWING = "towing";
 
     /** What a rating limits; that a weighing differs from the parts by more than its tolerance is no such limit. */
-    private static final Set<MeasureKind> LIMITED =
-            Set.of(LoadMeasures.LOADED, LoadMeasures.AXLE, LoadMeasures.COMBINED, LoadMeasures.ROOF);
+    private static final Set<MeasureKind> LIMITED = Set.of(
+            LoadMeasures.LOADED, LoadMeasures.AXLE, LoadMeasures.COMBINED, LoadMeasures.ROOF, HitchMeasures.BALL);
 
     /** What is left in the loading that leaves least. */
     public double least() {
@@ -45,6 +55,7 @@ public record Margin(
     static List<Margin> all(Advice advice) {
         SortedMap<String, Margin> margins = new TreeMap<>();
         Set<Check> ratings = Ratings.of(advice).told();
+        Set<String> told = new HashSet<>();
         Stream.<List<? extends Assessed>>of(advice.findings(), advice.met(), advice.held())
                 .flatMap(List::stream)
                 .filter(outcome -> (isOfMass(outcome) || ratings.contains(outcome.check()))
@@ -54,11 +65,23 @@ public record Margin(
                     String limit = outcome.judged().subject() + ": " + kind.limitMeaning();
                     Margin margin = margins.computeIfAbsent(
                             limit,
-                            none -> new Margin(limit, kind, new LinkedHashMap<>(), new HashSet<>(), new HashSet<>()));
+                            none -> new Margin(
+                                    limit,
+                                    kind,
+                                    new LinkedHashMap<>(),
+                                    new HashSet<>(),
+                                    new HashSet<>(),
+                                    new HashSet<>()));
+                    if (ratings.contains(outcome.check())) {
+                        told.add(limit);
+                    }
                     boolean guessed = advice.isGuessed(outcome);
                     loadings(outcome, advice).forEach(loadCase -> {
-                        margin.left.putIfAbsent(
-                                loadCase, outcome.comparison().orElseThrow().margin());
+                        Comparison compared = outcome.comparison().orElseThrow();
+                        margin.left.putIfAbsent(loadCase, compared.margin());
+                        if (compared.tooClose()) {
+                            margin.close.add(loadCase);
+                        }
                         if (outcome.judged().measure().isAtLeast()) {
                             margin.atLeast.add(loadCase);
                         }
@@ -67,7 +90,18 @@ public record Margin(
                         }
                     });
                 });
+        leaveOneOfBall(margins.values(), told);
         return List.copyOf(margins.values());
+    }
+
+    /** The ball has limits of vehicle, tow bar and coupling: the closest stands for them, beside those the verdict tells of. */
+    private static void leaveOneOfBall(Collection<Margin> margins, Set<String> told) {
+        margins.stream()
+                .filter(margin -> margin.kind == HitchMeasures.BALL)
+                .min(Comparator.comparingDouble(Margin::least)
+                        .thenComparing(margin -> !margin.limit.startsWith("vehicle")))
+                .ifPresent(closest -> margins.removeIf(margin ->
+                        margin.kind == HitchMeasures.BALL && margin != closest && !told.contains(margin.limit)));
     }
 
     /** What the loading does not change holds in all of them; of a trailer in those that tow it. */

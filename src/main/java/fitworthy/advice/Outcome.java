@@ -180,6 +180,11 @@ public sealed interface Outcome {
             return Math.abs(margin) < Figure.rounded(tolerance());
         }
 
+        /** Whether the limit is passed by less than can be known: neither a pass nor surely a fault. */
+        public boolean tooClose() {
+            return margin < 0 && uncertain();
+        }
+
         private static Optional<Comparison> of(Judged judged, List<Practice> practice) {
             Card card = judged.card();
             if (card.against().isEmpty()) {

@@ -2,11 +2,13 @@ package fitworthy.advice;
 
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.plan.FuelRange;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.room.Most;
 import fitworthy.figures.room.Room;
 import fitworthy.figures.room.RoomMeasures;
 import fitworthy.figures.room.TankRoom;
+import fitworthy.quantity.Figure;
 import fitworthy.sheet.Guesses;
 import java.util.List;
 import java.util.Map;
@@ -26,20 +28,24 @@ public record RoomLeft(List<InLoading> loadings) {
      *
      * @param loading its name
      * @param towing whether the trailer is on; the heaviest is what it would be if it were
+     * @param payload what is used of the payload, kg
      * @param trailer the heaviest trailer, kg; nothing where the sheet has none
      * @param ball the most that may be on the ball, kg, whatever the trailer weighs
      * @param aboard what people and cargo may still be added, kg, place by place
      * @param tanks how full each tank may be
      * @param range on the fuel as planned; nothing where no tank feeds the engine
+     * @param consumption by which the range is worked out, L/100km
      */
     public record InLoading(
             String loading,
             boolean towing,
+            Figured payload,
             Optional<Answer> trailer,
             Optional<Answer> ball,
             List<Answer> aboard,
             List<Tank> tanks,
-            Optional<Figured> range) {}
+            Optional<Figured> range,
+            Figure consumption) {}
 
     /** A figure of the advice. @param guessed whether it rests on guesses of the sheet */
     public record Figured(Measure measure, boolean guessed) {}
@@ -91,13 +97,15 @@ public record RoomLeft(List<InLoading> loadings) {
             return new InLoading(
                     name,
                     loading.towing(),
+                    figured(RoomMeasures.PAYLOAD, RoomMeasures.VEHICLE, name).orElseThrow(),
                     room.trailer().map(most -> answer(RoomMeasures.TRAILER, "trailer", name, most)),
                     room.ball().map(most -> answer(RoomMeasures.BALL, "ball", name, most)),
                     room.aboard().entrySet().stream()
                             .map(place -> answer(RoomMeasures.ABOARD, place.getKey(), name, place.getValue()))
                             .toList(),
                     room.tanks().stream().map(tank -> tank(tank, name)).toList(),
-                    figured(RoomMeasures.RANGE_PLANNED, RoomMeasures.FUEL, name));
+                    figured(RoomMeasures.RANGE_PLANNED, RoomMeasures.FUEL, name),
+                    FuelRange.consumption(loading));
         }
 
         private Tank tank(TankRoom tank, String loading) {

@@ -8,7 +8,6 @@ import fitworthy.advice.Arrangement;
 import fitworthy.advice.Ranked;
 import fitworthy.advice.Ratings;
 import fitworthy.advice.TrailerRoom;
-import fitworthy.book.Buying.Settled;
 import fitworthy.book.Severity;
 import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Facts;
@@ -92,7 +91,8 @@ final class AnswerPage {
         List<Particular> answers = new ArrayList<>();
         answers.add(new Particular(
                 "Within its ratings?",
-                Verdict.loaded(arrangement.advice()) + Verdict.keptElsewhere(arrangement.advice())));
+                Verdict.loaded(arrangement.advice()) + Verdict.keptElsewhere(arrangement.advice()) + " Payload "
+                        + Payload.inShort(arrangement.advice())));
         Advice advice = arrangement.advice();
         advice.sheet()
                 .trailer()
@@ -163,7 +163,7 @@ final class AnswerPage {
                         whole("Asks for", 8),
                         text("Finding", 30),
                         text("What to do", 43),
-                        text("Whom to ask", 15)),
+                        text("Who acts", 15)),
                 worst.stream().map(one -> row(one, brief)).toList());
     }
 
@@ -175,7 +175,7 @@ final class AnswerPage {
                         findings.title(one.group()) + OthersPage.under(one) + by(one),
                         brief || one.open()
                                 ? order(one)
-                                : Wording.remedy(one.group().worst()),
+                                : settle(one) + Wording.remedy(one.group().worst()),
                         acts(one)),
                 FindingBlocks.link(one),
                 false);
@@ -185,7 +185,11 @@ final class AnswerPage {
     private String order(Ranked one) {
         return one.open()
                 ? GuessWords.toMeasure(arrangement, one.group())
-                : Wording.order(one.group().worst());
+                : settle(one) + Wording.order(one.group().worst());
+    }
+
+    private String settle(Ranked one) {
+        return TooClose.first(one.group().worst(), arrangement.isGuessed(one.group()));
     }
 
     /** By how much and in which loadings, behind a title; nothing where nothing is compared. */
@@ -195,15 +199,6 @@ final class AnswerPage {
     }
 
     private String acts(Ranked one) {
-        Addressee whom =
-                addressees.asked(one.group().card().ask().get(0), one.group().worst());
-        return switch (whom.party()) {
-            case BUILDER ->
-                one.group().card().settledBy() == Settled.LESS_LOAD
-                        ? "The customer chooses what"
-                        : "The builder does it";
-            case CUSTOMER -> "The customer decides";
-            default -> "Ask " + whom.words();
-        };
+        return Asked.acts(addressees, one.group());
     }
 }

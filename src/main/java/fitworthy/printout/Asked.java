@@ -3,11 +3,11 @@ package fitworthy.printout;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Arrangement.Group;
-import fitworthy.advice.Arrangement.Told;
 import fitworthy.advice.MissingFigure;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Question;
 import fitworthy.book.Ask;
+import fitworthy.book.Buying.Settled;
 import fitworthy.book.Party;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Missing;
@@ -18,11 +18,8 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -47,7 +44,8 @@ record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
 
         /** What was found. */
         String title() {
-            return Wording.fill(finding.card().title(), finding.worst());
+            return (finding.isTooClose() ? Words.capital(TooClose.WORDS) + ": " : "")
+                    + Wording.fill(finding.card().title(), finding.worst());
         }
 
         /** What is asked; empty where it is what the remedy says. */
@@ -128,19 +126,28 @@ record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
         return all.computeIfAbsent(whom, none -> new Asked(whom, new ArrayList<>(), new ArrayList<>()));
     }
 
-    /**
-     * Findings by who acts on them, which is the party that their card asks first.
-     *
-     * @param findings headings with what is told under them, in whose order each party's stand
-     */
-    static SortedMap<Party, List<Told>> byActor(List<Told> findings) {
-        return findings.stream()
-                .collect(Collectors.groupingBy(told -> actor(told.head()), TreeMap::new, Collectors.toList()));
+    /** Who acts on a finding: whom its card asks first; where load has to stay behind, the customer, who chooses what. */
+    static Party actor(Group<Finding> finding) {
+        Party first = finding.card().ask().get(0).party().value();
+        return isChoiceOfLoad(finding) ? Party.CUSTOMER : first;
     }
 
-    /** Who acts on a finding. */
-    static Party actor(Group<Finding> finding) {
-        return finding.card().ask().get(0).party().value();
+    private static boolean isChoiceOfLoad(Group<Finding> finding) {
+        return finding.card().settledBy() == Settled.LESS_LOAD
+                && finding.card().ask().get(0).party().is(Party.BUILDER);
+    }
+
+    /** The same as a sentence without its end, on page and paper alike. */
+    static String acts(Addressees addressees, Group<Finding> finding) {
+        if (isChoiceOfLoad(finding)) {
+            return "The customer chooses what";
+        }
+        Addressee whom = addressees.asked(finding.card().ask().get(0), finding.worst());
+        return switch (whom.party()) {
+            case BUILDER -> "The builder does it";
+            case CUSTOMER -> "The customer decides";
+            default -> "Ask " + whom.words();
+        };
     }
 
     /** What to bring or send, each thing once. */

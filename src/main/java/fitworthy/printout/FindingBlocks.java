@@ -41,9 +41,6 @@ final class FindingBlocks {
     /** Above what guesses decide. */
     private static final String OPEN = "Too close to call on guesses: measure, then have the plan checked again";
 
-    /** What is told of it in place of by how much. */
-    private static final String TOO_CLOSE = "too close to call";
-
     /** The loading of what does not depend on it. */
     private static final String ANY = "any";
 
@@ -73,7 +70,7 @@ final class FindingBlocks {
      */
     static String margin(Ranked finding) {
         if (finding.open()) {
-            return TOO_CLOSE;
+            return TooClose.WORDS;
         }
         Finding worst = finding.group().worst();
         String unit = worst.judged().measure().kind().unit();
@@ -81,6 +78,7 @@ final class FindingBlocks {
                 .map(comparison -> unit.isEmpty() || unit.equals("%")
                         ? Wording.figureAndLimit(worst.judged(), comparison)
                         : Wording.margin(worst.judged(), comparison))
+                .map(margin -> margin + (finding.group().isTooClose() ? ", " + TooClose.WORDS : ""))
                 .orElse("-");
     }
 
@@ -234,12 +232,13 @@ final class FindingBlocks {
                                         + cited(judged.card().sources())),
                                 worst.practice().stream().map(this::practice))
                         .toList()));
-        if (group.outcomes().stream()
-                .anyMatch(finding ->
-                        finding.comparison().filter(Comparison::uncertain).isPresent())) {
-            details.add(Detail.of(
-                    "Caution", "The tolerance of the figures is larger than the margin and could turn this."));
-        }
+        TooClose.sentence(worst, arrangement.isGuessed(group))
+                .or(() -> group.outcomes().stream()
+                        .flatMap(finding -> finding.comparison().stream())
+                        .filter(Comparison::uncertain)
+                        .map(unsure -> "The tolerance of the figures is larger than the margin and could turn this.")
+                        .findFirst())
+                .ifPresent(caution -> details.add(0, Detail.of("Caution", caution)));
         return details;
     }
 

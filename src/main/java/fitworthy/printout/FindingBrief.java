@@ -24,7 +24,7 @@ import java.util.stream.Stream;
  * @param whatToDo the figures of the worst loading and the order to the workshop; empty for a note, of which the title
  *     tells enough
  * @param beside what it rests on where that is guessed, who stands for it, and what a shop sets
- * @param actor who acts on it
+ * @param actor who acts on it, as a sentence without its end
  * @param under what is listed under it, each rule once
  */
 public record FindingBrief(
@@ -74,7 +74,7 @@ public record FindingBrief(
                                         .map(set -> "Severity: " + set))
                         .flatMap(lines -> lines)
                         .toList(),
-                addressees.asked(head.card().ask().get(0), head.worst()).words(),
+                Asked.acts(addressees, head),
                 byRule.values().stream()
                         .map(same ->
                                 new Part(said(arrangement, same), waivers(same).toList()))
@@ -95,8 +95,15 @@ public record FindingBrief(
     /** What was found, and whether somebody stands for it or it rests on guesses. */
     static String title(Arrangement arrangement, Group<Finding> group) {
         return (group.isWaived() ? "Waived: " : "")
-                + GuessWords.before(arrangement, group)
+                + before(arrangement, group)
                 + Wording.fill(group.card().title(), group.worst());
+    }
+
+    /** Before what was found, how sure that is. */
+    static String before(Arrangement arrangement, Group<Finding> group) {
+        String close = group.isTooClose() ? TooClose.WORDS : "";
+        String sure = (arrangement.isGuessed(group) ? "on guesses " : "") + close;
+        return sure.isEmpty() ? "" : Words.capital(sure.strip()) + ": ";
     }
 
     private static Stream<String> waivers(List<Group<Finding>> groups) {
@@ -108,12 +115,15 @@ public record FindingBrief(
         if (arrangement.isDecidedByGuesses(group)) {
             return Words.capital(Wording.figureAndLimit(
                             worst.judged(), worst.comparison().orElseThrow()))
-                    + loading(group) + "; too close to call: measure what is guessed.";
+                    + loading(group) + "; " + TooClose.WORDS + ": measure what is guessed.";
         }
+        boolean guessed = arrangement.isGuessed(group);
         Optional<String> figures = worst.comparison()
                 .map(comparison -> Wording.brief(worst.judged(), comparison)
                         + loading(group)
-                        + (comparison.uncertain() ? "; too close to call. " : ". "));
+                        + (comparison.uncertain() ? "; " + TooClose.WORDS : "")
+                        + TooClose.inShort(worst, guessed)
+                        + ". ");
         return Words.capital(figures.orElse("") + Wording.order(worst));
     }
 

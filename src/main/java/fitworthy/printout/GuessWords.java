@@ -35,14 +35,9 @@ public final class GuessWords {
     /** How many of what is missing are named first. */
     private static final int MISSING = 3;
 
-    private static final String USUAL = "the book's usual figure";
+    static final String USUAL = "the book's usual figure";
 
     private GuessWords() {}
-
-    /** Before the title of a finding. */
-    static String before(Arrangement arrangement, Group<Finding> finding) {
-        return arrangement.isGuessed(finding) ? "On guesses: " : "";
-    }
 
     /** The guesses that matter most, as an order. */
     static String toMeasure(Arrangement arrangement, Group<Finding> finding) {

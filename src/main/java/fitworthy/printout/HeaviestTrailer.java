@@ -27,21 +27,35 @@ import java.util.stream.Collectors;
  */
 record HeaviestTrailer(RoomLeft room, Trailer trailer) {
 
+    /** Something that is told of each loading, empty of one that has no answer. @param before what stands before it */
+    private record Told(String before, Function<InLoading, String> of) {}
+
+    private List<Told> all() {
+        return List.of(
+                new Told(
+                        "",
+                        loading -> loading.trailer().map(HeaviestTrailer::most).orElse("")),
+                new Told("its " + kilograms(trailer.ball()) + " on the ball: ", this::onBall),
+                new Told("the vehicle itself could tow ", loading -> loading.trailer()
+                        .flatMap(HeaviestTrailer::alone)
+                        .orElse("")),
+                new Told("", loading -> loading.trailer()
+                        .filter(this::isTooHeavyEmpty)
+                        .map(answer -> trailer.name() + " is heavier even empty: " + kilograms(trailer.lightest()))
+                        .orElse("")));
+    }
+
     /** Each loading is named where not all come to the same; those that have no answer are left out. */
     String sentences() {
-        return (sentence("", loading -> loading.trailer()
-                                .map(HeaviestTrailer::most)
-                                .orElse(""))
-                        + sentence("Its " + kilograms(trailer.ball()) + " on the ball: ", this::onBall)
-                        + sentence("The vehicle itself could tow ", loading -> loading.trailer()
-                                .flatMap(HeaviestTrailer::alone)
-                                .orElse(""))
-                        + sentence("", loading -> loading.trailer()
-                                .filter(this::isTooHeavyEmpty)
-                                .map(answer ->
-                                        trailer.name() + " is heavier even empty: " + kilograms(trailer.lightest()))
-                                .orElse("")))
-                .strip();
+        return all().stream().map(this::sentence).collect(Collectors.joining()).strip();
+    }
+
+    /** The same of one loading, as the end of a line. */
+    String inLoading(InLoading loading) {
+        return all().stream()
+                .filter(told -> !told.of.apply(loading).isEmpty())
+                .map(told -> told.before + told.of.apply(loading))
+                .collect(Collectors.joining("; "));
     }
 
     /** Whether the vehicle is over a limit before a trailer is on. */
@@ -51,15 +65,15 @@ record HeaviestTrailer(RoomLeft room, Trailer trailer) {
                 .anyMatch(answer -> answer.most().isOver() && answer.most().taken() == 0);
     }
 
-    private String sentence(String before, Function<InLoading, String> answer) {
+    private String sentence(Told one) {
         Map<String, List<String>> loadings = new LinkedHashMap<>();
-        room.loadings().forEach(loading -> loadings.computeIfAbsent(answer.apply(loading), none -> new ArrayList<>())
+        room.loadings().forEach(loading -> loadings.computeIfAbsent(one.of.apply(loading), none -> new ArrayList<>())
                 .add(loading.loading()));
         loadings.remove("");
         String told = loadings.entrySet().stream()
                 .map(entry -> entry.getKey() + in(entry.getValue()))
                 .collect(Collectors.joining("; "));
-        return told.isEmpty() ? "" : Words.capital(before + told) + ". ";
+        return told.isEmpty() ? "" : Words.capital(one.before + told) + ". ";
     }
 
     private String in(List<String> loadings) {

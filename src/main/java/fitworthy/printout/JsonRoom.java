@@ -20,6 +20,7 @@ import java.util.List;
 record JsonRoom(
         @JsonProperty("case") String loadCase,
         boolean towing,
+        Payload payload,
         Room trailer,
         Room ball,
         List<Room> aboard,
@@ -34,11 +35,26 @@ record JsonRoom(
         return new JsonRoom(
                 loading.loading(),
                 loading.towing(),
+                Payload.of(loading.payload()),
                 loading.trailer().map(Room::of).orElse(null),
                 loading.ball().map(Room::of).orElse(null),
                 loading.aboard().stream().map(Room::of).toList(),
                 loading.tanks().stream().map(Filled::of).toList(),
                 loading.range().map(Value::of).orElse(null));
+    }
+
+    /** @param used what is used of it @param most GVM less kerb mass, null where not known @param left likewise */
+    record Payload(Value used, Double most, Double left) {
+
+        static Payload of(Figured figured) {
+            Measure measure = figured.measure();
+            return new Payload(
+                    Value.of(figured), number(measure, measure.getLimit()), number(measure, measure.getHeadroom()));
+        }
+
+        private static Double number(Measure measure, double value) {
+            return Double.isNaN(value) ? null : Wording.exact(value, measure.kind());
+        }
     }
 
     /** @param value null where it is not known @param worked how it came about, without the masses one by one */

@@ -12,11 +12,15 @@ import fitworthy.document.Report.Section;
 import fitworthy.document.Report.Signatures;
 import fitworthy.document.Report.Steps;
 import fitworthy.document.Report.Subheading;
+import fitworthy.figures.mass.LoadMeasures;
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.Alterations;
 import fitworthy.figures.plan.AxleLoads;
 import fitworthy.figures.plan.Loading;
 import fitworthy.printout.Asked.Point;
 import fitworthy.printout.words.Digits;
+import fitworthy.printout.words.Digits.Held;
 import fitworthy.printout.words.FieldWords;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Figure;
@@ -273,26 +277,25 @@ public final class Letters {
     private static String masses(Loading loading, boolean withAxles) {
         Vehicle.Ratings limits = loading.plan().ratings();
         AxleLoads axles = loading.axles();
-        List<String> loads = new ArrayList<>(List.of(load("vehicle", axles.total(), "GVM", limits.gvm())));
+        List<String> loads =
+                new ArrayList<>(List.of(load("vehicle", LoadMeasures.LOADED, axles.total(), "GVM", limits.gvm())));
         if (withAxles) {
-            loads.add(load("front axle", axles.front(), "limit", limits.frontAxle()));
-            loads.add(load("rear axle", axles.rear(), "limit", limits.rearAxle()));
+            loads.add(load("front axle", LoadMeasures.AXLE, axles.front(), "limit", limits.frontAxle()));
+            loads.add(load("rear axle", LoadMeasures.AXLE, axles.rear(), "limit", limits.rearAxle()));
         }
         if (loading.towing()) {
-            loads.add(load("with the trailer", loading.combined(), "GCM", limits.gcm()));
+            loads.add(load("with the trailer", LoadMeasures.COMBINED, loading.combined(), "GCM", limits.gcm()));
         }
         return loading.loadCase().name() + ": " + String.join(", ", loads) + ".";
     }
 
-    private static String load(String what, Figure load, String name, Figure limit) {
+    private static String load(String what, MeasureKind kind, Figure load, String name, Figure limit) {
+        Held held = Held.of(Measure.of(kind, what, load, limit));
         String tolerance = Digits.number(load.tolerance(), "kg", 0);
-        return what + " " + kilograms(load)
+        return what + " " + held.valueText()
                 + (load.known() && !tolerance.equals("0") ? " +/- " + tolerance + " kg" : "") + " (" + name + " "
-                + kilograms(limit) + ")";
-    }
-
-    private static String kilograms(Figure mass) {
-        return mass.known() ? Digits.number(mass.value(), "kg", 0) + " kg" : "not known";
+                + held.limitText() + (held.left() < 0 ? ", over by " + held.leftText() : "")
+                + (Math.abs(held.left()) < load.tolerance() && held.left() < 0 ? ", " + TooClose.WORDS : "") + ")";
     }
 
     /** What is asked, each once with all that it is about; then what is missing, and what is still to be chosen. */

@@ -31,15 +31,20 @@ public final class MarginTable {
                 .toList();
     }
 
-    /** The margin to a limit in each of some loadings, with 'about' where that rests on guesses. */
+    /** The margin to a limit in each of some loadings, marked where it is too close to call or rests on guesses. */
     public static List<String> cells(Margin margin, List<String> loadings) {
         return loadings.stream()
                 .map(loading -> margin.left().containsKey(loading)
                         ? (margin.atLeast().contains(loading) ? "at least " : "")
                                 + Wording.spareOrOver(margin.left().get(loading), margin.kind())
-                                + (margin.guessed().contains(loading) ? " (about)" : "")
+                                + mark(margin, loading)
                         : "-")
                 .toList();
+    }
+
+    /** Behind a margin: that it is too close to call, else that it rests on guesses. */
+    private static String mark(Margin margin, String loading) {
+        return margin.close().contains(loading) ? " (close)" : margin.guessed().contains(loading) ? " (about)" : "";
     }
 
     /** The margin to a limit in the loading that leaves least. */
@@ -59,7 +64,7 @@ public final class MarginTable {
                         + (others > 0 ? ", and " + others + (others == 1 ? " other" : " others") : "") + ".";
     }
 
-    /** Prints the table and what is missing of it, with a blank line behind; nothing where there is nothing to print. */
+    /** Prints the table and what is missing of it, then the payload. What a loading leaves for more stands right below. */
     static void print(Page page, Arrangement arrangement) {
         List<String> margins = lines(arrangement, Page.COLUMNS);
         String waiting = waiting(arrangement.advice());
@@ -67,9 +72,7 @@ public final class MarginTable {
         if (!waiting.isEmpty()) {
             page.wrapped(0, waiting);
         }
-        if (!margins.isEmpty() || !waiting.isEmpty()) {
-            page.blank();
-        }
+        page.wrapped(0, "Payload " + Payload.inShort(arrangement.advice()));
     }
 
     /** The table as lines, each heading first; blocks below each other where the loadings need more than {@code width}. */

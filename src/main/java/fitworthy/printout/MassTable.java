@@ -7,10 +7,14 @@ import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Paragraph;
 import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Table;
+import fitworthy.figures.mass.LoadMeasures;
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.AxleLoads;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.PointMass;
 import fitworthy.printout.words.Digits;
+import fitworthy.printout.words.Digits.Held;
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.Vehicle;
 import java.util.ArrayList;
@@ -118,23 +122,30 @@ final class MassTable {
         Vehicle.Ratings limits = loading.plan().ratings();
         String name = loading.loadCase().name();
         List<Row> rows = new ArrayList<>(List.of(
-                limit("front axle", name, axles.front(), limits.frontAxle()),
-                limit("rear axle", name, axles.rear(), limits.rearAxle()),
-                limit("vehicle, GVM", name, axles.total(), limits.gvm())));
+                limit("front axle", name, LoadMeasures.AXLE, axles.front(), limits.frontAxle()),
+                limit("rear axle", name, LoadMeasures.AXLE, axles.rear(), limits.rearAxle()),
+                limit("vehicle, GVM", name, LoadMeasures.LOADED, axles.total(), limits.gvm())));
         if (loading.towing()) {
-            rows.add(limit("vehicle and trailer, GCM", name, loading.combined(), limits.gcm()));
+            rows.add(limit("vehicle and trailer, GCM", name, LoadMeasures.COMBINED, loading.combined(), limits.gcm()));
         }
         return rows;
     }
 
-    private static Row limit(String name, String loading, Figure load, Figure limit) {
+    private static Row limit(String name, String loading, MeasureKind kind, Figure load, Figure limit) {
+        Held held = Held.of(Measure.of(kind, name, load, limit));
         return Row.of(
                 name,
                 loading,
-                kilograms(load, 0),
+                number(held, held.value()),
                 tolerance(load),
-                kilograms(limit, 0),
-                kilograms(limit.minus(load), 0));
+                number(held, held.limit()),
+                number(held, held.left()));
+    }
+
+    private static String number(Held held, double mass) {
+        return Double.isNaN(mass)
+                ? "not known"
+                : Digits.number(mass, "kg", held.kind().decimals());
     }
 
     private static String kilograms(Figure figure, int decimals) {

@@ -9,6 +9,7 @@ import fitworthy.advice.TrailerRoom;
 import fitworthy.document.Page;
 import fitworthy.figures.room.Limit;
 import fitworthy.figures.room.Step;
+import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.QuantityText;
@@ -27,7 +28,8 @@ public final class RoomBrief {
     private static final int GAP = 2;
     private static final String NONE = "-";
     /** What stands above a {@link #row}. */
-    public static final List<String> HEADINGS = List.of("ROOM LEFT", "heaviest trailer", "people and cargo", "range");
+    public static final List<String> HEADINGS =
+            List.of("ROOM LEFT", "heaviest trailer", "people and cargo", "range, L/100km");
 
     private RoomBrief() {}
 
@@ -132,7 +134,9 @@ public final class RoomBrief {
                 aboard(loading),
                 loading.range()
                         .filter(range -> range.measure().isKnown())
-                        .map(range -> RoomTable.about(range) + Wording.value(range.measure()))
+                        .map(range -> RoomTable.about(range) + Wording.value(range.measure()) + ", "
+                                + (loading.consumption().guess().isPresent() ? "about " : "")
+                                + Digits.number(loading.consumption().value(), "L/100km", 1))
                         .orElse(NONE));
     }
 

@@ -4,6 +4,7 @@ import fitworthy.advice.Advice;
 import fitworthy.document.Page;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.room.RoomMeasures;
+import fitworthy.printout.words.Digits.Held;
 import fitworthy.printout.words.Wording;
 import java.io.PrintWriter;
 import java.util.List;
@@ -43,10 +44,19 @@ public final class RoomPrintout {
         });
     }
 
+    /** What it is held against, and what is left of that; empty where it has no limit. */
+    private static String left(Measure measure) {
+        Held held = Held.of(measure);
+        return Double.isNaN(held.left())
+                ? ""
+                : ", " + measure.kind().limitMeaning() + " " + held.limitText() + ": " + held.leftText()
+                        + (held.left() < 0 ? " over" : " left");
+    }
+
     private static void print(Page page, Saying saying, Measure measure) {
         page.hanging(
                 "  ",
-                measure.getSubject() + ", " + measure.kind().meaning() + ": " + Wording.within(measure)
+                measure.getSubject() + ", " + measure.kind().meaning() + ": " + Wording.within(measure) + left(measure)
                         + (saying.plain() ? "" : " (" + measure.getName() + ")"));
         measure.workings().stream()
                 .map(working -> working.lines())

@@ -12,14 +12,14 @@ import fitworthy.document.Page;
 import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Table;
-import fitworthy.figures.measure.Measure;
 import fitworthy.figures.room.Limit;
 import fitworthy.figures.room.Most;
 import fitworthy.figures.room.RoomMeasures;
-import fitworthy.figures.room.Step;
+import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.FieldWords;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.Mark;
 import fitworthy.quantity.Missing;
 import fitworthy.sheet.Trailer;
 import fitworthy.source.Words;
@@ -38,6 +38,7 @@ final class RoomTable {
 
     private static final String HEADING = "ROOM LEFT, each answer by itself with all else as planned";
     private static final String TRAILER = "Heaviest trailer";
+    private static final String FUEL = "L/100km";
     /** How many places that come to the same are named. */
     private static final int PLACES = 4;
     /** How many figures are named that an answer lacks. */
@@ -46,7 +47,6 @@ final class RoomTable {
     private static final int QUESTION = 18;
 
     private final RoomLeft room;
-    private final Optional<Trailer> trailer;
     private final List<Line> lines = new ArrayList<>();
 
     /** An answer. @param loadings those that it holds in; none where it names them itself */
@@ -54,11 +54,11 @@ final class RoomTable {
 
     private RoomTable(Advice advice) {
         this.room = RoomLeft.of(advice);
-        this.trailer = advice.sheet().trailer();
-        add(TRAILER, loading -> loading.trailer().map(this::heaviest).orElse("") + onBall(loading));
+        Optional<Trailer> trailer = advice.sheet().trailer();
+        trailer.map(towed -> new HeaviestTrailer(room, towed)).ifPresent(heaviest -> add(TRAILER, heaviest::inLoading));
         add("People and cargo", RoomTable::aboard);
         add("Tanks", RoomTable::tanks);
-        addTogether("Range as planned", RoomTable::range);
+        addTogether("Range at L/100km", RoomTable::range);
     }
 
     /** That of an advice. */
@@ -148,45 +148,6 @@ final class RoomTable {
         return loadings;
     }
 
-    private String heaviest(Answer answer) {
-        Most most = answer.most();
-        String by = amount(answer, "", most.taken() > 0 ? "even so" : "without a trailer");
-        Optional<Step> vehicle = most.steps().stream()
-                .filter(step -> step.limit().of() == Limit.Of.VEHICLE)
-                .findFirst();
-        boolean others = !most.isOver()
-                && most.unknown().isEmpty()
-                && most.steps().get(0).limit().of() == Limit.Of.TRAILER;
-        if (others && vehicle.isPresent()) {
-            by += "; the vehicle alone allows " + step(vehicle.get());
-        }
-        Figure lightest = trailer.orElseThrow().lightest();
-        return by
-                + (most.figure().known() && lightest.known() && lightest.isAbove(most.figure())
-                        ? "; it cannot be loaded to less than " + kilograms(lightest.value())
-                                + ", so this build cannot tow it even empty"
-                        : "");
-    }
-
-    /** What may be on the ball where that is the most that can be told, the trailer's mass not being known. */
-    private String onBall(InLoading loading) {
-        Trailer towed = trailer.orElse(null);
-        return towed == null || towed.mass().known() || !towed.ball().known()
-                ? ""
-                : loading.ball()
-                        .filter(ball -> ball.most().atMost().known())
-                        .map(ball -> "; its ball of " + kilograms(towed.ball().value()) + ": "
-                                + (ball.most().isOver()
-                                        ? amount(ball, "", "without a trailer")
-                                        : "at most " + about(ball.figured()) + atMost(ball) + by(ball, "")))
-                        .orElse("");
-    }
-
-    private static String step(Step step) {
-        Measure most = Measure.most(RoomMeasures.TRAILER, "", step.most());
-        return Wording.within(most) + " (" + step.limit().words() + ")";
-    }
-
     /** Place by place, the least first; places that come to the same together. */
     private static String aboard(InLoading loading) {
         Map<String, List<Answer>> alike = new LinkedHashMap<>();
@@ -264,7 +225,8 @@ final class RoomTable {
     private static String range(InLoading loading) {
         return loading.range()
                 .map(range -> range.measure().isKnown()
-                        ? about(range) + Wording.within(range.measure())
+                        ? about(range) + Wording.within(range.measure()) + " at "
+                                + consumption(loading.consumption(), "")
                         : "not known: " + fields(range.measure().missing()))
                 .orElse("");
     }
@@ -302,6 +264,15 @@ final class RoomTable {
 
     static String fields(List<Missing> missing) {
         return Words.few(missing.stream().map(FieldWords::of).distinct().toList(), FIELDS);
+    }
+
+    /** What is burnt, by which a range is worked out; a guess with how far it may be off. @param unit as it is to stand */
+    static String consumption(Figure litres, String unit) {
+        String number = Digits.number(litres.value(), FUEL, 1) + unit;
+        return litres.guess().isEmpty()
+                ? number
+                : "about " + number + " +/- " + Digits.number(litres.tolerance(), FUEL, 1)
+                        + (litres.mark() == Mark.USUAL ? ", " + GuessWords.USUAL : "");
     }
 
     static String about(Figured figured) {

@@ -10,6 +10,7 @@ import fitworthy.book.Severity;
 import fitworthy.document.Page;
 import fitworthy.printout.TextPrintout.Painter;
 import fitworthy.printout.words.SeverityWords;
+import fitworthy.source.Words;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -177,9 +178,8 @@ public final class ShortPrintout {
     private void more(Counts counts) {
         page.wrapped(
                 0,
-                "Left out here: why, whom to ask, limits and sources (--full, or 'fitworthy explain SHEET ID')"
-                        + (counts.met() == 0 ? "" : "; " + inOrder(counts) + " (--all)")
-                        + ".");
+                (counts.met() == 0 ? "" : Words.capital(inOrder(counts)) + " (--all). ")
+                        + "Why, whom to ask: --full, or explain SHEET ID.");
     }
 
     /** How many checks are in order. */

@@ -133,10 +133,11 @@ public final class TextPrintout {
                 String.format(Locale.ROOT, "%-9s", severity.name()),
                 label -> painter.painted(severity, label),
                 (group.isWaived() ? "Waived: " : "")
-                        + GuessWords.before(arrangement, group)
+                        + FindingBrief.before(arrangement, group)
                         + filled.apply(judged.card().title()));
         page.wrapped(INDENT, judged.id() + " (" + judged.rule().place().inBook() + ")");
         figures(group, INDENT);
+        TooClose.sentence(worst, arrangement.isGuessed(group)).ifPresent(close -> page.wrapped(INDENT, close));
         GuessWords.of(arrangement, group).forEach(guesses -> page.wrapped(INDENT, guesses));
         HouseWords.severity(arrangement.advice(), judged.id())
                 .ifPresent(set -> page.wrapped(INDENT, "Severity: " + set));
@@ -154,9 +155,10 @@ public final class TextPrintout {
         Finding worst = group.worst();
         page.hanging(
                 " ".repeat(INDENT) + "- ",
-                GuessWords.before(arrangement, group)
+                FindingBrief.before(arrangement, group)
                         + Wording.fill(group.card().title(), worst) + " (" + group.id() + ")");
         figures(group, INDENT + 2);
+        TooClose.sentence(worst, arrangement.isGuessed(group)).ifPresent(close -> page.wrapped(INDENT + 2, close));
         GuessWords.of(arrangement, group).forEach(guesses -> page.wrapped(INDENT + 2, guesses));
         if (said.add(Wording.remedy(worst))) {
             page.wrapped(INDENT + 2, "Do: " + Wording.remedy(worst));

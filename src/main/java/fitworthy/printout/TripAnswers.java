@@ -1,10 +1,13 @@
 package fitworthy.printout;
 
 import fitworthy.advice.Advice;
+import fitworthy.advice.GuessShares;
 import fitworthy.advice.Outcome;
 import fitworthy.advice.Outcome.Assessed;
+import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.NotAssessed;
+import fitworthy.figures.plan.FuelRange;
 import fitworthy.figures.plan.Loading;
 import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.FieldWords;
@@ -17,20 +20,33 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Whether fuel, water and power last as the trip asks, each from the loading that leaves least. */
 final class TripAnswers {
 
-    /** What is taken along. @param per of what its figure is @param rules those that hold it against the trip */
-    private record Supply(String name, String per, Set<String> rules) {}
+    /**
+     * What is taken along.
+     *
+     * @param per of what its figure is
+     * @param rules those that hold it against the trip; those behind answer where the ones before have nothing to say
+     */
+    private record Supply(String name, String per, List<Set<String>> rules) {}
 
-    private static final Supply WATER = new Supply("Water", " a person and day", Set.of("water.short"));
+    private static final Supply FUEL = new Supply("Fuel", "", List.of(Set.of("fuel.range-short")));
+    private static final Supply WATER = new Supply("Water", " a person and day", List.of(Set.of("water.short")));
     private static final List<Supply> SUPPLIES = List.of(
-            new Supply("Fuel", "", Set.of("fuel.range-short")),
+            FUEL,
             WATER,
-            new Supply("Power", " of the battery", Set.of("electrical.lithium-too-deep", "electrical.lead-too-deep")));
+            new Supply(
+                    "Power",
+                    " of the battery",
+                    List.of(
+                            Set.of("electrical.lithium-too-deep", "electrical.lead-too-deep"),
+                            Set.of("electrical.starter-drained"),
+                            Set.of("electrical.charge-short"))));
 
     /** How many figures are named that an answer lacks. */
     private static final int NAMED = 2;
@@ -40,14 +56,27 @@ final class TripAnswers {
     /** Empty where the sheet has no trip that asks for any of it. */
     static String of(Advice advice) {
         return SUPPLIES.stream()
-                .flatMap(supply -> advice
-                        .outcomes()
-                        .filter(outcome ->
-                                supply.rules().contains(outcome.judged().id()) && isAnswer(outcome))
-                        .min(Comparator.comparingInt(TripAnswers::worstFirst).thenComparingDouble(TripAnswers::left))
-                        .map(outcome -> supply.name() + ": " + words(advice, supply, outcome) + ".")
-                        .stream())
+                .flatMap(supply -> supply.rules().stream()
+                        .flatMap(rules -> answer(advice, rules).stream())
+                        .limit(1)
+                        .map(outcome -> supply.name() + ": " + words(advice, supply, outcome) + "."))
                 .collect(Collectors.joining(" "));
+    }
+
+    private static Optional<Outcome> answer(Advice advice, Set<String> rules) {
+        return advice.outcomes()
+                .filter(outcome -> rules.contains(outcome.judged().id()) && isAnswer(outcome))
+                .min(Comparator.comparingInt(TripAnswers::worstFirst).thenComparingDouble(TripAnswers::left));
+    }
+
+    /** What the engine burns in the loading. */
+    private static String burnt(Advice advice, Outcome outcome) {
+        return advice.loadings().stream()
+                .filter(loading ->
+                        loading.loadCase().name().equals(outcome.judged().loadCase()))
+                .map(loading -> " at " + RoomTable.consumption(FuelRange.consumption(loading), " L/100km"))
+                .findFirst()
+                .orElse("");
     }
 
     /** In brackets, how much a person uses a day. */
@@ -108,11 +137,28 @@ final class TripAnswers {
             return "enough" + (advice.isGuessed(assessed) ? " if the guesses hold" : "")
                     + ": the sun gives in a day what is used, or more";
         }
-        return (assessed instanceof Finding ? "not enough" : "enough")
-                + (advice.isGuessed(assessed) ? " if the guesses hold" : "")
+        Comparison compared = assessed.comparison().orElseThrow();
+        boolean guessed = advice.isGuessed(assessed);
+        return (compared.uncertain()
+                        ? TooClose.WORDS
+                        : (assessed instanceof Finding ? "not enough" : "enough")
+                                + (guessed ? " if the guesses hold" : ""))
                 + " ("
-                + Wording.figureAndLimit(
-                        assessed.judged(), assessed.comparison().orElseThrow(), supply.per())
+                + (guessed || compared.uncertain()
+                        ? Wording.value(assessed.judged(), compared) + supply.per() + ", "
+                                + Wording.limit(assessed.judged(), compared)
+                        : Wording.figureAndLimit(assessed.judged(), compared, supply.per()))
+                + (supply.equals(FUEL) ? burnt(advice, assessed) : "")
+                + (guessed && compared.uncertain() ? "; what decides: " + deciding(advice, assessed) : "")
                 + ")";
+    }
+
+    /** The guesses that bring most of its spread. */
+    private static String deciding(Advice advice, Assessed assessed) {
+        return GuessShares.in(advice).of(assessed).keySet().stream()
+                .map(FieldWords::of)
+                .distinct()
+                .limit(NAMED)
+                .collect(Collectors.joining("; "));
     }
 }

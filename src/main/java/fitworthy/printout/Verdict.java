@@ -70,7 +70,10 @@ public final class Verdict {
                     + counted(parts, waived);
         }
         String first = worst.map(found -> switch (found) {
-                    case STOP -> "Do not go ahead with this plan as it stands.";
+                    case STOP ->
+                        arrangement.isWorstTooClose()
+                                ? "Do not go ahead yet: what stops it is too close to call, and has to be settled first."
+                                : "Do not go ahead with this plan as it stands.";
                     case CHANGE -> "Change the plan before you go ahead.";
                     case CONFIRM -> "Get what is listed agreed before you go ahead.";
                     case NOTE -> "Nothing stands in the way. Some points are worth knowing.";
@@ -159,7 +162,13 @@ public final class Verdict {
                 .filter(rating -> rating.judged().measure().kind() == LoadMeasures.COMBINED
                         || Book.topic(rating.judged().id()).equals(TOWING))
                 .toList();
-        return passed.isEmpty() ? "" : " With the trailer as planned it is over: " + over(advice, passed) + ".";
+        Map<Boolean, List<Assessed>> byCloseness = byCloseness(passed);
+        List<Assessed> sure = byCloseness.get(false);
+        List<Assessed> close = byCloseness.get(true);
+        return (sure.isEmpty() ? "" : " With the trailer as planned it is over: " + over(advice, sure) + ".")
+                + (close.isEmpty()
+                        ? ""
+                        : " Too close to call with the trailer as planned: " + within(advice, close) + ".");
     }
 
     private static String kilograms(double mass) {
@@ -168,9 +177,15 @@ public final class Verdict {
 
     private static String ofLoadings(Advice advice) {
         Ratings ratings = Ratings.of(advice);
-        List<Assessed> passed = ratings.passed();
-        if (!passed.isEmpty()) {
-            return "Loaded as planned it is over its ratings: " + over(advice, passed) + ".";
+        Map<Boolean, List<Assessed>> passed = byCloseness(ratings.passed());
+        List<Assessed> close = passed.get(true);
+        if (!passed.get(false).isEmpty()) {
+            return "Loaded as planned it is over its ratings: " + over(advice, passed.get(false)) + "."
+                    + (close.isEmpty() ? "" : " Too close to call: " + within(advice, close) + ".");
+        }
+        if (!close.isEmpty()) {
+            return "Loaded as planned it is too close to call whether it is within its ratings: over by less than can be"
+                    + " known: " + within(advice, close) + ". Settle it before you go ahead.";
         }
         if (ratings.open() == 0 && ratings.assessed().isEmpty()) {
             return "No rating was checked, so it is not known whether it is within its ratings loaded as planned.";
@@ -226,6 +241,20 @@ public final class Verdict {
                         .map(entry -> String.join(", ", entry.getValue()) + entry.getKey())
                         .collect(Collectors.joining("; "))
                 + (others > 0 ? "; and " + others + " more" : "");
+    }
+
+    /** What is surely passed, and what by less than can be known. */
+    private static Map<Boolean, List<Assessed>> byCloseness(List<Assessed> passed) {
+        return passed.stream()
+                .collect(Collectors.partitioningBy(
+                        rating -> rating.comparison().orElseThrow().tooClose()));
+    }
+
+    /** The same of what is passed by less than can be known, each with how far it may be off. */
+    private static String within(Advice advice, List<Assessed> close) {
+        return close.stream()
+                .map(rating -> name(rating) + " by " + amount(advice, rating) + give(rating) + in(rating))
+                .collect(Collectors.joining(", "));
     }
 
     /** In which loading it is passed furthest, and whether in all alike or in how many others. */

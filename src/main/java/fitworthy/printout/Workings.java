@@ -6,6 +6,7 @@ import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Worked;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.Working;
+import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.Wording;
 import fitworthy.source.Words;
 import java.util.ArrayList;
@@ -31,12 +32,14 @@ final class Workings {
     static List<Block> blocks(List<Ranked> ranked) {
         Map<Key, Measure> measures = new LinkedHashMap<>();
         Map<Key, Set<String>> numbers = new LinkedHashMap<>();
+        Map<Key, String> values = new LinkedHashMap<>();
         for (Ranked one : ranked) {
             for (Finding finding : one.group().outcomes()) {
                 for (Measure measure : finding.evidence()) {
                     if (!measure.workings().isEmpty()) {
                         Key key = new Key(measure.getName(), measure.getSubject(), measure.getLoadCase());
                         measures.putIfAbsent(key, measure);
+                        values.putIfAbsent(key, value(finding, measure));
                         numbers.computeIfAbsent(key, none -> new LinkedHashSet<>())
                                 .add(one.number());
                     }
@@ -49,10 +52,19 @@ final class Workings {
                 Words.capital(measure.kind().meaning()) + " ["
                         + measure.getSubject() + (measure.getLoadCase().isEmpty() ? "" : ", " + measure.getLoadCase())
                         + "] = "
-                        + Wording.value(measure) + "; finding "
+                        + values.get(key) + "; finding "
                         + String.join(", ", numbers.get(key)),
                 lines(measure, shown))));
         return blocks;
+    }
+
+    /** As the finding tells it where it judges that. */
+    private static String value(Finding finding, Measure measure) {
+        return finding.comparison()
+                .filter(compared -> measure == finding.judged().measure())
+                .map(compared -> Wording.quantity(
+                        Digits.asPrinted(finding.judged(), compared).value(), Digits.kind(finding.judged(), compared)))
+                .orElseGet(() -> Wording.value(measure));
     }
 
     private static List<String> lines(Measure measure, Set<List<String>> shown) {

@@ -164,7 +164,7 @@ class FrontPagesTest {
                 "Heaviest trailer? Up to 2600 kg, limited by the trailer's plate. The vehicle itself could tow 3082 kg",
                 "What first? " + first("touring"),
                 "Order today? Front recovery point",
-                "The trip? Fuel: enough (890 km, range 1047 km). Water: enough (7.2 L a person and day, at least 6.0 L). Power:"
+                "The trip? Fuel: enough (890 km, range 1047 km at 19.0 L/100km). Water: enough (7.2 L a person and day, at least 6.0 L). Power:"
                         + " enough: the sun gives in a day what is used, or more.",
                 "Margin to each limit",
                 "have a price, together 63610.00 AUD. Without a price on the sheet: ");

@@ -38,15 +38,15 @@ class RoomTableTest {
     @Test
     void tellsTheHeaviestTrailerWithTheLimitThatGoverns() throws FaultsException {
         String bar = "vehicle: {tow-bar: {plate: {trailer: 3500 kg, ball: 350 kg}}, ratings: {rear-axle: 1500 kg}}\n";
-        says(printed(VAN + bar), "Heaviest trailer 2206 kg (rear axle)");
+        says(printed(VAN + bar), "Heaviest trailer up to 2206 kg, limited by the rear axle");
         // The plate says less than the vehicle would bear.
         says(
                 printed(VAN.replace("3500 kg, gtm: 3100 kg", "2100 kg, gtm: 1950 kg") + bar),
-                "2100 kg (trailer's plate); the vehicle alone allows 2206 kg (rear axle)");
+                "up to 2100 kg, limited by the trailer's plate; the vehicle itself could tow 2206 kg, limited by the rear axle");
         // 80 kg are left for 0.14 of each kilogram: 571 kg.
         says(
                 printed(VAN + bar.replace("1500 kg", "1271.053 kg")),
-                "571 kg (rear axle); it cannot be loaded to less than 1200 kg");
+                "up to 571 kg, limited by the rear axle; Van is heavier even empty: 1200 kg");
     }
 
     @Test
@@ -54,7 +54,7 @@ class RoomTableTest {
         String printed = printed(VAN + "vehicle: {ratings: {rear-axle: 1500 kg}}\n");
         says(
                 printed,
-                "not known, at most 2206 kg (rear axle), missing Tow bar plate: heaviest trailer on its plate, Tow bar plate: greatest load on the ball on its plate, or by its maker");
+                "not known, at most 2206 kg, limited by the rear axle; to be found out: Tow bar plate: heaviest trailer on its plate, Tow bar plate: greatest load on the ball on its plate, or by its maker");
         says(printed("vehicle: {ratings: {gvm: unknown}}"), "(front axle), missing gross vehicle mass");
     }
 
@@ -69,13 +69,15 @@ class RoomTableTest {
         String unweighed = VAN.replace("2000 kg +/- 0 kg", "ask");
         says(
                 printed(unweighed + bar),
-                "not known, at most 1000 kg (rear axle), missing Trailer: its whole mass when loaded, uncoupled;"
-                        + " its ball of 200 kg: at most 57 kg (rear axle)");
-        says(printed(unweighed.replace("rated: 3500 kg, ", "") + bar), "its ball of 200 kg: at most 57 kg (rear axle)");
+                "not known, at most 1000 kg, limited by the rear axle; to be found out: Trailer: its whole mass when loaded,"
+                        + " uncoupled; its 200 kg on the ball: at most 57 kg, limited by the rear axle");
+        says(
+                printed(unweighed.replace("rated: 3500 kg, ", "") + bar),
+                "its 200 kg on the ball: at most 57 kg, limited by the rear axle");
         says(
                 printed(unweighed + bar.replace("1271.053", "1190.053")),
-                "its ball of 200 kg: none (rear axle 1 kg over without a trailer)");
-        assertFalse(printed(VAN + bar).contains("its ball"), "what it weighs is known");
+                "its 200 kg on the ball: none, the rear axle is passed by 1 kg without one");
+        assertFalse(printed(VAN + bar).contains("on the ball"), "what it weighs is known");
     }
 
     @Test
@@ -120,6 +122,6 @@ class RoomTableTest {
     void aTankThatMayNotBeFullIsToldWithTheRangeThen() throws FaultsException {
         says(
                 printed("vehicle: {ratings: {gvm: 2500 kg}}"),
-                "Main tank 56 L (GVM), 70 % full, range then 468 km Range as planned 666 km");
+                "Main tank 56 L (GVM), 70 % full, range then 468 km Range at L/100km 666 km");
     }
 }

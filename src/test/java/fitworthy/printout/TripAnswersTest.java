@@ -1,6 +1,7 @@
 package fitworthy.printout;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
 import fitworthy.Sheets;
@@ -11,7 +12,7 @@ import org.junit.jupiter.api.Test;
 /** On the plain wagon, whose 80 L last for 666 km. */
 class TripAnswersTest {
 
-    private static final String ALONE = "Fuel: enough (300 km, range 666 km).";
+    private static final String ALONE = "Fuel: enough (300 km, range 666 km at 12.0 L/100km).";
 
     private static String answers(String changes) throws FaultsException {
         return TripAnswers.of(Adviser.advise(Books.engine(), Sheets.plainWith(changes)));
@@ -19,8 +20,8 @@ class TripAnswersTest {
 
     @Test
     void fuelIsHeldAgainstTheLongestLeg() throws FaultsException {
-        assertEquals("Fuel: enough (666 km, range 666 km).", fuel("666 km"));
-        assertEquals("Fuel: not enough (700.0 km, range 666.6 km).", fuel("700 km"));
+        assertEquals("Fuel: enough (666 km, range 666 km at 12.0 L/100km).", fuel("666 km"));
+        assertEquals("Fuel: not enough (700.0 km, range 666.6 km at 12.0 L/100km).", fuel("700 km"));
     }
 
     /** Two people for so many days on 60 L. */
@@ -60,7 +61,48 @@ class TripAnswersTest {
 
     @Test
     void whatRestsOnAGuessIsMarked() throws FaultsException {
-        assertEquals("Fuel: enough if the guesses hold (500 km, range 666 km).", fuel("about 500 km"));
+        assertEquals(
+                "Fuel: enough if the guesses hold (500 km +/- 50 km, range 666 km at 12.0 L/100km).",
+                fuel("about 500 km"));
+    }
+
+    /** 2300 kg at 5.2 +/- 1.6 L/100km for each tonne. */
+    @Test
+    void whatIsBurntIsToldAndThatItIsTheBooksFigure() throws FaultsException {
+        assertEquals(
+                "Fuel: enough if the guesses hold (300 km, range 668 km +/- 206 km at about 12.0 L/100km +/- 3.7, the book's"
+                        + " usual figure).",
+                answers("vehicle: {engine: {consumption: usual}}"));
+    }
+
+    /** 4.5 +/- 2 A for 8 +/- 3 h a day are 36 +/- 20.9 Ah; three days of that are 108 +/- 62.8 Ah, and 90 % can be used. */
+    @Test
+    void guessedDrawsAreAnsweredWithTheirSpreadAndWhatDecides() throws FaultsException {
+        String parked =
+                """
+                fitments: [{name: Second battery, kind: battery, chemistry: lithium, capacity: %s, voltage: 12 V, mass: 0 kg}]
+                circuits: [{name: Fridge, voltage: 12 V, current: usual, hours: usual, battery: second, short-time: no}]
+                trip: {parked: 3 days}
+                """;
+        String fridge =
+                "; what decides: Fridge: what it draws at full load, at that voltage; Fridge: hours a day at full load";
+        assertEquals(
+                ALONE + " Power: too close to call (108.0 % +/- 62.8 % of the battery, at most 90.0 %" + fridge + ").",
+                answers(parked.formatted("100 Ah")));
+        assertEquals(
+                ALONE + " Power: enough if the guesses hold (54.0 % +/- 31.4 % of the battery, at most 90.0 %).",
+                answers(parked.formatted("200 Ah")));
+        assertEquals(
+                ALONE + " Power: not enough if the guesses hold (216.0 % +/- 125.6 % of the battery, at most 90.0 %).",
+                answers(parked.formatted("50 Ah")));
+    }
+
+    @Test
+    void powerOfABatteryThatNobodyTellsOfIsAskedFor() throws FaultsException {
+        String told = answers(
+                "circuits: [{name: Fridge, voltage: 12 V, current: usual, hours: usual, battery: second, short-time: no}]\n"
+                        + "trip: {parked: 3 days}\n");
+        assertTrue(told.startsWith(ALONE + " Power: not known; missing: the battery that circuits hang on"), told);
     }
 
     private static String fuel(String leg) throws FaultsException {

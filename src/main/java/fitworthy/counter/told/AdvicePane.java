@@ -12,6 +12,7 @@ import fitworthy.printout.EditWords;
 import fitworthy.printout.FindingBrief;
 import fitworthy.printout.GuessWords;
 import fitworthy.printout.HouseWords;
+import fitworthy.printout.Payload;
 import fitworthy.printout.ShortPrintout;
 import fitworthy.printout.Verdict;
 import fitworthy.source.Words;
@@ -88,7 +89,7 @@ public final class AdvicePane implements Pane {
         return new Shown(
                 Addresses.of(seen.sheet()),
                 advice.worst().map(AdvicePane::mark).orElse(""),
-                List.of(Verdict.loaded(advice), Verdict.of(now)),
+                List.of(Verdict.loaded(advice), Verdict.of(now), "Payload: " + Payload.inFull(advice)),
                 before.map(was -> EditWords.of(was, now)).orElse(""),
                 before.map(was -> EditWords.fresh(was, now)).orElse(Set.of()),
                 house(advice),

@@ -5,19 +5,15 @@ import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Places;
 import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.Standing;
 import fitworthy.quantity.Choice;
-import fitworthy.quantity.Figure;
-import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
-import fitworthy.sheet.BodyDetails.Body;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Fitment.Kind;
 import fitworthy.sheet.Point;
 import fitworthy.sheet.Sheet;
-import fitworthy.sheet.Space;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -76,7 +72,7 @@ final class Carriers {
         Map<String, Choice<YesNo>> held = new TreeMap<>();
         aboard.forEach((name, at) -> held.put(
                 name,
-                Choice.any(off.stream().map(carrier -> holds(loading.plan(), carrier, at)))
+                Choice.any(off.stream().map(carrier -> Standing.holds(loading.plan(), carrier, at)))
                         .orElse(Choice.of(YesNo.NO))));
         without.forEach((name, answer) -> held.merge(
                 name, answer, (one, other) -> Choice.any(Stream.of(other, one)).orElseThrow()));
@@ -90,53 +86,5 @@ final class Carriers {
         if (left.isEmpty() || !others.known()) {
             measures.add(Measure.of(STANDS_IN, "parts aboard", others));
         }
-    }
-
-    /**
-     * By the space that the sheet gives it; a canopy else by its length, its width and the floor that it has or stands on:
-     * what is above that floor stands in the canopy or on it. No as soon as one of the three says so.
-     */
-    private static Choice<YesNo> holds(Plan plan, Fitment carrier, Point at) {
-        Places places = plan.places();
-        Optional<Space> box = places.space(carrier);
-        if (box.isPresent()) {
-            Space space = box.get();
-            return Choice.every(
-                    between(space.from().x(), at.x(), space.to().x()),
-                    between(space.from().y(), at.y(), space.to().y()),
-                    between(space.from().z(), at.z(), space.to().z()));
-        }
-        Body body = (Body) carrier.details();
-        Figure half = body.width().times(0.5);
-        return Choice.every(
-                between(body.front(), at.x(), body.front().plus(body.length())),
-                between(half.times(-1), at.y(), half),
-                above(floor(plan, body), places.of(carrier), at.z()));
-    }
-
-    /** That of the canopy, or else of the tray; neither is guessed from where the tray's mass sits. */
-    private static Figure floor(Plan plan, Body canopy) {
-        return plan.fitments(Kind.TRAY).stream()
-                .findFirst()
-                .map(tray -> canopy.floor().or(((Body) tray.details()).floor()))
-                .orElse(canopy.floor());
-    }
-
-    /** Where the floor is not given, what is no lower than the canopy's own centre of mass is above it all the same. */
-    private static Choice<YesNo> above(Figure floor, Optional<Point> canopy, Figure height) {
-        if (!floor.known() && canopy.filter(at -> height.isAtLeast(at.z())).isPresent()) {
-            return Choice.of(YesNo.YES);
-        }
-        List<Missing> lacking = height.known() ? floor.missing() : height.missing();
-        return lacking.isEmpty() ? Choice.yesNo(height.isAbove(floor)) : Choice.missing(lacking.get(0));
-    }
-
-    /** No where it is beyond both. */
-    private static Choice<YesNo> between(Figure one, Figure place, Figure other) {
-        if (place.isAtMost(one) && place.isAtMost(other) || place.isAtLeast(one) && place.isAtLeast(other)) {
-            return Choice.of(YesNo.NO);
-        }
-        List<Missing> lacking = place.missingWith(one.plus(other), place).missing();
-        return lacking.isEmpty() ? Choice.of(YesNo.YES) : Choice.missing(lacking.get(0));
     }
 }

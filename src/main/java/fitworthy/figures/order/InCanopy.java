@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** Which parts can be fitted only once the canopy is there: what the sheet says is in it, or comes off with it. */
+/** Which parts can be fitted only once the canopy is there beside what the sheet or a place says stands in it. */
 final class InCanopy {
 
     /** What is at home in or on a canopy; a bar that comes off in the same loading is not. */
@@ -30,7 +30,6 @@ final class InCanopy {
             Kind.AERIAL,
             Kind.RECOVERY_KIT);
 
-    private final Set<String> held;
     /** For each canopy in which of the loadings it is off. */
     private final Set<List<Boolean>> without;
     /** What each loading names as off. */
@@ -39,8 +38,6 @@ final class InCanopy {
     InCanopy(Plan plan) {
         List<String> canopies =
                 plan.fitments(Kind.CANOPY).stream().map(Fitment::name).toList();
-        held = plan.sheet().withContents(canopies);
-        canopies.forEach(held::remove);
         off = plan.cases().stream().map(loadCase -> Set.copyOf(loadCase.off())).toList();
         without = canopies.stream()
                 .map(this::off)
@@ -49,14 +46,8 @@ final class InCanopy {
     }
 
     boolean is(Fitment part) {
-        return holds(part.name())
-                || part.details() instanceof Battery battery && battery.place().is(BatteryPlace.CANOPY)
+        return part.details() instanceof Battery battery && battery.place().is(BatteryPlace.CANOPY)
                 || AT_HOME.contains(part.kind()) && without.contains(off(part.name()));
-    }
-
-    /** Whether a part or tank stands in or on a canopy by what the sheet says, or in what does. */
-    boolean holds(String name) {
-        return held.contains(name);
     }
 
     private List<Boolean> off(String name) {

@@ -11,6 +11,7 @@ import fitworthy.sheet.Work;
 import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Something that has to be done: a part or tank to be fitted, or other work.
@@ -18,12 +19,12 @@ import java.util.List;
  * @param name its name in the sheet
  * @param kind its kind, as the table of the usual order writes it
  * @param part whether it is a part or a tank
- * @param in the part that it stands in or on; empty where none is named
- * @param inCanopy whether it is fitted into or onto a planned canopy
+ * @param in the planned parts that it stands in or on, as far as its sheet and its place tell
+ * @param inCanopy whether it is fitted into or onto a planned canopy all the same
  * @param lead h until it can be had; 0 for work alone
  * @param work how long it takes, and when
  */
-record Task(String name, String kind, boolean part, String in, boolean inCanopy, Figure lead, Work work) {
+record Task(String name, String kind, boolean part, Set<String> in, boolean inCanopy, Figure lead, Work work) {
 
     /** By the name alone, which tells nearly all apart: graphs ask for it again and again. */
     @Override
@@ -34,6 +35,7 @@ record Task(String name, String kind, boolean part, String in, boolean inCanopy,
     /** Everything that is still to be done, in the order of the sheet. */
     static List<Task> of(Plan plan) {
         List<Task> tasks = new ArrayList<>();
+        Carried carried = new Carried(plan);
         InCanopy inCanopy = new InCanopy(plan);
         for (Fitment fitment : plan.sheet().fitments()) {
             if (fitment.isDone()) {
@@ -43,7 +45,7 @@ record Task(String name, String kind, boolean part, String in, boolean inCanopy,
                     fitment.name(),
                     word(fitment.kind()),
                     true,
-                    fitment.in(),
+                    carried.of(fitment),
                     inCanopy.is(fitment),
                     fitment.leadTime(),
                     fitment.work()));
@@ -51,17 +53,12 @@ record Task(String name, String kind, boolean part, String in, boolean inCanopy,
         for (Tank tank : plan.sheet().tanks()) {
             if (tank.stock().is(YesNo.NO) && !tank.isDone()) {
                 tasks.add(new Task(
-                        tank.name(),
-                        Tables.TANK,
-                        true,
-                        tank.in(),
-                        inCanopy.holds(tank.name()),
-                        tank.leadTime(),
-                        tank.work()));
+                        tank.name(), Tables.TANK, true, carried.of(tank), false, tank.leadTime(), tank.work()));
             }
         }
         for (Job job : plan.sheet().jobs()) {
-            tasks.add(new Task(job.name(), word(job.kind().value()), false, "", false, Figure.of(0, 0), job.work()));
+            tasks.add(new Task(
+                    job.name(), word(job.kind().value()), false, Set.of(), false, Figure.of(0, 0), job.work()));
         }
         return tasks;
     }

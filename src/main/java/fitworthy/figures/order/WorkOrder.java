@@ -263,7 +263,7 @@ public final class WorkOrder {
                     .forEach(kind ->
                             others.addAll(kind.equals(Tables.ANY_PART) ? parts : byWord.getOrDefault(kind, List.of())));
             others.removeIf(other -> standsIn(other, task, byName));
-            others.addAll(byName.getOrDefault(task.in(), List.of()));
+            others.addAll(carriers(task, byName));
             others.remove(task);
             for (Task other : others) {
                 if (other.work().after().contains(task.name())) {
@@ -279,8 +279,14 @@ public final class WorkOrder {
 
     /** Whether one stands in or on the other, or in what does: what carries comes first, whatever is usual. */
     private static boolean standsIn(Task task, Task carrier, Map<String, List<Task>> byName) {
-        List<Task> on = byName.getOrDefault(task.in(), List.of());
+        List<Task> on = carriers(task, byName);
         return on.contains(carrier) || on.stream().anyMatch(next -> standsIn(next, carrier, byName));
+    }
+
+    private static List<Task> carriers(Task task, Map<String, List<Task>> byName) {
+        return task.in().stream()
+                .flatMap(name -> byName.getOrDefault(name, List.of()).stream())
+                .toList();
     }
 
     private Figure released(Task task, Figure lead) {

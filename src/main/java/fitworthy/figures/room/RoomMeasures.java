@@ -1,6 +1,7 @@
 package fitworthy.figures.room;
 
 import static fitworthy.figures.measure.MeasureKind.number;
+import static fitworthy.figures.measure.MeasureKind.rated;
 import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
@@ -8,6 +9,8 @@ import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.FuelRange;
 import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.MassWorkings;
+import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
@@ -70,12 +73,25 @@ public final class RoomMeasures implements Topic {
                     "room.range-planned", "km", 0, "range on the fuel as planned")
             .byLoading();
 
+    public static final MeasureKind PAYLOAD = rated(
+                    "room.payload",
+                    "kg",
+                    0,
+                    "payload used: all beyond the kerb mass, the load on the ball with it",
+                    "payload: GVM less kerb mass")
+            .signed()
+            .byLoading();
+
+    /** What the subject of {@link #PAYLOAD} is called. */
+    public static final String VEHICLE = "vehicle";
+
     /** What the subject of {@link #RANGE_PLANNED} is called. */
     public static final String FUEL = "fuel aboard";
 
     @Override
     public List<MeasureKind> kinds() {
         return List.of(
+                PAYLOAD,
                 TRAILER,
                 TRAILER_LIMIT,
                 BALL,
@@ -91,6 +107,7 @@ public final class RoomMeasures implements Topic {
 
     @Override
     public void loading(Loading loading, List<Measure> measures) {
+        measures.add(payload(loading));
         Room room = Room.of(loading);
         room.trailer().ifPresent(most -> most(TRAILER, TRAILER_LIMIT, "trailer", most, measures));
         room.ball().ifPresent(most -> most(BALL, BALL_LIMIT, "ball", most, measures));
@@ -103,6 +120,18 @@ public final class RoomMeasures implements Topic {
                             range(FuelRange.aboard(loading), consumption),
                             loading.aboard("fuel", FuelRange.feeding(loading.plan()))));
         }
+    }
+
+    /** The kerb mass is in what is loaded and in the payload alike, so its error is that of the loaded mass alone. */
+    private static Measure payload(Loading loading) {
+        Plan plan = loading.plan();
+        Figure kerb = plan.vehicle().mass().kerb().exact();
+        Figure loaded = loading.axles().total();
+        Figure gvm = plan.ratings().gvm();
+        return Measure.of(PAYLOAD, VEHICLE, loaded.minus(kerb), gvm.minus(kerb))
+                .worked("used = loaded - kerb", in("loaded", loaded, "kg"), in("kerb", kerb, "kg"))
+                .worked("payload = GVM - kerb", in("GVM", gvm, "kg"), in("kerb", kerb, "kg"))
+                .worked(MassWorkings.axles(loading.masses(), plan.wheelbase()));
     }
 
     private static void most(MeasureKind kind, MeasureKind limit, String subject, Most most, List<Measure> measures) {

@@ -1,9 +1,8 @@
 package fitworthy.printout.picture;
 
 import fitworthy.figures.measure.Measure;
-import fitworthy.figures.measure.MeasureKind;
 import fitworthy.printout.picture.Svg.Pen;
-import fitworthy.printout.words.Digits;
+import fitworthy.printout.words.Digits.Held;
 import fitworthy.printout.words.Wording;
 import java.util.List;
 import java.util.Optional;
@@ -50,36 +49,14 @@ final class Bar {
         svg.line(part.isEmpty() ? "" : part + "-limit", Pen.BOLD, limit, y - 2, limit, y + height + 2);
     }
 
-    /**
-     * The value and its limit, each to the safe side, so that what is left is what lies between them as printed: with
-     * more digits where a limit is passed, or kept, by less than the usual ones show.
-     */
+    /** The value and its limit. */
     static String of(Measure measure) {
-        return Wording.atLeast(measure) + shown(measure, value(measure)) + " of " + shown(measure, limit(measure));
+        Held held = Held.of(measure);
+        return Wording.atLeast(measure) + shown(held, held.value()) + " of " + shown(held, held.limit());
     }
 
-    private static String shown(Measure measure, double value) {
-        return Double.isNaN(value) ? "? " + measure.kind().unit() : Wording.quantity(value, kind(measure));
-    }
-
-    private static MeasureKind kind(Measure measure) {
-        return Digits.kind(measure);
-    }
-
-    private static double value(Measure measure) {
-        return printed(measure, measure.getValue(), 1);
-    }
-
-    private static double limit(Measure measure) {
-        return printed(measure, measure.getLimit(), -1);
-    }
-
-    /** To the nearest digit where the safe side would show what is kept as passed in any digits. */
-    private static double printed(Measure measure, double number, int way) {
-        MeasureKind kind = kind(measure);
-        boolean crosses = measure.getHeadroom() >= 0
-                && kind.printed(measure.getValue(), 1) > kind.printed(measure.getLimit(), -1);
-        return crosses ? kind.printed(number) : kind.printed(number, way);
+    private static String shown(Held held, double value) {
+        return Double.isNaN(value) ? "? " + held.kind().unit() : Wording.quantity(value, held.kind());
     }
 
     /** What is left of the limit, or by how much it is passed. */
@@ -87,13 +64,11 @@ final class Bar {
         if (!measure.isKnown()) {
             return "not checked";
         }
-        double left = limit(measure) - value(measure);
-        if (Wording.isNothing(measure.getHeadroom() < 0 ? -1 : left, kind(measure))) {
+        Held held = Held.of(measure);
+        if (Wording.isNothing(measure.getHeadroom() < 0 ? -1 : held.left(), held.kind())) {
             return Wording.NOTHING;
         }
-        return Wording.atLeast(measure)
-                + Wording.quantity(Math.abs(left), kind(measure))
-                + (measure.getHeadroom() < 0 ? " over" : " spare");
+        return Wording.atLeast(measure) + held.leftText() + (measure.getHeadroom() < 0 ? " over" : " spare");
     }
 
     /** Whether the tolerance is large enough to turn the verdict. */
@@ -103,7 +78,8 @@ final class Bar {
 
     /** The same in words: value, limit and what is left. */
     static String words(Measure measure) {
-        return Wording.atLeast(measure) + known(measure, value(measure)) + " of " + known(measure, limit(measure))
+        Held held = Held.of(measure);
+        return Wording.atLeast(measure) + known(held, held.value()) + " of " + known(held, held.limit())
                 + ", "
                 + left(measure)
                 + (uncertain(measure)
@@ -111,7 +87,7 @@ final class Bar {
                         : "");
     }
 
-    private static String known(Measure measure, double value) {
-        return Double.isNaN(value) ? "an amount not known" : Wording.quantity(value, kind(measure));
+    private static String known(Held held, double value) {
+        return Double.isNaN(value) ? "an amount not known" : Wording.quantity(value, held.kind());
     }
 }

@@ -8,7 +8,7 @@ import fitworthy.figures.tyres.TyreRatingMeasures;
 import fitworthy.printout.picture.Svg.Anchor;
 import fitworthy.printout.picture.Svg.Pen;
 import fitworthy.printout.words.Digits;
-import fitworthy.printout.words.Wording;
+import fitworthy.printout.words.Digits.Held;
 import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -134,7 +134,7 @@ final class Headroom {
         double bars = loadings.stream().mapToDouble(lines -> lines.size() * ROW).sum();
         String rating = Double.isNaN(first.getLimit())
                 ? "limit not known"
-                : "limit " + Wording.quantity(first.getLimit(), first.kind());
+                : "limit " + Held.of(first).limitText();
         double room = alone ? BARS - 12 - Lettering.width(rating, Svg.SMALL) : CASES - 4;
         List<String> name = Lettering.lines(limit.name, Svg.NORMAL, room - MARGIN);
         double height = Math.max(bars, name.size() * NAME + (alone ? 2 : ROW + 1));

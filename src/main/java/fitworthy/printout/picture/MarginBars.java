@@ -8,7 +8,7 @@ import fitworthy.figures.towing.HitchMeasures;
 import fitworthy.printout.picture.Svg.Anchor;
 import fitworthy.printout.picture.Svg.Pen;
 import fitworthy.printout.words.Digits;
-import fitworthy.printout.words.Wording;
+import fitworthy.printout.words.Digits.Held;
 import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -134,15 +134,15 @@ final class MarginBars {
     }
 
     private static String of(Measure measure) {
+        Held held = Held.of(measure);
         return Double.isNaN(measure.getLimit())
                 ? "limit not known"
                 : (measure.isKnown()
-                                // As the margin beside it, to the safe side.
                                 ? Digits.number(
-                                        measure.kind().printed(measure.getValue(), 1),
-                                        measure.kind().unit(),
-                                        measure.kind().decimals())
+                                        held.value(),
+                                        held.kind().unit(),
+                                        held.kind().decimals())
                                 : "?")
-                        + " of " + Wording.quantity(measure.getLimit(), measure.kind());
+                        + " of " + held.limitText();
     }
 }

@@ -1,5 +1,6 @@
 package fitworthy.printout.picture;
 
+import fitworthy.figures.mass.LoadMeasures;
 import fitworthy.figures.plan.AxleLoads;
 import fitworthy.figures.plan.PointMass;
 import fitworthy.figures.plan.PointMass.Sort;
@@ -217,8 +218,13 @@ final class MassMarks {
         if (!lighter.isEmpty()) {
             lines.add(new Line("", lighterWords(), SideDrawing.shown(lighterSum()), "key-lighter"));
         }
-        lines.add(new Line("", "sum", SideDrawing.shown(at.loading.axles().total()), SUM));
+        lines.add(new Line("", "sum", sum(at.loading.axles().total()), SUM));
         return lines;
+    }
+
+    /** Held against the GVM elsewhere, so never lighter than it is. */
+    private static String sum(Figure total) {
+        return total.known() ? SideDrawing.kilograms(LoadMeasures.LOADED.printed(total.value(), 1)) : "? kg";
     }
 
     private Figure lighterSum() {

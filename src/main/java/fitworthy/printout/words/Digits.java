@@ -46,6 +46,47 @@ public final class Digits {
     }
 
     /**
+     * A measure and its limit as they are printed wherever no check says more of them: what is held against a limit is
+     * never printed below what it is, the limit never above, and what is left is what lies between the two. With more
+     * digits where a limit is passed, or kept, by less than the usual ones show.
+     *
+     * @param kind with these digits
+     * @param value not a number where it is not known, as for the two that follow
+     * @param left negative by how much the limit is passed
+     */
+    public record Held(MeasureKind kind, double value, double limit, double left) {
+
+        public static Held of(Measure measure) {
+            MeasureKind kind = Digits.kind(measure);
+            double value = kind.printed(measure.getValue(), 1);
+            double limit = kind.printed(measure.getLimit(), -1);
+            // Kept by less than any digit shows: to the nearest one the two are alike.
+            boolean crosses = measure.getHeadroom() >= 0 && value > limit;
+            double shown = crosses ? kind.printed(measure.getValue()) : value;
+            double most = crosses ? kind.printed(measure.getLimit()) : limit;
+            return new Held(kind, shown, most, most - shown);
+        }
+
+        /** Each with the unit. */
+        public String valueText() {
+            return text(value);
+        }
+
+        public String limitText() {
+            return text(limit);
+        }
+
+        /** Without a sign. */
+        public String leftText() {
+            return text(Math.abs(left));
+        }
+
+        private String text(double number) {
+            return Double.isNaN(number) ? "not known" : Wording.quantity(number, kind);
+        }
+    }
+
+    /**
      * The measure's kind with the digits in which what was compared is printed, all of it alike: more than usual where
      * a limit is passed by less than the usual digits show, and one more where a remedy names the margin and the nearest
      * usual digits would not be enough.

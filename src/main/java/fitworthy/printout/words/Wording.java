@@ -7,8 +7,6 @@ import fitworthy.advice.Outcome.Judged;
 import fitworthy.book.Practice;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
-import fitworthy.quantity.Dimension;
-import fitworthy.quantity.Figure;
 import fitworthy.quantity.QuantityText;
 import fitworthy.source.Words;
 import java.util.List;
@@ -45,8 +43,7 @@ public final class Wording {
 
     /** A number in the measure's unit with two digits more than people are shown, for programs. */
     public static double exact(double value, MeasureKind kind) {
-        double scale = Math.pow(10, kind.decimals() + 2);
-        return Math.round(Figure.rounded(value / Dimension.size(kind.unit()) * scale)) / scale;
+        return Double.parseDouble(Digits.number(value, kind.unit(), kind.decimals() + 2));
     }
 
     /** A number with its unit. */

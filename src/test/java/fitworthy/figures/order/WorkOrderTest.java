@@ -162,4 +162,26 @@ class WorkOrderTest {
         assertEquals(14 * 24.0, order.ready().value(), 1e-9);
         assertEquals(14 * 24.0, order.readyInTurn().value(), 1e-9);
     }
+
+    /** The fridge can be had at once; it stands in the canopy by its place alone, and ahead of it in the cab. */
+    @Test
+    void whatStandsInAPartByItsPlaceComesAfterIt() throws FaultsException {
+        String plan =
+                """
+                fitments:
+                  - {name: Fridge, kind: other, mass: 40 kg, at: {x: %s, z: 1200 mm}, lead-time: 0 days, work: {days: 0.1}}
+                  - {name: Bottles, kind: other, mass: 4 kg, at: {x: 2400 mm, y: 0 mm, z: 1200 mm}, lead-time: 0 days, work: {days: 0.1},
+                     space: {from: {x: 2200 mm, y: -200 mm, z: 1000 mm}, to: {x: 2600 mm, y: 200 mm, z: 1400 mm}}}
+                  - {name: Box, kind: other, mass: 4 kg, at: {x: 2500 mm, y: 0 mm, z: 1250 mm}, lead-time: 0 days, work: {days: 0.1},
+                     space: {from: {x: 1960 mm, y: -600 mm, z: 1000 mm}, to: {x: 3040 mm, y: 600 mm, z: 1500 mm}}}
+                  - {name: Canopy, kind: canopy, mass: 0 kg, front: 1950 mm, length: 1800 mm, floor: 1000 mm,
+                     lead-time: 7 days, work: {days: 1}}
+                """;
+        assertEquals(List.of("Canopy", "Bottles", "Box", "Fridge"), names(order(plan.formatted("2300 mm"))));
+        assertEquals(List.of("Fridge", "Canopy", "Bottles", "Box"), names(order(plan.formatted("1400 mm"))));
+    }
+
+    private static List<String> names(WorkOrder order) {
+        return order.steps().stream().map(WorkOrder.Step::name).toList();
+    }
 }

@@ -300,8 +300,9 @@ class PicturesTest {
         double shown = Double.parseDouble(side.part("key-sum").getTextContent().replace(" kg", ""));
         // Each row is rounded by half a kilogram at most.
         assertEquals(shown, sum, rows.size() * 0.5);
-        assertEquals(loading(scenario("touring")).axles().total().value(), shown, 0.5);
+        // Never lighter than it is, as beside its limit.
         double used = Math.ceil(loading(scenario("touring")).axles().total().value());
+        assertEquals(used, shown, 0);
         assertTrue(side.says(String.format("%.0f kg of 3900 kg", used)));
     }
 

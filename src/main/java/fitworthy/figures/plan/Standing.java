@@ -1,0 +1,87 @@
+package fitworthy.figures.plan;
+
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.BodyDetails.Body;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Fitment.Kind;
+import fitworthy.sheet.Point;
+import fitworthy.sheet.Space;
+import java.util.List;
+import java.util.Optional;
+
+/** Whether something stands in or on a part, as far as their places tell. */
+public final class Standing {
+
+    private Standing() {}
+
+    /** Whether a place can be held against that of a part: it has a space, or is a tray or canopy. */
+    public static boolean carries(Plan plan, Fitment part) {
+        return part.details() instanceof Body || plan.places().space(part).isPresent();
+    }
+
+    /** Whether it holds a place; no as soon as one direction says so, missing where one does not say. */
+    public static Choice<YesNo> holds(Plan plan, Fitment carrier, Point at) {
+        Sides sides = sides(plan, carrier, at);
+        return Choice.every(sides.along, sides.across, sides.up);
+    }
+
+    /** Whether it holds a place for all that is told: of what stands in or on it nobody needs to say how far aside. */
+    public static boolean holdsAsFarAsTold(Plan plan, Fitment carrier, Point at) {
+        Sides sides = sides(plan, carrier, at);
+        return sides.along.is(YesNo.YES) && sides.up.is(YesNo.YES) && !sides.across.is(YesNo.NO);
+    }
+
+    /** Whether a place is within a part in each direction. */
+    private record Sides(Choice<YesNo> along, Choice<YesNo> across, Choice<YesNo> up) {}
+
+    /**
+     * By the space that the sheet gives it; a tray or canopy else by its length, its width and the floor that it has or
+     * stands on: what is above that floor stands in it or on it.
+     */
+    private static Sides sides(Plan plan, Fitment carrier, Point at) {
+        Places places = plan.places();
+        Optional<Space> box = places.space(carrier);
+        if (box.isPresent()) {
+            Space space = box.get();
+            return new Sides(
+                    between(space.from().x(), at.x(), space.to().x()),
+                    between(space.from().y(), at.y(), space.to().y()),
+                    between(space.from().z(), at.z(), space.to().z()));
+        }
+        Body body = (Body) carrier.details();
+        Figure half = body.width().times(0.5);
+        return new Sides(
+                between(body.front(), at.x(), body.front().plus(body.length())),
+                between(half.times(-1), at.y(), half),
+                above(floor(plan, body), places.of(carrier), at.z()));
+    }
+
+    /** That of the canopy, or else of the tray; neither is guessed from where the tray's mass sits. */
+    private static Figure floor(Plan plan, Body canopy) {
+        return plan.fitments(Kind.TRAY).stream()
+                .findFirst()
+                .map(tray -> canopy.floor().or(((Body) tray.details()).floor()))
+                .orElse(canopy.floor());
+    }
+
+    /** Where the floor is not given, what is no lower than the canopy's own centre of mass is above it all the same. */
+    private static Choice<YesNo> above(Figure floor, Optional<Point> canopy, Figure height) {
+        if (!floor.known() && canopy.filter(at -> height.isAtLeast(at.z())).isPresent()) {
+            return Choice.of(YesNo.YES);
+        }
+        List<Missing> lacking = height.known() ? floor.missing() : height.missing();
+        return lacking.isEmpty() ? Choice.yesNo(height.isAbove(floor)) : Choice.missing(lacking.get(0));
+    }
+
+    /** No where it is beyond both. */
+    private static Choice<YesNo> between(Figure one, Figure place, Figure other) {
+        if (place.isAtMost(one) && place.isAtMost(other) || place.isAtLeast(one) && place.isAtLeast(other)) {
+            return Choice.of(YesNo.NO);
+        }
+        List<Missing> lacking = place.missingWith(one.plus(other), place).missing();
+        return lacking.isEmpty() ? Choice.of(YesNo.YES) : Choice.missing(lacking.get(0));
+    }
+}

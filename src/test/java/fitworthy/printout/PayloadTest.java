@@ -1,0 +1,73 @@
+package fitworthy.printout;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fitworthy.Books;
+import fitworthy.Sheets;
+import fitworthy.advice.Advice;
+import fitworthy.advice.Adviser;
+import fitworthy.source.FaultsException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import org.junit.jupiter.api.Test;
+
+/** The plain wagon: a kerb mass of 2300 kg, a GVM of 3000 kg, and 2520 kg with two people and their luggage. */
+class PayloadTest {
+
+    private static Advice advice(String changes) throws FaultsException {
+        return Adviser.advise(Books.engine(), Sheets.plainWith(changes));
+    }
+
+    @Test
+    void whatIsUsedAndWhatIsLeftMakeThePayload() throws FaultsException {
+        assertEquals("700 kg: 220 used, 480 left.", Payload.inShort(advice("title: Plain\n")));
+        assertEquals("220 kg: 220 used, 0 left.", Payload.inShort(advice("vehicle: {ratings: {gvm: 2520 kg}}\n")));
+        assertEquals("219 kg: 220 used, 1 over.", Payload.inShort(advice("vehicle: {ratings: {gvm: 2519 kg}}\n")));
+    }
+
+    @Test
+    void theLoadOnTheBallIsUsedToo() throws FaultsException {
+        String van =
+                """
+                trailer: {name: Van, mass: 2000 kg +/- 0 kg, ball: 200 kg +/- 0 kg}
+                cases: [{name: solo}, {name: towing, towing: yes}]
+                """;
+        assertEquals("700 kg: 420 used, 280 left (towing).", Payload.inShort(advice(van)));
+        assertEquals(
+                "700 kg (GVM less kerb mass): 220 used, 480 left (solo); 420 used, 280 left (towing; ball counted).",
+                Payload.inFull(advice(van)));
+    }
+
+    @Test
+    void aKitThatRaisesTheGvmRaisesItOnceItIsApproved() throws FaultsException {
+        assertEquals(
+                "1000 kg (GVM less kerb mass; 700 until Kit is approved): 220 used, 780 left.",
+                Payload.inFull(advice("fitments: [{name: Kit, kind: rating-upgrade, mass: 0 kg, gvm: 3300 kg}]\n")));
+    }
+
+    @Test
+    void whatIsNotKnownIsNoLeave() throws FaultsException {
+        assertEquals(
+                "not known: missing gross vehicle mass.",
+                Payload.inShort(advice("vehicle: {ratings: {gvm: unknown}}\n")));
+        assertEquals(
+                "700 kg: what is used is not known, missing Luggage: its mass.",
+                Payload.inShort(advice("cargo: [{name: Luggage, mass: unknown}]\n")));
+        assertTrue(Payload.inShort(advice("cargo: [{name: Luggage, mass: about 60 kg}]\n"))
+                .startsWith("700 kg: about 220 used, 480 left"));
+    }
+
+    @Test
+    void theWorkingSaysHow() throws FaultsException {
+        StringWriter text = new StringWriter();
+        RoomPrintout.print(
+                new PrintWriter(text),
+                advice("fitments: [{name: Kit, kind: rating-upgrade, mass: 0 kg, gvm: 3300 kg}]\n"),
+                "room.payload");
+        String told = text.toString().replaceAll("\\s+", " ");
+        assertTrue(told.contains("used = loaded - kerb, loaded = 2520 kg, kerb = 2300 kg"), told);
+        assertTrue(told.contains("payload = GVM - kerb, GVM = 3300 kg, kerb = 2300 kg"), told);
+        assertTrue(told.contains("220 kg, payload: GVM less kerb mass 1000 kg: 780 kg left (room.payload)"), told);
+    }
+}

@@ -1,0 +1,136 @@
+package fitworthy.printout;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import fitworthy.Books;
+import fitworthy.Sheets;
+import fitworthy.advice.Advice;
+import fitworthy.advice.Adviser;
+import fitworthy.advice.Arrangement;
+import fitworthy.book.Severity;
+import fitworthy.source.FaultsException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.Test;
+
+/** 2520 kg loaded against a GVM that is known to 66 kg: passed by less than that nobody can say that it is passed. */
+class TooCloseTest {
+
+    private static final String NEITHER =
+            "Over by 0.4 kg, which is less than can be known (+/- 66 kg): neither in order nor surely a fault. To settle it,"
+                    + " weigh: loaded mass (vehicle).";
+
+    private static Advice gvm(String gvm) throws FaultsException {
+        return Adviser.advise(Books.engine(), Sheets.plainWith("vehicle: {ratings: {gvm: " + gvm + "}}\n"));
+    }
+
+    private static FindingBrief brief(Advice advice) {
+        return FindingBrief.all(Arrangement.of(advice), Severity.STOP, false).get(0);
+    }
+
+    private static Optional<String> inJson(Advice advice) throws Exception {
+        StringWriter text = new StringWriter();
+        JsonPrintout.print(new PrintWriter(text), advice, Severity.NOTE);
+        JsonNode findings = new ObjectMapper().readTree(text.toString()).get("findings");
+        return StreamSupport.stream(findings.spliterator(), false)
+                .filter(finding -> finding.get("id").asText().equals("mass.gvm-over"))
+                .findFirst()
+                .map(finding -> finding.get("too-close"))
+                .map(JsonNode::asText);
+    }
+
+    private static String inFull(Advice advice) {
+        StringWriter text = new StringWriter();
+        new TextPrintout(new PrintWriter(text), (severity, words) -> words, false).print(advice, Severity.NOTE);
+        return text.toString().replaceAll("\\s+", " ");
+    }
+
+    @Test
+    void lessThanCanBeKnownIsNeitherAPassNorSurelyAFault() throws Exception {
+        Advice advice = gvm("2519.6 kg +/- 66 kg");
+        assertEquals(Optional.of(Severity.STOP), advice.worst(), "it stays where it stands");
+        assertEquals(
+                "Loaded as planned it is too close to call whether it is within its ratings: over by less than can be known:"
+                        + " GVM by 0.4 kg +/- 66 kg (everything aboard). Settle it before you go ahead.",
+                Verdict.loaded(advice));
+        assertTrue(Verdict.of(Arrangement.of(advice))
+                .startsWith("Do not go ahead yet: what stops it is too close to call, and has to be settled first."));
+        assertEquals(
+                "Too close to call: Loaded mass is above the GVM",
+                brief(advice).said().title());
+        assertEquals(
+                "2520.0 kg, 0.4 kg over (everything aboard); too close to call (+/- 66 kg). To settle it, weigh: loaded mass"
+                        + " (vehicle). Take at least 0.4 kg out of the vehicle.",
+                brief(advice).whatToDo());
+        assertEquals(Optional.of(NEITHER), inJson(advice));
+        assertTrue(inFull(advice).contains(NEITHER), inFull(advice));
+        assertEquals(
+                List.of("0.4 kg over (close)"),
+                Arrangement.of(advice).margins().stream()
+                        .filter(margin -> margin.limit().equals("vehicle: GVM"))
+                        .flatMap(margin -> MarginTable.cells(margin, MarginTable.loadings(advice)).stream())
+                        .toList());
+    }
+
+    /** 66 kg over, known to 66 kg: that is as much as it may be off, and proven; a kilogram less is not. */
+    @Test
+    void whatIsProvenToBeExceededIsToldAsBefore() throws Exception {
+        Advice advice = gvm("2454 kg +/- 66 kg");
+        assertEquals(
+                "Loaded as planned it is over its ratings: GVM by 66 kg (everything aboard).", Verdict.loaded(advice));
+        assertTrue(Verdict.of(Arrangement.of(advice)).startsWith("Do not go ahead with this plan as it stands."));
+        assertEquals("Loaded mass is above the GVM", brief(advice).said().title());
+        assertFalse(
+                brief(advice).whatToDo().contains("too close"), brief(advice).whatToDo());
+        assertEquals(Optional.empty(), inJson(advice));
+        Advice closer = gvm("2455 kg +/- 66 kg");
+        assertEquals(
+                "Too close to call: Loaded mass is above the GVM",
+                brief(closer).said().title());
+    }
+
+    /** What is kept by less than its tolerance has its own rules, which say so. */
+    @Test
+    void whatIsKeptIsNotCalledOver() throws Exception {
+        Advice advice = gvm("2520.4 kg +/- 66 kg");
+        assertTrue(Verdict.loaded(advice).contains("; too close to call: GVM"), Verdict.loaded(advice));
+        assertTrue(
+                advice.findings().stream().anyMatch(found -> found.judged().id().equals("mass.gvm-unsure")));
+        assertEquals(Optional.empty(), inJson(advice));
+    }
+
+    /** One rating that is surely passed makes it a plain stop; the other is told beside it. */
+    @Test
+    void besideWhatIsSurelyOverItIsToldApart() throws Exception {
+        Advice advice = Adviser.advise(
+                Books.engine(),
+                Sheets.plainWith("vehicle: {ratings: {gvm: 2500 kg +/- 66 kg, front-axle: 1320 kg +/- 1 kg}}\n"));
+        assertEquals(
+                "Loaded as planned it is over its ratings: front axle limit by 9 kg (everything aboard). Too close to call:"
+                        + " GVM by 20 kg +/- 66 kg (everything aboard).",
+                Verdict.loaded(advice));
+        assertTrue(Verdict.of(Arrangement.of(advice)).startsWith("Do not go ahead with this plan as it stands."));
+    }
+
+    /** A length that decides is measured: 10 mm under water, known to 20 mm. */
+    @Test
+    void everyMeasureIsTreatedAlike() throws Exception {
+        Advice advice = Adviser.advise(
+                Books.engine(),
+                Sheets.plainWith(
+                        "trip: {water-depth: 490 mm}\nvehicle: {intake: {airbox: {drain: open, drain-height: 480 mm +/- 20 mm}}}\n"));
+        String told = FindingBrief.all(Arrangement.of(advice), Severity.STOP, false).stream()
+                .filter(finding -> finding.said().title().contains("Too close to call"))
+                .map(FindingBrief::whatToDo)
+                .findFirst()
+                .orElse("");
+        assertTrue(told.contains("To settle it, measure: planned water depth"), told);
+    }
+}
