@@ -86,11 +86,11 @@ record HeaviestTrailer(RoomLeft room, Trailer trailer) {
             return "no trailer at all: " + over(most);
         }
         return most.unknown().isEmpty()
-                ? "up to " + RoomTable.about(answer.figured())
+                ? "up to " + RoomWords.about(answer.figured())
                         + Wording.within(answer.figured().measure()) + by(most.governs())
                 : "not known"
-                        + (most.atMost().known() ? ", at most " + RoomTable.atMost(answer) + by(most.governs()) : "")
-                        + "; to be found out: " + RoomTable.fields(most.missing());
+                        + (most.atMost().known() ? ", at most " + RoomWords.atMost(answer) + by(most.governs()) : "")
+                        + "; to be found out: " + RoomWords.fields(most.missing());
     }
 
     private static String over(Most most) {
@@ -134,7 +134,7 @@ record HeaviestTrailer(RoomLeft room, Trailer trailer) {
                         .filter(ball -> ball.most().atMost().known())
                         .map(ball -> ball.most().isOver()
                                 ? "none, " + over(ball.most())
-                                : "at most " + RoomTable.about(ball.figured()) + RoomTable.atMost(ball)
+                                : "at most " + RoomWords.about(ball.figured()) + RoomWords.atMost(ball)
                                         + by(ball.most().governs()))
                         .orElse("");
     }

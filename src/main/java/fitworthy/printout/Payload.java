@@ -42,7 +42,7 @@ public final class Payload {
     private String sentence(boolean each) {
         Measure first = loadings.get(0).payload().measure();
         if (Double.isNaN(first.getLimit())) {
-            return "not known: missing " + RoomTable.fields(first.missing()) + ".";
+            return "not known: missing " + RoomWords.fields(first.missing()) + ".";
         }
         List<String> apart = Stream.of(each ? "GVM less kerb mass" : "", asMade())
                 .filter(words -> !words.isEmpty())
@@ -85,10 +85,10 @@ public final class Payload {
                 .filter(words -> !words.isEmpty())
                 .toList();
         if (!measure.isKnown()) {
-            return "what is used is not known" + brackets(in) + ", missing " + RoomTable.fields(measure.missing());
+            return "what is used is not known" + brackets(in) + ", missing " + RoomWords.fields(measure.missing());
         }
         Held held = Held.of(measure);
-        return RoomTable.about(payload) + number(held.value(), held.kind()) + " used, "
+        return RoomWords.about(payload) + number(held.value(), held.kind()) + " used, "
                 + number(Math.abs(held.left()), held.kind()) + (held.left() < 0 ? " over" : " left") + brackets(in);
     }
 

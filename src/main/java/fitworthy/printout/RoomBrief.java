@@ -134,7 +134,7 @@ public final class RoomBrief {
                 aboard(loading),
                 loading.range()
                         .filter(range -> range.measure().isKnown())
-                        .map(range -> RoomTable.about(range) + Wording.value(range.measure()) + ", "
+                        .map(range -> RoomWords.about(range) + Wording.value(range.measure()) + ", "
                                 + (loading.consumption().guess().isPresent() ? "about " : "")
                                 + Digits.number(loading.consumption().value(), "L/100km", 1))
                         .orElse(NONE));
@@ -158,7 +158,7 @@ public final class RoomBrief {
         return answer.most().isOver()
                 ? "none" + by
                 : answer.most().atMost().known()
-                        ? (known ? "" : "at most ") + RoomTable.about(answer.figured()) + RoomTable.atMost(answer) + by
+                        ? (known ? "" : "at most ") + RoomWords.about(answer.figured()) + RoomWords.atMost(answer) + by
                         : "not known";
     }
 

@@ -5,7 +5,6 @@ import static fitworthy.document.Report.Column.text;
 import fitworthy.advice.Advice;
 import fitworthy.advice.RoomLeft;
 import fitworthy.advice.RoomLeft.Answer;
-import fitworthy.advice.RoomLeft.Figured;
 import fitworthy.advice.RoomLeft.InLoading;
 import fitworthy.advice.RoomLeft.Tank;
 import fitworthy.document.Page;
@@ -15,12 +14,8 @@ import fitworthy.document.Report.Table;
 import fitworthy.figures.room.Limit;
 import fitworthy.figures.room.Most;
 import fitworthy.figures.room.RoomMeasures;
-import fitworthy.printout.words.Digits;
-import fitworthy.printout.words.FieldWords;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Figure;
-import fitworthy.quantity.Mark;
-import fitworthy.quantity.Missing;
 import fitworthy.sheet.Trailer;
 import fitworthy.source.Words;
 import java.util.ArrayList;
@@ -38,11 +33,8 @@ final class RoomTable {
 
     private static final String HEADING = "ROOM LEFT, each answer by itself with all else as planned";
     private static final String TRAILER = "Heaviest trailer";
-    private static final String FUEL = "L/100km";
     /** How many places that come to the same are named. */
     private static final int PLACES = 4;
-    /** How many figures are named that an answer lacks. */
-    private static final int FIELDS = 2;
     /** Columns of the question in the terminal. */
     private static final int QUESTION = 18;
 
@@ -218,16 +210,16 @@ final class RoomTable {
                         : "")
                 + tank.range()
                         .filter(range -> range.measure().isKnown())
-                        .map(range -> ", range then " + about(range) + Wording.value(range.measure()))
+                        .map(range -> ", range then " + RoomWords.about(range) + Wording.value(range.measure()))
                         .orElse("");
     }
 
     private static String range(InLoading loading) {
         return loading.range()
                 .map(range -> range.measure().isKnown()
-                        ? about(range) + Wording.within(range.measure()) + " at "
-                                + consumption(loading.consumption(), "")
-                        : "not known: " + fields(range.measure().missing()))
+                        ? RoomWords.about(range) + Wording.within(range.measure()) + " at "
+                                + RoomWords.consumption(loading.consumption(), "")
+                        : "not known: " + RoomWords.fields(range.measure().missing()))
                 .orElse("");
     }
 
@@ -242,10 +234,12 @@ final class RoomTable {
                     + " over " + over + ")";
         }
         return most.unknown().isEmpty()
-                ? about(answer.figured()) + Wording.within(answer.figured().measure()) + by(answer, where)
+                ? RoomWords.about(answer.figured())
+                        + Wording.within(answer.figured().measure())
+                        + by(answer, where)
                 : "not known"
-                        + (most.atMost().known() ? ", at most " + atMost(answer) + by(answer, where) : where)
-                        + ", missing " + fields(most.missing());
+                        + (most.atMost().known() ? ", at most " + RoomWords.atMost(answer) + by(answer, where) : where)
+                        + ", missing " + RoomWords.fields(most.missing());
     }
 
     private static String by(Answer answer, String where) {
@@ -253,30 +247,6 @@ final class RoomTable {
                 .governs()
                 .map(step -> where + " (" + step.limit().words() + ")")
                 .orElse(where);
-    }
-
-    /** As far as the limits are known. */
-    static String atMost(Answer answer) {
-        return Wording.quantity(
-                answer.figured().measure().kind().printed(answer.most().atMost().value(), -1),
-                answer.figured().measure().kind());
-    }
-
-    static String fields(List<Missing> missing) {
-        return Words.few(missing.stream().map(FieldWords::of).distinct().toList(), FIELDS);
-    }
-
-    /** What is burnt, by which a range is worked out; a guess with how far it may be off. @param unit as it is to stand */
-    static String consumption(Figure litres, String unit) {
-        String number = Digits.number(litres.value(), FUEL, 1) + unit;
-        return litres.guess().isEmpty()
-                ? number
-                : "about " + number + " +/- " + Digits.number(litres.tolerance(), FUEL, 1)
-                        + (litres.mark() == Mark.USUAL ? ", " + GuessWords.USUAL : "");
-    }
-
-    static String about(Figured figured) {
-        return figured.guessed() ? "about " : "";
     }
 
     private static String kilograms(double mass) {

@@ -74,7 +74,7 @@ final class TripAnswers {
         return advice.loadings().stream()
                 .filter(loading ->
                         loading.loadCase().name().equals(outcome.judged().loadCase()))
-                .map(loading -> " at " + RoomTable.consumption(FuelRange.consumption(loading), " L/100km"))
+                .map(loading -> " at " + RoomWords.consumption(FuelRange.consumption(loading), " L/100km"))
                 .findFirst()
                 .orElse("");
     }

@@ -82,7 +82,10 @@ public final class Digits {
         }
 
         private String text(double number) {
-            return Double.isNaN(number) ? "not known" : Wording.quantity(number, kind);
+            return Double.isNaN(number)
+                    ? "not known"
+                    : Digits.number(number, kind.unit(), kind.decimals())
+                            + (kind.unit().isEmpty() ? "" : " " + kind.unit());
         }
     }
 

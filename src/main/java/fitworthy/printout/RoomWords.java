@@ -1,0 +1,46 @@
+package fitworthy.printout;
+
+import fitworthy.advice.RoomLeft.Answer;
+import fitworthy.advice.RoomLeft.Figured;
+import fitworthy.printout.words.Digits;
+import fitworthy.printout.words.FieldWords;
+import fitworthy.printout.words.Wording;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.Mark;
+import fitworthy.quantity.Missing;
+import fitworthy.source.Words;
+import java.util.List;
+
+/** Figures of what a loading leaves, in the words that every table and sentence of it uses. */
+final class RoomWords {
+
+    private static final String FUEL = "L/100km";
+    /** How many figures are named that an answer lacks. */
+    private static final int FIELDS = 2;
+
+    private RoomWords() {}
+
+    /** What is burnt, by which a range is worked out; a guess with how far it may be off. @param unit as it is to stand */
+    static String consumption(Figure litres, String unit) {
+        String number = Digits.number(litres.value(), FUEL, 1) + unit;
+        return litres.guess().isEmpty()
+                ? number
+                : "about " + number + " +/- " + Digits.number(litres.tolerance(), FUEL, 1)
+                        + (litres.mark() == Mark.USUAL ? ", " + GuessWords.USUAL : "");
+    }
+
+    /** As far as the limits are known. */
+    static String atMost(Answer answer) {
+        return Wording.quantity(
+                answer.figured().measure().kind().printed(answer.most().atMost().value(), -1),
+                answer.figured().measure().kind());
+    }
+
+    static String fields(List<Missing> missing) {
+        return Words.few(missing.stream().map(FieldWords::of).distinct().toList(), FIELDS);
+    }
+
+    static String about(Figured figured) {
+        return figured.guessed() ? "about " : "";
+    }
+}
