@@ -223,7 +223,7 @@ class WholeWayTest {
             PDFTextStripper first = new PDFTextStripper();
             first.setEndPage(1);
             String text = first.getText(document).replaceAll("\\s+", " ");
-            assertTrue(text.contains(verdict), text);
+            assertTrue(text.contains(verdict.replace("+/-", "\u00b1")), text);
         }
     }
 }
