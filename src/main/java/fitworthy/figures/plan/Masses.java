@@ -52,7 +52,8 @@ public final class Masses {
         this.share = assumed(sheet);
     }
 
-    private static double assumed(Sheet sheet) {
+    /** The tolerance of a mass that is given none, as a share of it. */
+    static double assumed(Sheet sheet) {
         return sheet.assumedTolerance().or(Figure.of(PART_TOLERANCE)).value();
     }
 
@@ -98,11 +99,11 @@ public final class Masses {
             }
         }
         if (loadCase.towing().is(YesNo.YES)) {
-            Trailer trailer = sheet.trailer().orElseThrow();
+            Trailer trailer = plan.trailer().orElseThrow();
             masses.add(new PointMass(
                     "load on the ball",
                     Sort.BALL,
-                    trailer.ball().orTolerance(share),
+                    trailer.ball(),
                     new Point(plan.wheelbase().plus(plan.ballOverhang()), Figure.of(0, 0), plan.ballHeight()),
                     false));
         }
