@@ -241,8 +241,11 @@ public final class Masses {
                         tank.name() + ", fuel in the kerb mass",
                         Sort.VEHICLE,
                         Liquids.mass(tank, mass.kerbFuel()).times(-1),
-                        plan.places().of(tank),
-                        false));
+                        at,
+                        Choice.of(YesNo.NO),
+                        0,
+                        // It goes with its tank, from where the vehicle as made then stands.
+                        isReplaced(plan, tank) ? StandingHeight.raised(plan, at.x(), 0) : Figure.ZERO));
             }
         }
         if (mass.kerbDriver().value() > 0) {
@@ -257,6 +260,7 @@ public final class Masses {
     }
 
     /** The maker's tank, or one that was put in its place before the vehicle was weighed. */
+                Point at = plan.places().of(tank);
     private boolean holdsKerbFuel(Tank tank) {
         return tank.stock().is(YesNo.YES)
                 ? sheet.tanks().stream().noneMatch(other -> other.isDone() && replaces(other, tank))
