@@ -79,7 +79,7 @@ public final class Masses {
                             Sort.FITMENT,
                             of(fitment, sheet),
                             at(at, unsprung),
-                            onRoof(fitment),
+                            onRoof(fitment, sheet),
                             unsprung))
                     .ifPresent(part -> put(part, fitment.isDone(), !off.contains(fitment.name()), masses));
         }
@@ -95,7 +95,7 @@ public final class Masses {
         for (Sheet.Load cargo : sheet.cargo()) {
             // What stands in or on a part that is off is left with it.
             if (loadCase.carries(cargo.name()) && !off.contains(cargo.in())) {
-                masses.add(load(cargo.name(), Sort.CARGO, cargo.mass(), cargo.at(), onRoof(cargo)));
+                masses.add(load(cargo.name(), Sort.CARGO, cargo.mass(), cargo.at(), onRoof(cargo, sheet)));
             }
         }
         if (loadCase.towing().is(YesNo.YES)) {
@@ -172,6 +172,26 @@ public final class Masses {
     /** Whether a piece of cargo is carried on the roof. */
     public static Choice<YesNo> onRoof(Sheet.Load cargo) {
         return onRoof(cargo.roof(), cargo.at());
+    }
+
+    /** The same of a sheet's part: what stands in or on another is where that is, unless the sheet says otherwise. */
+    private static Choice<YesNo> onRoof(Fitment part, Sheet sheet) {
+        return orCarrier(onRoof(part), part.in(), sheet);
+    }
+
+    /** The same of a sheet's cargo. */
+    public static Choice<YesNo> onRoof(Sheet.Load cargo, Sheet sheet) {
+        return orCarrier(onRoof(cargo), cargo.in(), sheet);
+    }
+
+    private static Choice<YesNo> orCarrier(Choice<YesNo> own, String in, Sheet sheet) {
+        return own.known()
+                ? own
+                : sheet.fitments().stream()
+                        .filter(part -> part.name().equals(in))
+                        .findFirst()
+                        .map(carrier -> onRoof(carrier, sheet))
+                        .orElse(own);
     }
 
     /** As the sheet says; where it does not, open for what is high enough. */
