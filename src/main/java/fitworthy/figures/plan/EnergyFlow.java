@@ -184,7 +184,7 @@ public final class EnergyFlow {
             if (!mean.isZero()) {
                 loads.add(in(circuit.name() + ", in use", onBattery(circuit, mean), "A"));
             }
-        }
+        });
         return loads;
     }
 

@@ -257,6 +257,7 @@ public final class Masses {
         List<PointMass> masses = new ArrayList<>(axles(plan));
         for (Tank tank : sheet.tanks()) {
             if (holdsKerbFuel(tank) && mass.kerbFuel().value() > 0) {
+                Point at = plan.places().of(tank);
                 masses.add(new PointMass(
                         tank.name() + ", fuel in the kerb mass",
                         Sort.VEHICLE,
@@ -280,7 +281,6 @@ public final class Masses {
     }
 
     /** The maker's tank, or one that was put in its place before the vehicle was weighed. */
-                Point at = plan.places().of(tank);
     private boolean holdsKerbFuel(Tank tank) {
         return tank.stock().is(YesNo.YES)
                 ? sheet.tanks().stream().noneMatch(other -> other.isDone() && replaces(other, tank))
