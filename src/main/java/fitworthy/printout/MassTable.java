@@ -75,8 +75,10 @@ final class MassTable {
                                 figure("Front axle", 9),
                                 figure("Rear axle", 10)),
                         rows),
-                new Paragraph("front = mass x (1 - behind / wheelbase), rear = mass x behind / wheelbase; wheelbase "
-                        + millimetres(wheelbase) + " mm. What is taken off counts below zero."),
+                new Paragraph(
+                        "front = mass x (1 - behind / wheelbase), rear = mass x behind / wheelbase; wheelbase "
+                                + millimetres(wheelbase)
+                                + " mm. What is taken off counts below zero, and as high as it sits once the vehicle is lifted."),
                 new Table(
                         "Against the limits, in kg",
                         List.of(
@@ -97,7 +99,7 @@ final class MassTable {
                 tolerance(mass.mass()),
                 millimetres(mass.at().x()),
                 millimetres(mass.at().y()),
-                millimetres(mass.at().z()),
+                millimetres(mass.height()),
                 kilograms(own.front(), 1),
                 kilograms(own.rear(), 1));
     }

@@ -16,8 +16,11 @@ import fitworthy.quantity.QuantityText;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -47,8 +50,29 @@ public final class RoomBrief {
             return;
         }
         rows.forEach(row -> page.line(line(row, widths)));
-        tanks(page, room, "Not to be filled to the top: ", RoomBrief::isToStayBelowFull);
-        tanks(page, room, "Not known whether to be filled to the top: ", RoomBrief::mayBeFullForAllThatIsKnown);
+        tanks(
+                page,
+                room,
+                "Not to be filled to the top: ",
+                loading -> some(loading, RoomBrief::isToStayBelowFull, RoomBrief::upTo, ", or "));
+        tanks(
+                page,
+                room,
+                "A limit stays passed even with ",
+                loading -> some(
+                        loading,
+                        tank -> tank.room().most().isOver(),
+                        tank -> tank.fill().subject() + " empty",
+                        " or "));
+        tanks(
+                page,
+                room,
+                "Not known whether to be filled to the top: ",
+                loading -> some(
+                        loading,
+                        RoomBrief::mayBeFullForAllThatIsKnown,
+                        tank -> tank.fill().subject(),
+                        ", "));
         trailer(advice).ifPresent(line -> page.wrapped(0, line));
         overAlone(room).ifPresent(line -> page.wrapped(0, line));
         List<String> full = room.loadings().stream()
@@ -162,31 +186,42 @@ public final class RoomBrief {
                         : "not known";
     }
 
-    /** A line of the tanks of which that is so, loading by loading; none where it is of none. */
-    private static void tanks(Page page, RoomLeft room, String words, Predicate<Tank> wanted) {
-        String tanks = room.loadings().stream()
-                .map(loading -> loading.tanks().stream()
-                        .filter(wanted)
-                        .map(tank -> tank.fill().subject())
-                        .collect(Collectors.collectingAndThen(
-                                Collectors.joining(", "),
-                                names -> names.isEmpty() ? "" : names + " (" + loading.loading() + ")")))
-                .filter(loading -> !loading.isEmpty())
-                .collect(Collectors.joining("; "));
-        if (!tanks.isEmpty()) {
-            page.wrapped(0, words + tanks + ".");
+    /** A line of what is so of the tanks, loadings of which the same is so together; none where nothing is. */
+    private static void tanks(Page page, RoomLeft room, String words, Function<InLoading, String> said) {
+        Map<String, List<String>> loadings = new LinkedHashMap<>();
+        room.loadings().forEach(loading -> loadings.computeIfAbsent(said.apply(loading), none -> new ArrayList<>())
+                .add(loading.loading()));
+        loadings.remove("");
+        if (!loadings.isEmpty()) {
+            page.wrapped(
+                    0,
+                    loadings.entrySet().stream()
+                            .map(entry -> entry.getKey() + " (" + String.join(", ", entry.getValue()) + ")")
+                            .collect(Collectors.joining("; ", words, ".")));
         }
     }
 
+    private static String some(InLoading loading, Predicate<Tank> wanted, Function<Tank, String> said, String between) {
+        return loading.tanks().stream().filter(wanted).map(said).collect(Collectors.joining(between));
+    }
+
+    /** How much may be in it with all else as planned. */
+    private static String upTo(Tank tank) {
+        return tank.fill().subject() + ", at most "
+                + RoomWords.about(tank.fill().figured()) + RoomWords.atMost(tank.fill());
+    }
+
+    /** Where it would help: what stays passed with the tank empty does not hang on how full it is. */
     private static boolean isToStayBelowFull(Tank tank) {
-        return tank.room()
-                .most()
-                .governs()
-                .filter(step -> step.limit() != Limit.FULL)
-                .isPresent();
+        return !tank.room().most().isOver()
+                && tank.room()
+                        .most()
+                        .governs()
+                        .filter(step -> step.limit() != Limit.FULL)
+                        .isPresent();
     }
 
     private static boolean mayBeFullForAllThatIsKnown(Tank tank) {
-        return !isToStayBelowFull(tank) && !RoomTable.isFull(tank);
+        return !tank.room().most().isOver() && !isToStayBelowFull(tank) && !RoomTable.isFull(tank);
     }
 }

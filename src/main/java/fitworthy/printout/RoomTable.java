@@ -16,6 +16,7 @@ import fitworthy.figures.room.Most;
 import fitworthy.figures.room.RoomMeasures;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.QuantityText;
 import fitworthy.sheet.Trailer;
 import fitworthy.source.Words;
 import java.util.ArrayList;
@@ -39,6 +40,7 @@ final class RoomTable {
     private static final int QUESTION = 18;
 
     private final RoomLeft room;
+    private final Figure roof;
     private final List<Line> lines = new ArrayList<>();
 
     /** An answer. @param loadings those that it holds in; none where it names them itself */
@@ -46,9 +48,10 @@ final class RoomTable {
 
     private RoomTable(Advice advice) {
         this.room = RoomLeft.of(advice);
+        this.roof = advice.sheet().vehicle().ratings().roof();
         Optional<Trailer> trailer = advice.sheet().trailer();
         trailer.map(towed -> new HeaviestTrailer(room, towed)).ifPresent(heaviest -> add(TRAILER, heaviest::inLoading));
-        add("People and cargo", RoomTable::aboard);
+        add("People and cargo", this::aboard);
         add("Tanks", RoomTable::tanks);
         addTogether("Range at L/100km", RoomTable::range);
     }
@@ -141,7 +144,7 @@ final class RoomTable {
     }
 
     /** Place by place, the least first; places that come to the same together. */
-    private static String aboard(InLoading loading) {
+    private String aboard(InLoading loading) {
         Map<String, List<Answer>> alike = new LinkedHashMap<>();
         loading.aboard().stream()
                 .sorted((one, other) -> Double.compare(least(one), least(other)))
@@ -152,7 +155,11 @@ final class RoomTable {
         alike.values()
                 .forEach(answers -> texts.add(amount(answers.get(0), none ? " anywhere" : where(answers), "already")));
         if (!none && loading.aboard().stream().noneMatch(RoomTable::isOnRoof)) {
-            texts.add("on the roof not worked out");
+            texts.add(
+                    roof.known()
+                            ? "on the roof no more than its rating of " + QuantityText.shown(roof.value(), "kg")
+                                    + ", rack and all else on it counted"
+                            : "on the roof not worked out");
         }
         return String.join("; ", texts);
     }

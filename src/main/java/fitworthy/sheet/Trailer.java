@@ -113,6 +113,34 @@ public record Trailer(
                         find = "a look from the driver's seat")
                 Choice<YesNo> seenOver) {
 
+    /** This trailer, its mass and the load on the ball with a tolerance of {@code share} of each where none is given. */
+    public Trailer orTolerance(double share) {
+        return new Trailer(
+                name,
+                mass.orTolerance(share),
+                rated,
+                gtm,
+                lightest,
+                ball.orTolerance(share),
+                hitch,
+                tyres,
+                coupling,
+                couplingHeight,
+                brakes,
+                everyWheelBraked,
+                breakaway,
+                breakawayHold,
+                chains,
+                plug,
+                voltage,
+                width,
+                length,
+                drawbar,
+                axle,
+                hidesRearWindow,
+                seenOver);
+    }
+
     /** Whether it is coupled to a fifth wheel. */
     public boolean onFifthWheel() {
         return hitch.is(Hitch.FIFTH_WHEEL);

@@ -44,11 +44,31 @@ class RoomBriefTest {
     /** 48 L of 80 L are 26.9 kg too much where the GVM is 2500 kg; without a GVM nobody knows. */
     @Test
     void aTankIsToStayBelowFullOnlyWhereThatIsKnown() throws FaultsException {
-        says("vehicle: {ratings: {gvm: 2500 kg}}", "Not to be filled to the top: Main tank (everything aboard).");
+        says(
+                "vehicle: {ratings: {gvm: 2500 kg}}",
+                "Not to be filled to the top: Main tank, at most 56 L (everything aboard).");
         says(
                 "vehicle: {ratings: {gvm: unknown}}",
                 "Not known whether to be filled to the top: Main tank (everything aboard).");
         assertFalse(printed("title: Plain").contains("filled to the top"), "a tank that may be full is not named");
+    }
+
+    /**
+     * 40 L of water are 39.92 kg, so that 2560 kg are aboard. 30 kg too much are 35.6 L of diesel or 29.98 L of water;
+     * 70 kg are more than the 67.2 kg of the one and the 39.92 kg of the other.
+     */
+    @Test
+    void whatOneTankAloneWouldDoIsSaidAndThatNoneWould() throws FaultsException {
+        String water = "tanks: [{name: Water, liquid: water, capacity: 40 L, fill: 100 %, stock: no, mass: 0 kg,"
+                + " at: {x: 1500 mm, y: 0 mm, z: 700 mm}}]\n";
+        says(
+                water + "vehicle: {ratings: {gvm: 2530 kg}}",
+                "Not to be filled to the top: Main tank, at most 44 L, or Water, at most 10 L (everything aboard).");
+        String over = printed(water + "vehicle: {ratings: {gvm: 2490 kg}}");
+        assertTrue(
+                over.contains("A limit stays passed even with Main tank empty or Water empty (everything aboard)."),
+                over);
+        assertFalse(over.contains("filled to the top"), over);
     }
 
     /** GVM over by 20 kg everywhere, the roof by 50 kg where a rack stands: the GVM bars people and cargo. */

@@ -102,7 +102,7 @@ public final class AcrossMeasures implements Topic {
         if (!certified.isEmpty()) {
             measures.add(counted(APPROVALS, "certificates", certified));
         }
-        Optional<Trailer> trailer = plan.sheet().trailer();
+        Optional<Trailer> trailer = plan.trailer();
         if (trailer.isPresent()
                 && plan.details(MassDetails.RatingUpgrade.class).stream()
                         .anyMatch(kit -> kit.gvm().known())) {

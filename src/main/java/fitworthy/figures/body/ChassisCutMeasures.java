@@ -77,8 +77,7 @@ final class ChassisCutMeasures implements Topic {
         measures.add(Measure.of(LINES, name, cut.lines()));
         measures.add(Measure.of(CABLES, name, cut.cables()));
         measures.add(Measure.of(WELD, name, cut.weldProcedure()));
-        if (plan.sheet().trailer().isPresent()
-                || !plan.fitments(Fitment.Kind.TOW_BAR).isEmpty()) {
+        if (plan.trailer().isPresent() || !plan.fitments(Fitment.Kind.TOW_BAR).isEmpty()) {
             measures.add(Measure.of(TOWING, name, cut.towingStated()));
         }
     }

@@ -32,6 +32,8 @@ final class CircuitMeasures implements Topic {
             number("electrical.section-needed", "mm2", 1, "section that loses no more voltage than is allowed");
     private static final MeasureKind SECTION_SOLD =
             number("electrical.section-sold", "mm2", 1, "the next size of the table of cables that is no thinner");
+    private static final MeasureKind RUN_LESS =
+            number("electrical.run-less", "mm", 0, "by how much a shorter cable loses no more voltage than is allowed");
     private static final MeasureKind CABLE = rated(
             "electrical.cable", "mm2", 1, "section of the cable", "least section in the table that carries the load");
     private static final MeasureKind CABLE_MAKER =
@@ -64,6 +66,7 @@ final class CircuitMeasures implements Topic {
                 SECTION,
                 SECTION_NEEDED,
                 SECTION_SOLD,
+                RUN_LESS,
                 CABLE,
                 CABLE_MAKER,
                 CABLE_CARRIES,
@@ -144,6 +147,17 @@ final class CircuitMeasures implements Topic {
                 .worked(
                         "from the table of cables, the least that is no thinner; beyond it the section itself",
                         in("needed", needed, "mm2")));
+        Figure less = circuit.need().known()
+                ? cable.length()
+                        .minus(cable.length().times(most.dividedBy(share)))
+                        .most(Figure.of(0, 0))
+                : Figure.missing(circuit.need().missing());
+        measures.add(Measure.enough(RUN_LESS, circuit.name(), less)
+                .worked(
+                        "less = length x (1 - most / lost)",
+                        in("length", cable.length(), "m"),
+                        in("most", most, "%"),
+                        in("lost", share, "%")));
     }
 
     /** What the feed of an inverter has to carry; nothing of other circuits. */

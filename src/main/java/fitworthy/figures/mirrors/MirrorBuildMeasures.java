@@ -77,7 +77,7 @@ final class MirrorBuildMeasures implements Topic {
         if (loading.plannedMirrors().isPresent()) {
             Mirrors mirrors = loading.mirrors();
             Side.both(mirrors).forEach(side -> standsOut(loading, side, measures));
-            if (loading.plan().sheet().trailer().isPresent() && !loading.towing()) {
+            if (loading.plan().trailer().isPresent() && !loading.towing()) {
                 measures.add(Measure.of(STOW, "towing mirrors", mirrors.stow()));
             }
         }

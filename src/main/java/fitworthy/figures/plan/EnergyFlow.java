@@ -162,22 +162,37 @@ public final class EnergyFlow {
     }
 
     /**
-     * What takes from the starter battery while the vehicle is parked, each as the mean over a day in A: standing draw,
-     * and what is used with the engine off. A charger works while the engine runs.
+     * What takes from the starter battery while the vehicle is parked, each as the mean over a day in A: what is used with
+     * the engine off, and the standing draw of the rest of the day. A charger works while the engine runs.
      */
     public List<Input> parked() {
         List<Input> loads = new ArrayList<>(
                 List.of(in("the vehicle itself", plan.vehicle().engine().ownStandby(), "A")));
+        Map<Circuit, Figure> used = new LinkedHashMap<>();
+        drawing(Circuit.Supply.SECOND).forEach(circuit -> used.put(circuit, usedParked(circuit)));
         circuits(circuit -> !circuit.battery().is(Circuit.Supply.SECOND) && !inverters.isCarried(circuit))
-                .forEach(circuit ->
-                        loads.add(in(circuit.name() + ", standing", onBattery(circuit, standing(circuit)), "A")));
-        for (Circuit circuit : drawing(Circuit.Supply.SECOND)) {
-            Figure used = usedParked(circuit);
-            if (!used.isZero()) {
-                loads.add(in(circuit.name() + ", in use", onBattery(circuit, used), "A"));
+                .forEach(circuit -> {
+                    Figure idle = idle(circuit, used.getOrDefault(circuit, NONE));
+                    if (!idle.isZero()) {
+                        loads.add(in(
+                                circuit.name() + ", standing",
+                                onBattery(circuit, standing(circuit).times(idle)),
+                                "A"));
+                    }
+                });
+        used.forEach((circuit, mean) -> {
+            if (!mean.isZero()) {
+                loads.add(in(circuit.name() + ", in use", onBattery(circuit, mean), "A"));
             }
-        }
+        });
         return loads;
+    }
+
+    /** The share of a day on which a circuit only stands, 0 to 1: what is in use does not stand. */
+    private static Figure idle(Circuit circuit, Figure used) {
+        return used.isZero() || !used.known()
+                ? Figure.of(1, 0)
+                : Figure.of(1, 0).minus(circuit.hours().exact().times(1 / HOURS_A_DAY));
     }
 
     /** Whether any circuit hangs on the starter battery, or may. */

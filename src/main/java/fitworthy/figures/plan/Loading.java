@@ -76,7 +76,7 @@ public record Loading(
 
     /** The trailer where this case tows one. */
     public Optional<Trailer> trailer() {
-        return towing() ? plan.sheet().trailer() : Optional.empty();
+        return towing() ? plan.trailer() : Optional.empty();
     }
 
     /** What the vehicle weighs without the load on the ball, in kg. */

@@ -52,7 +52,8 @@ public final class Masses {
         this.share = assumed(sheet);
     }
 
-    private static double assumed(Sheet sheet) {
+    /** The tolerance of a mass that is given none, as a share of it. */
+    static double assumed(Sheet sheet) {
         return sheet.assumedTolerance().or(Figure.of(PART_TOLERANCE)).value();
     }
 
@@ -78,7 +79,7 @@ public final class Masses {
                             Sort.FITMENT,
                             of(fitment, sheet),
                             at(at, unsprung),
-                            onRoof(fitment),
+                            onRoof(fitment, sheet),
                             unsprung))
                     .ifPresent(part -> put(part, fitment.isDone(), !off.contains(fitment.name()), masses));
         }
@@ -94,15 +95,15 @@ public final class Masses {
         for (Sheet.Load cargo : sheet.cargo()) {
             // What stands in or on a part that is off is left with it.
             if (loadCase.carries(cargo.name()) && !off.contains(cargo.in())) {
-                masses.add(load(cargo.name(), Sort.CARGO, cargo.mass(), cargo.at(), onRoof(cargo)));
+                masses.add(load(cargo.name(), Sort.CARGO, cargo.mass(), cargo.at(), onRoof(cargo, sheet)));
             }
         }
         if (loadCase.towing().is(YesNo.YES)) {
-            Trailer trailer = sheet.trailer().orElseThrow();
+            Trailer trailer = plan.trailer().orElseThrow();
             masses.add(new PointMass(
                     "load on the ball",
                     Sort.BALL,
-                    trailer.ball().orTolerance(share),
+                    trailer.ball(),
                     new Point(plan.wheelbase().plus(plan.ballOverhang()), Figure.of(0, 0), plan.ballHeight()),
                     false));
         }
@@ -173,6 +174,26 @@ public final class Masses {
         return onRoof(cargo.roof(), cargo.at());
     }
 
+    /** The same of a sheet's part: what stands in or on another is where that is, unless the sheet says otherwise. */
+    private static Choice<YesNo> onRoof(Fitment part, Sheet sheet) {
+        return orCarrier(onRoof(part), part.in(), sheet);
+    }
+
+    /** The same of a sheet's cargo. */
+    public static Choice<YesNo> onRoof(Sheet.Load cargo, Sheet sheet) {
+        return orCarrier(onRoof(cargo), cargo.in(), sheet);
+    }
+
+    private static Choice<YesNo> orCarrier(Choice<YesNo> own, String in, Sheet sheet) {
+        return own.known()
+                ? own
+                : sheet.fitments().stream()
+                        .filter(part -> part.name().equals(in))
+                        .findFirst()
+                        .map(carrier -> onRoof(carrier, sheet))
+                        .orElse(own);
+    }
+
     /** As the sheet says; where it does not, open for what is high enough. */
     private static Choice<YesNo> onRoof(Choice<YesNo> told, Point at) {
         return told.known() || at.z().value() >= ROOF_HEIGHT ? told : Choice.of(YesNo.NO);
@@ -236,12 +257,16 @@ public final class Masses {
         List<PointMass> masses = new ArrayList<>(axles(plan));
         for (Tank tank : sheet.tanks()) {
             if (holdsKerbFuel(tank) && mass.kerbFuel().value() > 0) {
+                Point at = plan.places().of(tank);
                 masses.add(new PointMass(
                         tank.name() + ", fuel in the kerb mass",
                         Sort.VEHICLE,
                         Liquids.mass(tank, mass.kerbFuel()).times(-1),
-                        plan.places().of(tank),
-                        false));
+                        at,
+                        Choice.of(YesNo.NO),
+                        0,
+                        // It goes with its tank, from where the vehicle as made then stands.
+                        isReplaced(plan, tank) ? StandingHeight.raised(plan, at.x(), 0) : Figure.ZERO));
             }
         }
         if (mass.kerbDriver().value() > 0) {

@@ -11,6 +11,7 @@ import fitworthy.sheet.LoadCase;
 import fitworthy.sheet.MassDetails;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.TowingDetails;
+import fitworthy.sheet.Trailer;
 import fitworthy.sheet.TyreDetails;
 import fitworthy.sheet.Vehicle;
 import java.time.LocalDate;
@@ -36,6 +37,7 @@ public final class Plan {
     private final Map<Fitment.Kind, List<Fitment>> byKind = new EnumMap<>(Fitment.Kind.class);
     private final Map<Class<?>, List<Details>> byDetails = new HashMap<>();
     private final Places places;
+    private final Optional<Trailer> trailer;
     private final Figure wheelbase;
     private final Vehicle.Ratings ratings;
     private final WheelbaseStretch stretch;
@@ -58,6 +60,7 @@ public final class Plan {
                 .filter(part -> leftOut.contains(part.name()))
                 .toList();
         this.places = new Places(this.sheet);
+        this.trailer = this.sheet.trailer().map(towed -> towed.orTolerance(Masses.assumed(this.sheet)));
         this.tables = tables;
         this.practice = practice;
         for (Fitment fitment : this.sheet.fitments()) {
@@ -111,6 +114,11 @@ public final class Plan {
             unladen = made.get();
         }
         return unladen;
+    }
+
+    /** The trailer, whose masses have the assumed tolerance where the sheet gives none. */
+    public Optional<Trailer> trailer() {
+        return trailer;
     }
 
     public Vehicle vehicle() {

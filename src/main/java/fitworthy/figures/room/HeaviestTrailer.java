@@ -49,12 +49,12 @@ final class HeaviestTrailer {
 
     /** In kg; nothing where the sheet has no trailer. */
     static Optional<Most> of(Loading loading) {
-        return loading.plan().sheet().trailer().map(trailer -> new HeaviestTrailer(loading, trailer).most());
+        return loading.plan().trailer().map(trailer -> new HeaviestTrailer(loading, trailer).most());
     }
 
     /** The most that may be on the ball, kg, whatever the trailer weighs; nothing where the sheet has no trailer. */
     static Optional<Most> onBall(Loading loading) {
-        return loading.plan().sheet().trailer().map(trailer -> new HeaviestTrailer(loading, trailer).ballAlone());
+        return loading.plan().trailer().map(trailer -> new HeaviestTrailer(loading, trailer).ballAlone());
     }
 
     private Most most() {

@@ -156,6 +156,9 @@ final class Stowage {
         plan.sheet().cargo().stream()
                 .filter(piece -> !loading.isOff(piece.in()))
                 .forEach(piece -> spots.add(new Spot(
-                        "beside " + piece.name(), plan.places().of(piece), Masses.onRoof(piece), Optional.empty())));
+                        "beside " + piece.name(),
+                        plan.places().of(piece),
+                        Masses.onRoof(piece, plan.sheet()),
+                        Optional.empty())));
     }
 }

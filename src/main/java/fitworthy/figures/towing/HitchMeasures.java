@@ -86,7 +86,7 @@ public final class HitchMeasures implements Topic {
 
     @Override
     public void plan(Plan plan, List<Measure> measures) {
-        plan.sheet().trailer().ifPresent(trailer -> {
+        plan.trailer().ifPresent(trailer -> {
             measures.add(Measure.of(
                     TOWED, "trailer", Choice.yesNo(plan.cases().stream().anyMatch(loading -> loading.towing()
                             .is(YesNo.YES)))));

@@ -38,7 +38,7 @@ final class LevellingMeasures implements Topic {
 
     @Override
     public void plan(Plan plan, List<Measure> measures) {
-        plan.sheet().trailer().ifPresent(trailer -> {
+        plan.trailer().ifPresent(trailer -> {
             Choice<YesNo> planned = plan.towBar().levelling();
             Choice<YesNo> allowed = plan.ratings().levelling();
             if (planned.is(YesNo.YES) || !planned.known() && allowed.is(YesNo.NO)) {

@@ -25,7 +25,7 @@ final class TowingSpeedMeasures implements Topic {
 
     @Override
     public void plan(Plan plan, List<Measure> measures) {
-        plan.sheet().trailer().ifPresent(trailer -> {
+        plan.trailer().ifPresent(trailer -> {
             Figure speed = plan.sheet().trip().topSpeed();
             measures.add(Measure.of(SPEED, "trailer", speed));
             measures.add(Measure.of(GCM, "vehicle", plan.ratings().gcm()));

@@ -54,7 +54,7 @@ final class TrailerBrakeMeasures implements Topic {
 
     @Override
     public void plan(Plan plan, List<Measure> measures) {
-        plan.sheet().trailer().ifPresent(trailer -> {
+        plan.trailer().ifPresent(trailer -> {
             brakes(plan, trailer, measures);
             measures.add(onAxles(AXLES, trailer));
             measures.add(Measure.of(CHAINS, "trailer", trailer.chains()));

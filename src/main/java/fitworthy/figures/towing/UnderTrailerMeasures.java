@@ -40,7 +40,7 @@ final class UnderTrailerMeasures implements Topic {
 
     @Override
     public void plan(Plan plan, List<Measure> measures) {
-        plan.sheet().trailer().ifPresent(trailer -> {
+        plan.trailer().ifPresent(trailer -> {
             Figure load = trailer.mass().minus(trailer.ball());
             Working onAxles = new Working.Formula(
                     "load = trailer - ball",

@@ -50,6 +50,23 @@ class EnergyFlowTest {
                 .get(0);
     }
 
+    /** By hand: 25 + 1 + 5 mA beside it; 500 mA all day, or half of 500 and of 20 mA. */
+    @Test
+    void whatIsInUseDoesNotStandAsWell() throws FaultsException {
+        String camera =
+                """
+                circuits:
+                  - {name: Camera, voltage: 12 V, current: 0.5 A, battery: starter, driving: yes, parked: yes, hours: 24 h,
+                     standby: 20 mA}
+                """;
+        assertEquals(0.531, sum(way(camera).parked()), 1e-9);
+        assertEquals(0.291, sum(way(camera.replace("24 h", "12 h")).parked()), 1e-9);
+        assertEquals(0.531, sum(way(camera.replace("20 mA", "unknown")).parked()), 1e-9);
+        assertFalse(Working.total(way(camera.replace("20 mA", "unknown").replace("24 h", "12 h"))
+                        .parked())
+                .known());
+    }
+
     private static double sum(List<Input> parts) {
         return Working.total(parts).value();
     }

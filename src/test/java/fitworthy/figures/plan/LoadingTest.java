@@ -165,6 +165,33 @@ class LoadingTest {
         assertEquals(2520 - 58.8, axles.total().value(), 1e-9);
     }
 
+    /** The maker's tank goes with its fuel, 67.2 kg of it, from where both are once the body is 50 mm higher. */
+    @Test
+    void kerbFuelLeavesAtTheHeightOfTheTankThatGoes() throws FaultsException {
+        List<PointMass> masses = loadings(
+                        """
+                fitments: [{name: Spacers, kind: body-lift, mass: 0 kg, lift: 50 mm, at: {x: 1400 mm, y: 0 mm, z: 600 mm}}]
+                tanks:
+                  - {name: Long-range tank, liquid: diesel, capacity: 140 L, fill: 50 %, stock: no, density: 0.84 kg/L,
+                     mass: 30 kg, at: {x: 2400 mm, y: 0 mm, z: 600 mm},
+                     removes: {name: Main tank, mass: 15 kg, at: {x: 2400 mm, y: 0 mm, z: 600 mm}}}
+                """)
+                .get(0)
+                .masses();
+        for (String gone : List.of("Main tank, taken off", "Main tank, fuel in the kerb mass")) {
+            assertEquals(
+                    0.65,
+                    masses.stream()
+                            .filter(mass -> mass.name().equals(gone))
+                            .findFirst()
+                            .orElseThrow()
+                            .height()
+                            .value(),
+                    1e-9,
+                    gone);
+        }
+    }
+
     private static final String BARS =
             """
             fitments:
