@@ -3,6 +3,7 @@ package fitworthy.printout;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Arrangement.Group;
+import fitworthy.advice.Finder;
 import fitworthy.advice.MissingFigure;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Question;
@@ -108,6 +109,8 @@ record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
                         .add(new Lacking(thing, missing));
             });
         }
+        GuessWords.weightiestOfStops(arrangement)
+                .forEach(doubt -> of(new Addressee(ofGuess(doubt.guess()), ""), all));
         if (!advice.sheet().options().isEmpty()) {
             of(new Addressee(Party.CUSTOMER, ""), all);
         }
@@ -120,6 +123,11 @@ record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
                             return place < 0 ? Integer.MAX_VALUE : place;
                         }))
                 .toList();
+    }
+
+    /** Who is asked for what is guessed and decides a stop: who weighs his own things, or the builder for all others. */
+    static Party ofGuess(Missing guess) {
+        return Finder.of(guess) == Party.CUSTOMER ? Party.CUSTOMER : Party.BUILDER;
     }
 
     private static Asked of(Addressee whom, Map<Addressee, Asked> all) {

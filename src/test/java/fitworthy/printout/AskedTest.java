@@ -249,6 +249,26 @@ class AskedTest {
         });
     }
 
+    /** The whole doubt about a GVM of 2530 kg, passed by 10 kg, is that of the box; the customer is asked for it, once. */
+    @Test
+    void whatWasPutInForTheCustomersOwnThingsIsToldAndAskedOnce() throws FaultsException {
+        String box = "vehicle: {ratings: {gvm: 2530 kg}}\n%s: [{name: Box, %s mass: about 20 kg, at: {x: 2700 mm, y: 0 mm,"
+                + " z: 900 mm}}]\n";
+        List<String> asked = items(Letters.of(advice(box.formatted("cargo", "")))
+                .report("customer")
+                .sections()
+                .get(0));
+        assertEquals(
+                List.of("Box: its mass. We have put in about 20 kg; it brings most of the doubt, 100 % of that about the GVM."),
+                asked.stream().filter(item -> item.startsWith("Box: ")).toList());
+        Letters ofPart = Letters.of(advice(box.formatted("fitments", "kind: other,")));
+        String measured = "Box: its mass (guessed; it brings most of the doubt, 100 % of that about the GVM).";
+        assertTrue(items(ofPart.report("builder").sections().get(0)).contains(measured));
+        assertFalse(ofPart.report("customer").sections().stream()
+                .flatMap(letter -> items(letter).stream())
+                .anyMatch(measured::equals));
+    }
+
     @Test
     void aGuessIsCalledOne() throws FaultsException {
         String over =
