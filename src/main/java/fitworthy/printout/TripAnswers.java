@@ -42,7 +42,7 @@ final class TripAnswers {
             WATER,
             new Supply(
                     "Power",
-                    " of the battery",
+                    "",
                     List.of(
                             Set.of("electrical.lithium-too-deep", "electrical.lead-too-deep"),
                             Set.of("electrical.starter-drained"),
@@ -135,28 +135,33 @@ final class TripAnswers {
         if (!(assessed instanceof Finding)
                 && assessed.judged().id().startsWith("electrical.")
                 && assessed.comparison().orElseThrow().value() <= 0) {
-            return "enough" + ifTheyHold(advice.isGuessed(assessed))
-                    + ": the sun gives in a day what is used, or more";
+            return "enough" + ifTheyHold(advice.isGuessed(assessed)) + ": the sun gives in a day what is used, or more";
         }
         Comparison compared = assessed.comparison().orElseThrow();
         boolean guessed = advice.isGuessed(assessed);
         boolean covered = supply.equals(WATER) && !(assessed instanceof Finding);
         Figure use = advice.sheet().trip().waterUse();
         if (covered && use.known() && compared.value() < use.value() - NOTHING) {
-            return "not enough at the planned use" + ifTheyHold(guessed || use.guess().isPresent()) + " ("
+            return "not enough at the planned use"
+                    + ifTheyHold(guessed || use.guess().isPresent()) + " ("
                     + Wording.value(assessed.judged(), compared) + supply.per() + ", planned "
                     + Digits.number(use.value(), "L", 1) + " L)";
         }
+        String per = assessed.judged().measure().kind().unit().equals("%")
+                ? " of the " + assessed.judged().subject()
+                : supply.per();
         String delay = covered ? delay(advice) : "";
         return (compared.uncertain()
                         ? TooClose.WORDS
-                        : (assessed instanceof Finding ? "not enough" : delay.isEmpty() ? "enough" : "enough for the days")
+                        : (assessed instanceof Finding
+                                        ? "not enough"
+                                        : delay.isEmpty() ? "enough" : "enough for the days")
                                 + ifTheyHold(guessed))
                 + " ("
                 + (guessed || compared.uncertain()
-                        ? Wording.value(assessed.judged(), compared) + supply.per() + ", "
+                        ? Wording.value(assessed.judged(), compared) + per + ", "
                                 + Wording.limit(assessed.judged(), compared)
-                        : Wording.figureAndLimit(assessed.judged(), compared, supply.per()))
+                        : Wording.figureAndLimit(assessed.judged(), compared, per))
                 + (supply.equals(FUEL) ? burnt(advice, assessed) : "")
                 + (guessed && compared.uncertain() ? "; what decides: " + deciding(advice, assessed) : "")
                 + ")" + delay;
@@ -189,8 +194,7 @@ final class TripAnswers {
     }
 
     private static String missing(NotAssessed open) {
-        return Words.few(
-                open.waitsFor().stream().map(FieldWords::of).distinct().toList(), NAMED);
+        return Words.few(open.waitsFor().stream().map(FieldWords::of).distinct().toList(), NAMED);
     }
 
     /** The guesses that bring most of its spread. */

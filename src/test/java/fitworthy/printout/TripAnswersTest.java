@@ -30,7 +30,8 @@ class TripAnswersTest {
         String water = "tanks: [{name: Water, liquid: water, capacity: 60 L, fill: 100 %, stock: yes,"
                 + " mass: 0 kg, at: {x: 2000 mm, y: 0 mm, z: 600 mm}}]\ntrip: {people: 2, days: ";
         assertEquals(
-                ALONE + " Water: enough for the days (6.0 L a person and day, at least 6.0 L); whether for a delay is not"
+                ALONE
+                        + " Water: enough for the days (6.0 L a person and day, at least 6.0 L); whether for a delay is not"
                         + " known; missing: Trip: what each person uses a day to drink, cook and wash.",
                 answers(water + "5 days}"));
         assertEquals(
@@ -111,13 +112,15 @@ class TripAnswersTest {
         String fridge =
                 "; what decides: Fridge: what it draws at full load, at that voltage; Fridge: hours a day at full load";
         assertEquals(
-                ALONE + " Power: too close to call (108.0 % +/- 62.8 % of the battery, at most 90.0 %" + fridge + ").",
+                ALONE + " Power: too close to call (108.0 % +/- 62.8 % of the second battery, at most 90.0 %" + fridge
+                        + ").",
                 answers(parked.formatted("100 Ah")));
         assertEquals(
-                ALONE + " Power: enough if the guesses hold (54.0 % +/- 31.4 % of the battery, at most 90.0 %).",
+                ALONE + " Power: enough if the guesses hold (54.0 % +/- 31.4 % of the second battery, at most 90.0 %).",
                 answers(parked.formatted("200 Ah")));
         assertEquals(
-                ALONE + " Power: not enough if the guesses hold (216.0 % +/- 125.6 % of the battery, at most 90.0 %).",
+                ALONE
+                        + " Power: not enough if the guesses hold (216.0 % +/- 125.6 % of the second battery, at most 90.0 %).",
                 answers(parked.formatted("50 Ah")));
     }
 
