@@ -80,11 +80,13 @@ public final class Letters {
     private final Advice advice;
     private final Sheet sheet;
     private final List<Asked> asked;
+    private final Addressees addressees;
 
     private Letters(Advice advice) {
         this.advice = advice;
         this.sheet = advice.sheet().planned();
         this.asked = Asked.of(advice);
+        this.addressees = new Addressees(sheet, advice.book().tables().shopWords());
     }
 
     /** The letters that advice gives reason for. */
@@ -217,7 +219,7 @@ public final class Letters {
             case PART_MAKER ->
                 GREETING
                         + (whom.of().startsWith("the ")
-                                ? "We plan changes to this vehicle and ask you about " + whom.of() + " on it."
+                                ? "We plan changes to this vehicle and ask you about " + whom.of() + ofPlan(whom) + "."
                                 : "We plan changes to this vehicle. One of the parts is yours"
                                         + (whom.of().isEmpty() ? "" : ": " + whom.of()) + ".");
             case TRAILER_MAKER ->
@@ -226,6 +228,12 @@ public final class Letters {
             case WEIGHBRIDGE -> GREETING + "We plan changes to this vehicle and want to know what it weighs.";
             default -> GREETING + "We plan changes to this vehicle and ask you before they are made.";
         };
+    }
+
+    /** Which of the plan they are; those that the vehicle has where none of them is planned. */
+    private String ofPlan(Addressee whom) {
+        List<String> planned = addressees.planned(whom.of());
+        return planned.isEmpty() ? " on it" : " planned for it: " + String.join(", ", planned);
     }
 
     private static String asking(Party party) {
@@ -330,14 +338,14 @@ public final class Letters {
         }
         List<Doubt> doubts = GuessWords.weightiestOfStops(Arrangement.of(advice));
         Stream<String> own = Guesses.values(sheet).entrySet().stream()
-                .filter(guess ->
-                        party == Party.CUSTOMER && OWN.matcher(guess.getKey().path()).matches())
+                .filter(guess -> party == Party.CUSTOMER
+                        && OWN.matcher(guess.getKey().path()).matches())
                 .map(guess -> own(guess.getKey(), guess.getValue(), doubts));
         return Stream.concat(
                 own,
                 doubts.stream()
-                        .filter(doubt -> !OWN.matcher(doubt.guess().path()).matches()
-                                && party == Asked.ofGuess(doubt.guess()))
+                        .filter(doubt ->
+                                !OWN.matcher(doubt.guess().path()).matches() && party == Asked.ofGuess(doubt.guess()))
                         .map(doubt -> end(doubt.words())));
     }
 
@@ -348,7 +356,8 @@ public final class Letters {
                 + doubts.stream()
                         .filter(doubt -> doubt.guess().equals(guess))
                         .map(doubt -> "; " + doubt.share())
-                        .collect(Collectors.joining()) + ".";
+                        .collect(Collectors.joining())
+                + ".";
     }
 
     private static String item(Sheet.Option option) {
