@@ -76,14 +76,14 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
     }
 
     /**
-     * Something was found.
+     * Something was found. What is too close to call first wants a closer figure, which may clear it.
      *
      * @param guesses those of the sheet that it rests on in every loading; a figure for one of them may clear it
      */
     public record Found(Group<Finding> finding, List<Missing> guesses) implements Reason {
         @Override
         public Decision asksFor() {
-            return guesses.isEmpty() && finding.card().settledBy() == Settled.ANOTHER_CHOICE
+            return guesses.isEmpty() && !finding.isTooClose() && finding.card().settledBy() == Settled.ANOTHER_CHOICE
                     ? Decision.NOT_AS_PLANNED
                     : Decision.WAIT;
         }

@@ -17,6 +17,7 @@ import java.util.stream.Stream;
  * @param waived those with a finding that is
  * @param notAssessed those that lack a figure
  * @param figuresMissing fields of the sheet, of each part by itself, and practice values that these lack
+ * @param inBook how many of these the rule book lacks, so that nobody can bring them
  * @param met those that are in order
  * @param held those that are if guesses of the sheet hold, which are not among these
  * @param doesNotApply those whose question does not arise
@@ -26,6 +27,7 @@ public record Counts(
         long waived,
         long notAssessed,
         long figuresMissing,
+        long inBook,
         long met,
         long held,
         long doesNotApply) {
@@ -51,15 +53,21 @@ public record Counts(
                                 .filter(finding -> finding.waiver().isPresent()),
                         wanted),
                 checks(advice.notAssessed().stream(), wanted),
-                advice.notAssessed().stream()
-                        .filter(wanted)
-                        .flatMap(outcome -> outcome.waitsFor().stream())
-                        .map(Missing::path)
-                        .distinct()
-                        .count(),
+                lacking(advice, wanted, any -> true),
+                lacking(advice, wanted, Missing::isInBook),
                 checks(advice.met().stream(), wanted),
                 checks(advice.held().stream(), wanted),
                 checks(advice.doesNotApply().stream(), wanted));
+    }
+
+    private static long lacking(Advice advice, Predicate<Outcome> wanted, Predicate<Missing> which) {
+        return advice.notAssessed().stream()
+                .filter(wanted)
+                .flatMap(outcome -> outcome.waitsFor().stream())
+                .filter(which)
+                .map(Missing::path)
+                .distinct()
+                .count();
     }
 
     private static Severity severity(Outcome outcome) {

@@ -5,7 +5,7 @@ import fitworthy.quantity.Missing;
 import java.util.regex.Pattern;
 
 /** Who finds what a sheet lacks: by where it is found, and a maker by what of the sheet lacks it. */
-final class Finder {
+public final class Finder {
 
     /** What the builder reads off the thing itself, whoever put it there. */
     private static final Pattern READ_OFF = Pattern.compile("plate|label|stamp|sidewall|workshop|fitter");
@@ -17,12 +17,15 @@ final class Finder {
     private static final Pattern CUSTOMERS = Pattern.compile(
             "owner|customer|carries|handbook|papers|registration|service book|licence|route|log|load list|contents");
 
+    /** What stands at the customer's, whoever measures it. */
+    private static final Pattern AT_HOME = Pattern.compile("trailer\\..*|(?:cargo|occupants)\\..*\\.mass");
+
     private Finder() {}
 
-    /** Whom to ask first; who measures, looks and plans is the builder, but of the trailer, which stands at its owner's. */
-    static Party of(Missing missing) {
+    /** Whom to ask first; who measures, looks and plans is the builder, but of what the customer has at home. */
+    public static Party of(Missing missing) {
         Party first = first(missing);
-        return first == Party.BUILDER && missing.path().startsWith("trailer.") ? Party.CUSTOMER : first;
+        return first == Party.BUILDER && AT_HOME.matcher(missing.path()).matches() ? Party.CUSTOMER : first;
     }
 
     private static Party first(Missing missing) {

@@ -71,15 +71,27 @@ final class Addressees {
             return said;
         }
         String thing = said.substring(THE.length());
-        List<Kind> kinds = words.of(thing).map(Meaning::kinds).orElse(List.of());
-        List<String> meant = fitments.stream()
-                .filter(fitment ->
-                        kinds.equals(List.of(fitment.kind())) || fitment.name().equalsIgnoreCase(thing))
-                .map(Fitment::name)
-                .toList();
+        List<String> meant = meant(thing).map(Fitment::name).toList();
         return meant.contains(subject)
                 ? subject
                 : meant.size() == 1 ? meant.get(0) : springs(thing, subject).orElse(said);
+    }
+
+    private Stream<Fitment> meant(String thing) {
+        List<Kind> kinds = words.of(thing).map(Meaning::kinds).orElse(List.of());
+        return fitments.stream()
+                .filter(fitment ->
+                        kinds.equals(List.of(fitment.kind())) || fitment.name().equalsIgnoreCase(thing));
+    }
+
+    /** The parts still to be fitted that words such as "the springs" mean. */
+    List<String> planned(String said) {
+        return said.startsWith(THE)
+                ? meant(said.substring(THE.length()))
+                        .filter(part -> !part.isDone())
+                        .map(Fitment::name)
+                        .toList()
+                : List.of();
     }
 
     /** The planned springs of the axle that a finding is about. */

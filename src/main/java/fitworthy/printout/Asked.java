@@ -3,12 +3,14 @@ package fitworthy.printout;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Arrangement.Group;
+import fitworthy.advice.Finder;
 import fitworthy.advice.MissingFigure;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Question;
 import fitworthy.book.Ask;
 import fitworthy.book.Buying.Settled;
 import fitworthy.book.Party;
+import fitworthy.printout.words.FieldWords;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Missing;
 import fitworthy.sheet.Fitment;
@@ -36,8 +38,8 @@ record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
     /** Two things to bring, each with its article; of what has a comma nobody knows what belongs together. */
     private static final Pattern TWO = Pattern.compile("(" + ARTICLES + "[^,]*) and (" + ARTICLES + "[^,]*)");
 
-    /** Speaks of a thing that it does not name. */
-    private static final Pattern ITS = Pattern.compile("\\bits?\\b");
+    /** Speaks of a thing that it does not name, or begins with a direction and names none. */
+    private static final Pattern NAMELESS = Pattern.compile("\\bits?\\b|^(?:backwards|from|to|up) ");
 
     /** What one finding asks. */
     record Point(Group<Finding> finding, Ask ask) {
@@ -73,16 +75,17 @@ record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
         /** What it is, as the answer to "please tell us". */
         String what() {
             String meaning = missing.meaning().split(";", 2)[0];
-            String thing = of.isEmpty() && ITS.matcher(meaning).find() ? inside(missing.path()) : of;
+            String owner = owner(missing.path());
+            String thing = of.isEmpty()
+                    ? NAMELESS.matcher(meaning).find() ? owner : ""
+                    : owner.startsWith(of + ", ") ? owner : of;
             return thing.isEmpty() ? Words.capital(meaning) : thing + ": " + meaning;
         }
 
-        /** What has a field of the vehicle or trailer, as in "Mirrors, left"; empty where that is the whole. */
-        private static String inside(String path) {
-            List<String> steps = List.of(path.split("\\."));
-            return steps.size() < 3
-                    ? steps.get(0).equals("trailer") ? "Trailer" : ""
-                    : Words.capital(String.join(", ", steps.subList(1, steps.size() - 1)));
+        /** What has a field of the vehicle or trailer, as in "Left mirror"; of its own figures the whole. */
+        private static String owner(String path) {
+            String owner = FieldWords.owner(path);
+            return owner.isEmpty() ? path.startsWith("vehicle.") ? "Vehicle" : "" : Words.capital(owner);
         }
     }
 
@@ -108,6 +111,7 @@ record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
                         .add(new Lacking(thing, missing));
             });
         }
+        GuessWords.weightiestOfStops(arrangement).forEach(doubt -> of(new Addressee(ofGuess(doubt.guess()), ""), all));
         if (!advice.sheet().options().isEmpty()) {
             of(new Addressee(Party.CUSTOMER, ""), all);
         }
@@ -120,6 +124,11 @@ record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
                             return place < 0 ? Integer.MAX_VALUE : place;
                         }))
                 .toList();
+    }
+
+    /** Who is asked for what is guessed and decides a stop: who weighs his own things, or the builder for all others. */
+    static Party ofGuess(Missing guess) {
+        return Finder.of(guess) == Party.CUSTOMER ? Party.CUSTOMER : Party.BUILDER;
     }
 
     private static Asked of(Addressee whom, Map<Addressee, Asked> all) {

@@ -59,7 +59,7 @@ public final class BuyTable {
             first.forEach(line -> page.hanging(INDENT + "  - ", line));
         }
         List<Part> now = list.parts(Decision.ORDER_NOW);
-        page.hanging(INDENT + "Order now: ", now.isEmpty() ? NOTHING : names(now) + ".");
+        page.hanging(INDENT + now(list) + ": ", now.isEmpty() ? NOTHING : names(now) + ".");
         grouped(page, Decision.WAIT, list);
         grouped(page, Decision.NOT_AS_PLANNED, list);
         earliest(list).ifPresent(line -> page.wrapped(INDENT.length(), LATEST + ": " + line));
@@ -90,8 +90,10 @@ public final class BuyTable {
         return list.parts().stream()
                 .filter(part -> part.lastDay().isPresent())
                 .min(Comparator.comparing(part -> part.lastDay().orElseThrow()))
-                .map(part -> part.name() + " by " + part.lastDay().orElseThrow()
-                        + (list.wanted() == null ? "." : ", to be ready by " + list.wanted() + "."));
+                .map(part -> list.wanted() == null
+                        ? part.name() + ", " + part.lastDay().orElseThrow() + ": ordered later, the work ends later."
+                        : part.name() + " by " + part.lastDay().orElseThrow() + ", to be ready by " + list.wanted()
+                                + ".");
     }
 
     /** What is settled before anything is ordered, in a line each. */
@@ -106,6 +108,13 @@ public final class BuyTable {
                             .toList()));
         }
         return lines;
+    }
+
+    /** What stands before that which can be ordered, at once or where something is settled first. */
+    static String now(BuyList list) {
+        return first(list).isEmpty() || list.parts(Decision.ORDER_NOW).isEmpty()
+                ? BuyWords.heading(Decision.ORDER_NOW)
+                : "Then order";
     }
 
     /** The same where what to find out first is said above. */
@@ -123,7 +132,11 @@ public final class BuyTable {
         if (list.parts().isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(now.isEmpty() ? "Nothing yet: page 2 says what each part waits for." : few(now) + ".");
+        if (now.isEmpty()) {
+            return Optional.of("Nothing yet: page 2 says what each part waits for.");
+        }
+        return Optional.of((settle(list).isEmpty() ? "" : "Nothing before what page 2 says to settle first; then ")
+                + few(now) + ".");
     }
 
     /**
@@ -137,16 +150,15 @@ public final class BuyTable {
         }
         List<Particular> facts = new ArrayList<>();
         List<Part> now = list.parts(Decision.ORDER_NOW);
-        facts.add(
-                new Particular(BuyWords.heading(Decision.ORDER_NOW), now.isEmpty() ? "Nothing yet." : few(now) + "."));
         List<String> first = settle(list);
         if (!first.isEmpty()) {
             facts.add(new Particular("Settle first", Words.few(first, MOST_FIRST) + "."));
         }
+        facts.add(new Particular(now(list), now.isEmpty() ? "Nothing yet." : few(now) + "."));
         earliest(list).ifPresent(line -> facts.add(new Particular(LATEST, line)));
         List<Block> blocks = new ArrayList<>(List.of(new Subheading(3, "What to buy", ""), new Facts(facts)));
         for (Decision decision : List.of(Decision.WAIT, Decision.NOT_AS_PLANNED)) {
-            List<String> lines = reasons(list.parts(decision), readers);
+            List<String> lines = reasons(decision, list.parts(decision), readers);
             if (!lines.isEmpty()) {
                 blocks.add(new Paragraph(BuyWords.heading(decision) + ":"));
                 blocks.add(new Points(lines));
@@ -155,9 +167,11 @@ public final class BuyTable {
         return blocks;
     }
 
-    /** A line for all that waits for less load, then one for each other reason. */
-    private static List<String> reasons(List<Part> parts, Readers readers) {
-        List<Part> heavy = parts.stream().filter(BuyWords::waitsForLoad).toList();
+    /** A line for all that waits for less load, which clears nothing else, then one for each other reason. */
+    private static List<String> reasons(Decision decision, List<Part> parts, Readers readers) {
+        List<Part> heavy = decision == Decision.WAIT
+                ? parts.stream().filter(BuyWords::waitsForLoad).toList()
+                : List.of();
         List<String> lines = new ArrayList<>();
         if (!heavy.isEmpty()) {
             lines.add("Until the load is less (" + BuyWords.loads(heavy) + "): " + names(heavy)
@@ -167,7 +181,7 @@ public final class BuyTable {
                     + ".");
         }
         Map<String, List<Part>> byReason = parts.stream()
-                .filter(part -> !BuyWords.waitsForLoad(part))
+                .filter(part -> !heavy.contains(part))
                 .collect(Collectors.groupingBy(BuyWords::brief, LinkedHashMap::new, Collectors.toList()));
         byReason.entrySet().stream()
                 .limit(MOST_REASONS)

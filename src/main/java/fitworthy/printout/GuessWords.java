@@ -130,25 +130,37 @@ public final class GuessWords {
                                 .map(figure -> FieldWords.of(figure.missing()))
                                 .distinct()
                                 .limit(MISSING),
-                        weightiestOfStops(arrangement))
+                        weightiestOfStops(arrangement).stream().map(Doubt::words))
                 .toList();
         return first.isEmpty() ? "" : "Find out first: " + String.join("; ", first) + ".";
     }
 
+    /** A guess that brings most of the spread of some stops. @param about how much of that of which limit */
+    record Doubt(Missing guess, List<String> about) {
+
+        String words() {
+            return FieldWords.of(guess) + " (guessed; " + share() + ")";
+        }
+
+        String share() {
+            return "it brings most of the doubt, " + String.join(", ", about);
+        }
+    }
+
     /** Of each stop the guess that brings most of its spread, with how much of that. */
-    static Stream<String> weightiestOfStops(Arrangement arrangement) {
-        Map<String, List<String>> doubts = new LinkedHashMap<>();
+    static List<Doubt> weightiestOfStops(Arrangement arrangement) {
+        Map<String, Doubt> doubts = new LinkedHashMap<>();
         arrangement.told(Severity.STOP).stream().map(Told::head).forEach(stop -> {
             Map<Missing, Double> shares = arrangement.shares().of(stop.worst());
             weightiest(arrangement.guesses(stop), shares).stream()
                     .filter(guess -> shares.getOrDefault(guess, 0.0) >= WORTH_NAMING)
                     .findFirst()
-                    .ifPresent(guess -> doubts.computeIfAbsent(FieldWords.of(guess), none -> new ArrayList<>())
+                    .ifPresent(guess -> doubts.computeIfAbsent(
+                                    FieldWords.of(guess), none -> new Doubt(guess, new ArrayList<>()))
+                            .about()
                             .add(percent(shares.get(guess)) + " of that about the " + limit(stop.worst())));
         });
-        return doubts.entrySet().stream()
-                .map(doubt -> doubt.getKey() + " (guessed; it brings most of the doubt, "
-                        + String.join(", ", doubt.getValue()) + ")");
+        return List.copyOf(doubts.values());
     }
 
     private static String limit(Finding finding) {

@@ -19,11 +19,13 @@ import fitworthy.figures.plan.Alterations;
 import fitworthy.figures.plan.AxleLoads;
 import fitworthy.figures.plan.Loading;
 import fitworthy.printout.Asked.Point;
+import fitworthy.printout.GuessWords.Doubt;
 import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.Digits.Held;
 import fitworthy.printout.words.FieldWords;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.Mark;
 import fitworthy.quantity.Missing;
 import fitworthy.schema.ChoiceWords;
 import fitworthy.sheet.Fitment;
@@ -78,11 +80,13 @@ public final class Letters {
     private final Advice advice;
     private final Sheet sheet;
     private final List<Asked> asked;
+    private final Addressees addressees;
 
     private Letters(Advice advice) {
         this.advice = advice;
         this.sheet = advice.sheet().planned();
         this.asked = Asked.of(advice);
+        this.addressees = new Addressees(sheet, advice.book().tables().shopWords());
     }
 
     /** The letters that advice gives reason for. */
@@ -215,7 +219,7 @@ public final class Letters {
             case PART_MAKER ->
                 GREETING
                         + (whom.of().startsWith("the ")
-                                ? "We plan changes to this vehicle and ask you about " + whom.of() + " on it."
+                                ? "We plan changes to this vehicle and ask you about " + whom.of() + ofPlan(whom) + "."
                                 : "We plan changes to this vehicle. One of the parts is yours"
                                         + (whom.of().isEmpty() ? "" : ": " + whom.of()) + ".");
             case TRAILER_MAKER ->
@@ -224,6 +228,12 @@ public final class Letters {
             case WEIGHBRIDGE -> GREETING + "We plan changes to this vehicle and want to know what it weighs.";
             default -> GREETING + "We plan changes to this vehicle and ask you before they are made.";
         };
+    }
+
+    /** Which of the plan they are; those that the vehicle has where none of them is planned. */
+    private String ofPlan(Addressee whom) {
+        List<String> planned = addressees.planned(whom.of());
+        return planned.isEmpty() ? " on it" : " planned for it: " + String.join(", ", planned);
     }
 
     private static String asking(Party party) {
@@ -309,7 +319,7 @@ public final class Letters {
         return Stream.of(
                         alike.values().stream().map(points -> item(party, points)),
                         one.missing().stream().map(lacking -> item(party, lacking)),
-                        party == Party.CUSTOMER ? guessed() : Stream.<String>empty(),
+                        guessed(party),
                         party == Party.CUSTOMER ? sheet.options().stream().map(Letters::item) : Stream.<String>empty())
                 .flatMap(some -> some)
                 .distinct()
@@ -322,13 +332,32 @@ public final class Letters {
     }
 
     /** What was guessed of what the customer brings along, and what is guessed most of what decides a stop. */
-    private Stream<String> guessed() {
-        List<Missing> own = Guesses.of(sheet).stream()
-                .filter(guess -> OWN.matcher(guess.path()).matches())
-                .toList();
+    private Stream<String> guessed(Party party) {
+        if (party != Party.CUSTOMER && party != Party.BUILDER) {
+            return Stream.empty();
+        }
+        List<Doubt> doubts = GuessWords.weightiestOfStops(Arrangement.of(advice));
+        Stream<String> own = Guesses.values(sheet).entrySet().stream()
+                .filter(guess -> party == Party.CUSTOMER
+                        && OWN.matcher(guess.getKey().path()).matches())
+                .map(guess -> own(guess.getKey(), guess.getValue(), doubts));
         return Stream.concat(
-                own.stream().map(guess -> FieldWords.of(guess) + ". We have put in what is usual."),
-                GuessWords.weightiestOfStops(Arrangement.of(advice)).map(Letters::end));
+                own,
+                doubts.stream()
+                        .filter(doubt ->
+                                !OWN.matcher(doubt.guess().path()).matches() && party == Asked.ofGuess(doubt.guess()))
+                        .map(doubt -> end(doubt.words())));
+    }
+
+    private static String own(Missing guess, Figure mass, List<Doubt> doubts) {
+        return FieldWords.of(guess) + ". We have put in "
+                + (guess.mark() == Mark.USUAL ? "what is usual, " : "about ")
+                + Digits.number(mass.value(), "kg", 0) + " kg"
+                + doubts.stream()
+                        .filter(doubt -> doubt.guess().equals(guess))
+                        .map(doubt -> "; " + doubt.share())
+                        .collect(Collectors.joining())
+                + ".";
     }
 
     private static String item(Sheet.Option option) {

@@ -42,11 +42,17 @@ final class TripAnswers {
             WATER,
             new Supply(
                     "Power",
-                    " of the battery",
+                    "",
                     List.of(
                             Set.of("electrical.lithium-too-deep", "electrical.lead-too-deep"),
                             Set.of("electrical.starter-drained"),
                             Set.of("electrical.charge-short"))));
+
+    /** Holds what water is left behind the days against a delay. */
+    private static final Set<String> DELAY = Set.of("water.no-reserve");
+
+    /** What is left of the sums of fractions of a litre. */
+    private static final double NOTHING = 1e-6;
 
     /** How many figures are named that an answer lacks. */
     private static final int NAMED = 2;
@@ -123,34 +129,72 @@ final class TripAnswers {
                             : "lasts about " + lasts + use(advice) + "; " + parked(advice)
                                     + "whether it is between supplies is ")
                     + "not known; missing: "
-                    + Words.few(
-                            open.waitsFor().stream()
-                                    .map(FieldWords::of)
-                                    .distinct()
-                                    .toList(),
-                            NAMED);
+                    + missing(open);
         }
         Assessed assessed = (Assessed) outcome;
         if (!(assessed instanceof Finding)
                 && assessed.judged().id().startsWith("electrical.")
                 && assessed.comparison().orElseThrow().value() <= 0) {
-            return "enough" + (advice.isGuessed(assessed) ? " if the guesses hold" : "")
-                    + ": the sun gives in a day what is used, or more";
+            return "enough" + ifTheyHold(advice.isGuessed(assessed)) + ": the sun gives in a day what is used, or more";
         }
         Comparison compared = assessed.comparison().orElseThrow();
         boolean guessed = advice.isGuessed(assessed);
+        boolean covered = supply.equals(WATER) && !(assessed instanceof Finding);
+        Figure use = advice.sheet().trip().waterUse();
+        if (covered && use.known() && compared.value() < use.value() - NOTHING) {
+            return "not enough at the planned use"
+                    + ifTheyHold(guessed || use.guess().isPresent()) + " ("
+                    + Wording.value(assessed.judged(), compared) + supply.per() + ", planned "
+                    + Digits.number(use.value(), "L", 1) + " L)";
+        }
+        String per = assessed.judged().measure().kind().unit().equals("%")
+                ? " of the " + assessed.judged().subject()
+                : supply.per();
+        String delay = covered ? delay(advice) : "";
         return (compared.uncertain()
                         ? TooClose.WORDS
-                        : (assessed instanceof Finding ? "not enough" : "enough")
-                                + (guessed ? " if the guesses hold" : ""))
+                        : (assessed instanceof Finding
+                                        ? "not enough"
+                                        : delay.isEmpty() ? "enough" : "enough for the days")
+                                + ifTheyHold(guessed))
                 + " ("
                 + (guessed || compared.uncertain()
-                        ? Wording.value(assessed.judged(), compared) + supply.per() + ", "
+                        ? Wording.value(assessed.judged(), compared) + per + ", "
                                 + Wording.limit(assessed.judged(), compared)
-                        : Wording.figureAndLimit(assessed.judged(), compared, supply.per()))
+                        : Wording.figureAndLimit(assessed.judged(), compared, per))
                 + (supply.equals(FUEL) ? burnt(advice, assessed) : "")
                 + (guessed && compared.uncertain() ? "; what decides: " + deciding(advice, assessed) : "")
-                + ")";
+                + ")" + delay;
+    }
+
+    private static String ifTheyHold(boolean guessed) {
+        return guessed ? " if the guesses hold" : "";
+    }
+
+    /** What water is left for a delay; nothing where that is enough, or nobody asks. */
+    private static String delay(Advice advice) {
+        return answer(advice, DELAY)
+                .map(outcome -> {
+                    if (outcome instanceof NotAssessed open) {
+                        return "; whether for a delay is not known; missing: " + missing(open);
+                    }
+                    Assessed assessed = (Assessed) outcome;
+                    Comparison compared = assessed.comparison().orElseThrow();
+                    if (!(assessed instanceof Finding)) {
+                        return "";
+                    }
+                    boolean none = Digits.asPrinted(assessed.judged(), compared).value() <= 0;
+                    return "; "
+                            + (compared.uncertain()
+                                    ? TooClose.WORDS
+                                    : (none ? "nothing" : "too little") + ifTheyHold(advice.isGuessed(assessed)))
+                            + " for a delay (" + Wording.margin(assessed.judged(), compared) + ")";
+                })
+                .orElse("");
+    }
+
+    private static String missing(NotAssessed open) {
+        return Words.few(open.waitsFor().stream().map(FieldWords::of).distinct().toList(), NAMED);
     }
 
     /** The guesses that bring most of its spread. */

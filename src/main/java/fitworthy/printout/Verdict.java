@@ -93,7 +93,8 @@ public final class Verdict {
     /** How many checks lack information, and how many answers they lack. */
     public static String open(Counts counts) {
         return counts.notAssessed() + (counts.notAssessed() == 1 ? " check" : " checks") + " not made: "
-                + counts.figuresMissing() + (counts.figuresMissing() == 1 ? " answer" : " answers") + " missing";
+                + counts.figuresMissing() + (counts.figuresMissing() == 1 ? " answer" : " answers") + " missing"
+                + (counts.inBook() == 0 ? "" : ", of which the rule book itself lacks " + counts.inBook());
     }
 
     /**

@@ -58,14 +58,16 @@ public final class WorkTable {
         }
         LocalDate wanted = plan.sheet().readyBy();
         String whole = known
-                ? "Done by " + last + " at the earliest, where as many jobs as can be go on at once"
+                ? "Done by " + last
+                        + " at the earliest, where as many jobs as can be go on at once, as in the days below; by "
+                        + order.lastDayInTurn() + " with one pair of hands, one job after the other in this order"
                 : "The sheet does not say how long every job takes, or when every part is available, so the end is not "
                         + "known";
         return List.of(
                 new Paragraph(whole + (wanted == null ? "." : "; wanted by " + wanted + ".")
                         + " The whole is late by as much as any step on the critical path is."),
                 new Table(
-                        "Steps, in the order that gets one pair of hands" + " through soonest",
+                        "Steps, each on its earliest days with as many hands as are wanted",
                         List.of(
                                 figure("No.", 6),
                                 text("Step", 40),

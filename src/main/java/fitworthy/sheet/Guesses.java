@@ -43,10 +43,15 @@ public final class Guesses {
 
     /** Those of them that are figures, which alone have a tolerance. */
     public static List<Missing> figures(Sheet sheet) {
-        List<Missing> found = new ArrayList<>();
+        return List.copyOf(values(sheet).keySet());
+    }
+
+    /** The same with the figure that was put in. */
+    public static Map<Missing, Figure> values(Sheet sheet) {
+        Map<Missing, Figure> found = new LinkedHashMap<>();
         look(sheet, (value, at) -> {
-            if (value instanceof Figure) {
-                found.add(at);
+            if (value instanceof Figure figure) {
+                found.put(at, figure);
             }
         });
         return found;

@@ -15,6 +15,7 @@ import fitworthy.advice.Outcome.Finding;
 import fitworthy.book.Buying.Settled;
 import fitworthy.book.Severity;
 import fitworthy.figures.plan.Alterations;
+import fitworthy.printout.words.BuyWords;
 import fitworthy.proof.Cases;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Sheet;
@@ -94,6 +95,41 @@ class BuyListTest {
         Part hiding = part(list(BAR.replace("lamps-visible: yes", "lamps-visible: no")), "Bar");
         assertEquals(Decision.NOT_AS_PLANNED, hiding.decision());
         assertEquals(List.of("front.lamps-hidden"), found(hiding));
+    }
+
+    /** The bars of the hitch are made for 180 kg on the ball: 5 kg too much are one thing, 5 +/- 10 kg another. */
+    @Test
+    void whatIsTooCloseToCallWaitsForACloserFigure() throws FaultsException {
+        String hitch =
+                """
+                vehicle: {rear-air-springs: no, ratings: {levelling: yes}}
+                fitments:
+                  - {name: Hitch, kind: tow-bar, mass: 0 kg, plate: {trailer: 3000 kg, ball: 300 kg}, socket: flat-12,
+                     voltage: 12 V, levelling: yes, levelling-share: 50 %%, bars-most: 180 kg, bars-least: 90 kg}
+                  - {name: Controller, kind: brake-controller, mass: 0 kg, feed: yes}
+                trailer: {name: Camper, mass: 1800 kg +/- 0 kg, rated: 2000 kg, ball: %s}
+                """;
+        Part sure = part(list(hitch.formatted("185 kg +/- 0 kg")), "Hitch");
+        assertTrue(found(sure).contains("towing.bars-weak"));
+        assertEquals(Decision.NOT_AS_PLANNED, sure.decision());
+        Part close = part(list(hitch.formatted("185 kg +/- 10 kg")), "Hitch");
+        assertTrue(found(close).contains("towing.bars-weak"));
+        assertEquals(Decision.WAIT, close.decision());
+        assertTrue(
+                BuyWords.full(close).contains("A closer figure: load on the ball (load-levelling hitch)"),
+                BuyWords.full(close));
+    }
+
+    /** 99 kg of the 100 L are too much: less of it clears that as well as a smaller tank. */
+    @Test
+    void aTankWhoseContentsPassTheGvmWaitsForLessLoad() throws FaultsException {
+        String tank =
+                "vehicle: {ratings: {gvm: 2521 kg}}\ntanks: [{name: Water, liquid: water, capacity: 100 L, fill: %s,"
+                        + " mass: 0 kg, stock: no, at: {x: 2850 mm, y: 0 mm, z: 800 mm}}]\n";
+        Part full = part(list(tank.formatted("100 %")), "Water");
+        assertTrue(found(full).contains("across.tanks-take-payload"));
+        assertTrue(full.reasons().stream().allMatch(reason -> reason.asksFor() == Decision.WAIT));
+        assertFalse(found(part(list(tank.formatted("0 %")), "Water")).contains("across.tanks-take-payload"));
     }
 
     @Test

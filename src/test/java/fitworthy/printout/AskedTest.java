@@ -188,6 +188,37 @@ class AskedTest {
     }
 
     @Test
+    void whatIsAskedNamesTheThing() {
+        assertEquals(
+                "Driver's eye: backwards from the front axle",
+                lacking("vehicle.view.eye.x", "backwards from the front axle"));
+        assertEquals(
+                "Left mirror: from the centre line to the outer edge of its glass",
+                lacking("vehicle.view.mirrors.left.outer", "from the centre line to the outer edge of its glass"));
+        assertEquals(
+                "Vehicle: from the ground to the centre of a front wheel",
+                lacking("vehicle.size.wheel-centre", "from the ground to the centre of a front wheel"));
+        assertEquals("Gross vehicle mass", lacking("vehicle.ratings.gvm", "gross vehicle mass"));
+    }
+
+    private static String lacking(String path, String meaning) {
+        return new Asked.Lacking("", new Missing(path, meaning, "a tape")).what();
+    }
+
+    /** Not those that are on it already, or come off. */
+    @Test
+    void aMakerWhoMayHaveMadeSeveralIsToldWhichArePlanned() throws FaultsException {
+        Advice advice = advice("fitments:\n  - {name: Soft front, kind: springs, mass: 0 kg, end: front}\n"
+                + "  - {name: Soft rear, kind: springs, mass: 0 kg, end: rear}\n"
+                + "  - {name: Old rear, kind: springs, mass: 0 kg, end: rear, done: yes}\n");
+        Addressees addressees =
+                new Addressees(advice.sheet().planned(), advice.book().tables().shopWords());
+        assertEquals(List.of("Soft front", "Soft rear"), addressees.planned("the springs"));
+        assertEquals(List.of(), addressees.planned("the wheels"));
+        assertEquals(List.of(), addressees.planned("Soft front"));
+    }
+
+    @Test
     void whatSomebodyStandsForIsAskedNoMore() throws FaultsException {
         String heavy = "vehicle: {ratings: {gvm: 2500 kg}}\n";
         assertTrue(asks(advice(heavy), "mass.gvm-over"));
@@ -247,6 +278,28 @@ class AskedTest {
                             letter.contains("limit 1740 kg")),
                     to);
         });
+    }
+
+    /** The whole doubt about a GVM of 2530 kg, passed by 10 kg, is that of the box; the customer is asked for it, once. */
+    @Test
+    void whatWasPutInForTheCustomersOwnThingsIsToldAndAskedOnce() throws FaultsException {
+        String box =
+                "vehicle: {ratings: {gvm: 2530 kg}}\n%s: [{name: Box, %s mass: about 20 kg, at: {x: 2700 mm, y: 0 mm,"
+                        + " z: 900 mm}}]\n";
+        List<String> asked = items(Letters.of(advice(box.formatted("cargo", "")))
+                .report("customer")
+                .sections()
+                .get(0));
+        assertEquals(
+                List.of(
+                        "Box: its mass. We have put in about 20 kg; it brings most of the doubt, 100 % of that about the GVM."),
+                asked.stream().filter(item -> item.startsWith("Box: ")).toList());
+        Letters ofPart = Letters.of(advice(box.formatted("fitments", "kind: other,")));
+        String measured = "Box: its mass (guessed; it brings most of the doubt, 100 % of that about the GVM).";
+        assertTrue(items(ofPart.report("builder").sections().get(0)).contains(measured));
+        assertFalse(ofPart.report("customer").sections().stream()
+                .flatMap(letter -> items(letter).stream())
+                .anyMatch(measured::equals));
     }
 
     @Test

@@ -10,6 +10,7 @@ import fitworthy.advice.Arrangement;
 import fitworthy.advice.BuyList;
 import fitworthy.advice.BuyList.Decision;
 import fitworthy.document.Page;
+import fitworthy.document.Report.Points;
 import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Table;
 import fitworthy.printout.words.BuyWords;
@@ -86,6 +87,62 @@ class BuyTableTest {
                     list.parts(Decision.WAIT).size(),
                     BuyJson.Buy.of(arrangement).waiting().size());
         }
+    }
+
+    private static Arrangement plain(String yaml) throws FaultsException {
+        return Arrangement.of(Adviser.advise(Books.engine(), Sheets.plainWith(yaml)));
+    }
+
+    /** A bar of 60 kg that hides the lamps, on a wagon of 2520 kg whose GVM is 2570 kg. */
+    @Test
+    void lessLoadIsNotToldToClearWhatOnlyAnotherChoiceClears() throws FaultsException {
+        String bar =
+                """
+                vehicle: {ratings: {gvm: 2570 kg}}
+                fitments:
+                  - {name: Bar, kind: bar, mass: 60 kg +/- 0 kg, at: {x: -700 mm, y: 0 mm, z: 800 mm}, lamps-visible: %s}
+                """;
+        List<String> hidden = points(plain(bar.formatted("no")));
+        assertEquals(1, hidden.size());
+        assertTrue(hidden.get(0).startsWith("Bar: "), hidden.toString());
+        assertTrue(hidden.get(0).contains("lamps"), hidden.toString());
+        List<String> seen = points(plain(bar.formatted("yes")));
+        assertTrue(seen.get(0).startsWith("Until the load is less (10 kg over the GVM"), seen.toString());
+    }
+
+    private static List<String> points(Arrangement arrangement) {
+        return BuyTable.inShort(arrangement, Readers.QUOTE).stream()
+                .filter(Points.class::isInstance)
+                .flatMap(block -> ((Points) block).texts().stream())
+                .toList();
+    }
+
+    private static final String DRAWERS =
+            """
+            fitments: [{name: Drawers, kind: other, mass: 40 kg +/- 0 kg, at: {x: 2700 mm, y: 0 mm, z: 700 mm}, lead-time: 7 days,
+              work: {days: 2}}]
+            """;
+
+    @Test
+    void withoutADayItIsWantedTheLatestOrderDaySaysWhatItHoldsUp() throws FaultsException {
+        assertTrue(
+                printed(plain(DRAWERS))
+                        .contains("Latest order day: Drawers, 2026-11-25: ordered later, the work ends later."),
+                printed(plain(DRAWERS)));
+        assertTrue(printed(plain(DRAWERS + "ready-by: 2026-12-11\n"))
+                .contains("Latest order day: Drawers by 2026-12-03, to be ready by 2026-12-11."));
+    }
+
+    @Test
+    void nothingIsOrderedBeforeWhatIsSettledFirst() throws FaultsException {
+        Arrangement untold = plain(DRAWERS + "papers: {insurer-told: no}\n");
+        assertEquals(
+                "Nothing before what page 2 says to settle first; then Drawers.",
+                BuyTable.now(untold).orElseThrow());
+        assertTrue(printed(untold).contains("Then order: Drawers."), printed(untold));
+        Arrangement told = plain(DRAWERS + "papers: {insurer-told: yes}\n");
+        assertEquals("Drawers.", BuyTable.now(told).orElseThrow());
+        assertTrue(printed(told).contains("Order now: Drawers."), printed(told));
     }
 
     @Test

@@ -24,14 +24,39 @@ class TripAnswersTest {
         assertEquals("Fuel: not enough (700.0 km, range 666.6 km at 12.0 L/100km).", fuel("700 km"));
     }
 
-    /** Two people for so many days on 60 L. */
+    /** Two people for so many days on 60 L; what is left for a delay hangs on how much they use. */
     @Test
     void waterIsToldByPersonAndDay() throws FaultsException {
         String water = "tanks: [{name: Water, liquid: water, capacity: 60 L, fill: 100 %, stock: yes,"
                 + " mass: 0 kg, at: {x: 2000 mm, y: 0 mm, z: 600 mm}}]\ntrip: {people: 2, days: ";
-        assertEquals(ALONE + " Water: enough (6.0 L a person and day, at least 6.0 L).", answers(water + "5 days}"));
+        assertEquals(
+                ALONE
+                        + " Water: enough for the days (6.0 L a person and day, at least 6.0 L); whether for a delay is not"
+                        + " known; missing: Trip: what each person uses a day to drink, cook and wash.",
+                answers(water + "5 days}"));
         assertEquals(
                 ALONE + " Water: not enough (5.0 L a person and day, at least 6.0 L).", answers(water + "6 days}"));
+    }
+
+    /** Two people with 70 L who use 7 L each a day: 5 days, of which 3 are to be left for a delay. */
+    @Test
+    void waterForTheDaysAloneIsNotCalledEnoughForADelay() throws FaultsException {
+        String water = "tanks: [{name: Water, liquid: water, capacity: 70 L, fill: 100 %%, stock: yes,"
+                + " mass: 0 kg, at: {x: 2000 mm, y: 0 mm, z: 600 mm}}]\ntrip: {people: 2, days: %s, water-use: %s}\n";
+        assertEquals(
+                ALONE + " Water: enough (17.5 L a person and day, at least 6.0 L).",
+                answers(water.formatted("2 days", "7 L")));
+        assertEquals(
+                ALONE + " Water: enough for the days (16.6 L a person and day, at least 6.0 L); too little for a delay"
+                        + " (0.1 days short).",
+                answers(water.formatted("2.1 days", "7 L")));
+        assertEquals(
+                ALONE + " Water: enough for the days (7.0 L a person and day, at least 6.0 L); nothing for a delay"
+                        + " (3.0 days short).",
+                answers(water.formatted("5 days", "7 L")));
+        assertEquals(
+                ALONE + " Water: not enough at the planned use (7.0 L a person and day, planned 7.5 L).",
+                answers(water.formatted("5 days", "7.5 L")));
     }
 
     /** 60 L for two people who use 7.5 L each a day are 4 days; how long they are on their own nobody said. */
@@ -87,13 +112,15 @@ class TripAnswersTest {
         String fridge =
                 "; what decides: Fridge: what it draws at full load, at that voltage; Fridge: hours a day at full load";
         assertEquals(
-                ALONE + " Power: too close to call (108.0 % +/- 62.8 % of the battery, at most 90.0 %" + fridge + ").",
+                ALONE + " Power: too close to call (108.0 % +/- 62.8 % of the second battery, at most 90.0 %" + fridge
+                        + ").",
                 answers(parked.formatted("100 Ah")));
         assertEquals(
-                ALONE + " Power: enough if the guesses hold (54.0 % +/- 31.4 % of the battery, at most 90.0 %).",
+                ALONE + " Power: enough if the guesses hold (54.0 % +/- 31.4 % of the second battery, at most 90.0 %).",
                 answers(parked.formatted("200 Ah")));
         assertEquals(
-                ALONE + " Power: not enough if the guesses hold (216.0 % +/- 125.6 % of the battery, at most 90.0 %).",
+                ALONE
+                        + " Power: not enough if the guesses hold (216.0 % +/- 125.6 % of the second battery, at most 90.0 %).",
                 answers(parked.formatted("50 Ah")));
     }
 

@@ -11,6 +11,7 @@ import fitworthy.advice.Adviser;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.BuyList;
 import fitworthy.advice.BuyList.Decision;
+import fitworthy.advice.Counts;
 import fitworthy.advice.Margin;
 import fitworthy.book.Severity;
 import fitworthy.source.FaultsException;
@@ -42,6 +43,15 @@ class VerdictTest {
     private static Map<String, Decision> decisions(String changes) throws FaultsException {
         return BuyList.of(Arrangement.of(advice(changes))).parts().stream()
                 .collect(Collectors.toMap(BuyList.Part::name, BuyList.Part::decision));
+    }
+
+    /** What nobody can bring is told beside the number of all that is missing. */
+    @Test
+    void whatTheRuleBookLacksIsToldBesideTheNumber() {
+        assertEquals(
+                "39 checks not made: 33 answers missing, of which the rule book itself lacks 27",
+                Verdict.open(new Counts(Map.of(), 0, 39, 33, 27, 0, 0, 0)));
+        assertEquals("2 checks not made: 1 answer missing", Verdict.open(new Counts(Map.of(), 0, 2, 1, 0, 0, 0, 0)));
     }
 
     @Test

@@ -13,6 +13,25 @@ import org.junit.jupiter.api.Test;
 /** The order of work, where it is no more than an order. */
 class WorkTableTest {
 
+    /** Two days' work side by side is done on Wednesday, by one pair of hands on Thursday. */
+    @Test
+    void theDaysAreThoseOfManyHandsAndTheLastOfOnePairIsSaidBeside() throws FaultsException {
+        var advice = Adviser.advise(
+                Books.engine(),
+                Sheets.plainWith(
+                        """
+                        fitments:
+                          - {name: Box, kind: other, mass: 0 kg, lead-time: 0 days, work: {days: 1}}
+                          - {name: Shelf, kind: other, mass: 0 kg, lead-time: 0 days, work: {days: 1}}
+                        """));
+        assertEquals(
+                new Paragraph(
+                        "Done by 2026-11-25 at the earliest, where as many jobs as can be go on at once, as in the days below;"
+                                + " by 2026-11-26 with one pair of hands, one job after the other in this order. The whole is"
+                                + " late by as much as any step on the critical path is."),
+                WorkTable.blocks(advice.loadings().get(0).plan()).get(0));
+    }
+
     @Test
     void withoutTimesTheOrderIsToldInASentence() throws FaultsException {
         var advice = Adviser.advise(

@@ -2,6 +2,7 @@ package fitworthy.figures.electrical;
 
 import static fitworthy.figures.measure.MeasureKind.number;
 import static fitworthy.figures.measure.MeasureKind.rated;
+import static fitworthy.figures.measure.MeasureKind.told;
 import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
@@ -21,7 +22,10 @@ import fitworthy.sheet.ElectricalDetails.Chemistry;
 import fitworthy.sheet.Engine;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Sheet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** The charge that all circuits draw together from alternator and batteries. */
@@ -43,6 +47,11 @@ public final class ChargeMeasures implements Topic {
             .byLoading();
     private static final MeasureKind STANDBY_MOST = number(
                     "electrical.standby-most", "mA", 0, "mean draw that the starter battery bears for the longest stay")
+            .byLoading();
+    private static final MeasureKind STARTER_HEAVIEST = told(
+                    "electrical.starter-heaviest",
+                    "what draws most of it while parked, of all that is drawn",
+                    "nothing")
             .byLoading();
     private static final MeasureKind DAILY = rated(
                     "electrical.daily", "Ah", 1, "charge drawn a day", "charge that sun and a day's drive can give")
@@ -76,6 +85,7 @@ public final class ChargeMeasures implements Topic {
                 ALTERNATOR_NEEDED,
                 STARTER_DRAIN,
                 STANDBY_MOST,
+                STARTER_HEAVIEST,
                 DAILY,
                 DEPTH_LEAD,
                 DEPTH_LITHIUM,
@@ -148,6 +158,7 @@ public final class ChargeMeasures implements Topic {
                         in("stay", parked, "h"),
                         in("capacity", engine.starterBattery(), "Ah"))
                 .worked(new Working.Sum("mean", parts), way.converted(Circuit.Supply.STARTER)));
+        measures.add(Measure.of(STARTER_HEAVIEST, "starter battery", heaviest(parts, idle), idle.missing()));
         Figure most = loading.plan().practice(PracticeId.ELECTRICAL_STARTER_DRAIN_MOST);
         measures.add(Measure.most(
                         STANDBY_MOST,
@@ -158,6 +169,23 @@ public final class ChargeMeasures implements Topic {
                         in("most", most, "%"),
                         in("capacity", engine.starterBattery(), "Ah"),
                         in("stay", parked, "h")));
+    }
+
+    /** The load that draws most, standing and in use together, as in "Fridge (1.33 A of 1.36 A)". */
+    private static String heaviest(List<Working.Input> parts, Figure idle) {
+        Map<String, Double> byLoad = new LinkedHashMap<>();
+        parts.forEach(part -> byLoad.merge(
+                part.name().replaceFirst(EnergyFlow.HOW_PARKED, ""),
+                part.figure().value(),
+                Double::sum));
+        return byLoad.entrySet().stream()
+                .max(Map.Entry.comparingByValue())
+                .map(load -> load.getKey() + " (" + amperes(load.getValue()) + " of " + amperes(idle.value()) + ")")
+                .orElse("nothing");
+    }
+
+    private static String amperes(double current) {
+        return String.format(Locale.ROOT, "%.2f A", current);
     }
 
     private static void second(Loading loading, EnergyFlow way, SecondBattery battery, List<Measure> measures) {

@@ -2,6 +2,7 @@ package fitworthy.figures.order;
 
 import static fitworthy.figures.measure.MeasureKind.number;
 import static fitworthy.figures.measure.MeasureKind.rated;
+import static fitworthy.figures.measure.MeasureKind.told;
 import static fitworthy.figures.measure.MeasureKind.yesNo;
 import static fitworthy.figures.measure.Working.in;
 
@@ -47,7 +48,7 @@ public final class OrderMeasures implements Topic {
     private static final MeasureKind WAIT = number(
             "order.wait", "days", 1, "working days between the first job and the last on which nothing can be done");
     private static final MeasureKind ONCE =
-            number("order.once", "days", 0, "days until work can start that then goes through without a break");
+            told("order.once", "day on which work can begin that then goes through without a break", "none");
     private static final MeasureKind WEIGHED = yesNo("order.weighed", "whether it is weighed before it is certified");
 
     private static final String WHOLE = "order of work";
@@ -83,7 +84,11 @@ public final class OrderMeasures implements Topic {
                                 in("begin", days(order.begin()), "days"),
                                 in("work", days(order.work()), "days"))
                         .worked(order::tableInTurn));
-                measures.add(Measure.of(ONCE, WHOLE, order.firstDay(order.startOnce()))
+                measures.add(Measure.of(
+                                ONCE,
+                                WHOLE,
+                                String.valueOf(order.dayOnce()),
+                                order.startOnce().missing())
                         .worked(() -> List.of("as many working days before the last end as all the work takes"))
                         .worked(order::tableInTurn));
             }

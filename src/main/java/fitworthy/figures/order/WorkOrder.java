@@ -140,6 +140,11 @@ public final class WorkOrder {
         return turn.isEmpty() ? NO_ORDER : turn.get(turn.size() - 1).end();
     }
 
+    /** The last day of that; null where it is not known. */
+    public LocalDate lastDayInTurn() {
+        return day(readyInTurn());
+    }
+
     /** Working days between the first job and the last, one done after the other, on which nothing can be done. */
     public Figure waiting() {
         return times.isEmpty() ? NO_ORDER : endInTurn().minus(begin()).minus(work());
@@ -164,6 +169,11 @@ public final class WorkOrder {
     /** All the work in working days. */
     public Figure work() {
         return network.vertexSet().stream().map(task -> task.work().days()).reduce(Figure.of(0, 0), Figure::plus);
+    }
+
+    /** The day of that; null where it is not known. */
+    LocalDate dayOnce() {
+        return day(firstDay(startOnce()));
     }
 
     /** The first day on which work that starts after so many working days can go on, in h from the sheet's day on. */

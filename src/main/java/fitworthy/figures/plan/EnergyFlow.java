@@ -30,6 +30,9 @@ import java.util.function.Predicate;
  */
 public final class EnergyFlow {
 
+    /** Behind the name of a circuit, in what way it draws while parked; a pattern. */
+    public static final String HOW_PARKED = ", (?:standing|in use)$";
+
     private static final double HOURS_A_DAY = 24;
     private static final Figure NONE = Figure.of(0, 0);
 

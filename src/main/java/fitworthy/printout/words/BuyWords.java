@@ -51,7 +51,7 @@ public final class BuyWords {
         List<Reason> told = isLoad(deciding.get(0))
                 ? deciding.stream().filter(BuyWords::isLoad).toList()
                 : deciding.subList(0, 1);
-        return told.stream().map(reason -> words(reason, part)).collect(Collectors.joining(", "))
+        return told.stream().map(reason -> words(reason, part)).distinct().collect(Collectors.joining(", "))
                 + (told.size() < deciding.size() ? "; and other reasons" : "");
     }
 
@@ -116,7 +116,11 @@ public final class BuyWords {
         }
         Buying buying = found.finding().card().buying();
         return switch (found.finding().card().settledBy()) {
-            case ANOTHER_CHOICE -> filled(buying.instead(), card -> firstSentence(card.remedy()), worst);
+            case ANOTHER_CHOICE ->
+                found.finding().isTooClose()
+                        ? "a closer figure: " + worst.judged().measure().kind().meaning() + " ("
+                                + worst.judged().subject() + ")"
+                        : filled(buying.instead(), card -> firstSentence(card.remedy()), worst);
             case ANSWER, CORRECTION -> filled(buying.waitFor(), Card::title, worst);
             case LESS_LOAD -> loadOrTitle(found.finding());
             case WORK -> filled("", Card::title, worst);

@@ -17,6 +17,15 @@ public final class FieldWords {
     /** One of the three lengths that say where a thing sits. */
     private static final Pattern PLACE = Pattern.compile("(.*)\\.at\\.[xyz]");
 
+    /** What of a part or job is about the work on it. */
+    private static final Pattern WORK = Pattern.compile("\\.work$");
+
+    /** What a driver sees by, called as one calls it. */
+    private static final Pattern EYE = Pattern.compile("(?:vehicle\\.)?view\\.eye");
+
+    private static final Pattern MIRROR =
+            Pattern.compile("(?:vehicle\\.view|fitments\\.(.*))\\.mirrors\\.(left|right)");
+
     /** What the vehicle has of its own, named by its field alone. */
     private static final Pattern OWN = Pattern.compile("vehicle(\\.(size|mass|ratings|engine|intake(\\..*)?))?");
 
@@ -46,9 +55,16 @@ public final class FieldWords {
      */
     public static String owner(String path) {
         String owner = path.substring(0, Math.max(0, path.lastIndexOf('.')));
+        if (EYE.matcher(owner).matches()) {
+            return "driver's eye";
+        }
+        Matcher mirror = MIRROR.matcher(owner);
+        if (mirror.matches()) {
+            return (mirror.group(1) == null ? "" : mirror.group(1) + ", ") + mirror.group(2) + " mirror";
+        }
         int first = owner.indexOf('.');
         if (first > 0 && LISTS.contains(owner.substring(0, first))) {
-            return owner.substring(first + 1);
+            return WORK.matcher(owner.substring(first + 1)).replaceFirst("");
         }
         return (OWN.matcher(owner).matches() ? "" : owner.replaceFirst("^vehicle\\.", ""))
                 .replace('.', ' ')

@@ -31,7 +31,14 @@ class FieldWordsTest {
     void aPlaceIsWhereAThingSits() {
         assertEquals("Tray 1.8 m: where it sits", words("fitments.Tray 1.8 m.at.x", "backwards from the front axle"));
         assertEquals("Tray 1.8 m: where it sits", words("fitments.Tray 1.8 m.at.z", "up from the ground"));
-        assertEquals("View eye: up from the ground", words("vehicle.view.eye.z", "up from the ground"));
+        assertEquals("Driver's eye: up from the ground", words("vehicle.view.eye.z", "up from the ground"));
+    }
+
+    @Test
+    void theWorkOnAPartIsThePartsOwn() {
+        assertEquals(
+                "Tray 1.8 m: the day its beginning is booked for",
+                words("fitments.Tray 1.8 m.work.booked", "the day its beginning is booked for"));
     }
 
     private static String words(String path, String meaning) {
