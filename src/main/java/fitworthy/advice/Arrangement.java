@@ -66,9 +66,11 @@ public final class Arrangement {
             return card().severity().value();
         }
 
-        /** Whether it passes its limit by less than can be known, where it passes it furthest. */
+        /** Whether it passes its limit by less than can be known in every loading. */
         public boolean isTooClose() {
-            return worst().comparison().filter(Comparison::tooClose).isPresent();
+            return outcomes.stream()
+                    .allMatch(outcome ->
+                            outcome.comparison().filter(Comparison::tooClose).isPresent());
         }
 
         /** Whether somebody stands for it in every loading. */
@@ -139,7 +141,9 @@ public final class Arrangement {
     }
 
     private Sureness sureness(Group<Finding> group) {
-        return group.worst().comparison().filter(Comparison::uncertain).isPresent()
+        return group.outcomes().stream().allMatch(outcome -> outcome.comparison()
+                        .filter(Comparison::uncertain)
+                        .isPresent())
                 ? Sureness.TOO_CLOSE
                 : isGuessed(group) ? Sureness.GUESSED : Sureness.STATED;
     }
@@ -273,9 +277,28 @@ public final class Arrangement {
         return groups(advice.held().stream());
     }
 
-    /** Whether a finding rests on guesses in any loading. */
+    /** Whether a finding rests on guesses, and is sure in no loading. */
     public boolean isGuessed(Group<Finding> finding) {
-        return finding.outcomes().stream().anyMatch(advice::isGuessed);
+        return finding.outcomes().stream().anyMatch(advice::isGuessed)
+                && finding.outcomes().stream().noneMatch(this::isSure);
+    }
+
+    /**
+     * Where it is sure in some loading, though it is worst in one in which it rests on guesses or is too close to call:
+     * the sure ones, what passes its limit furthest first. Else none.
+     */
+    public List<Finding> sureElsewhere(Group<Finding> finding) {
+        return isSure(finding.worst())
+                ? List.of()
+                : finding.outcomes().stream()
+                        .filter(this::isSure)
+                        .sorted(LEAST_LEFT_FIRST)
+                        .toList();
+    }
+
+    private boolean isSure(Finding finding) {
+        return !advice.isGuessed(finding)
+                && finding.comparison().filter(Comparison::uncertain).isEmpty();
     }
 
     /**

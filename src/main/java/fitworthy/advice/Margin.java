@@ -26,16 +26,15 @@ import java.util.stream.Stream;
  *
  * @param limit what has the limit and what it is called, such as {@code vehicle: GVM}
  * @param kind of what is held against it
- * @param left by load case, in the unit used inside, negative where the limit is passed; a case is absent where it was
- *     not assessed
+ * @param outcomes what came of it by load case; a case is absent where it was not assessed
  * @param guessed the load cases of these in which that rests on guesses
  * @param atLeast those in which more may be passed, since not all of it is known
- * @param close those in which it is passed by less than can be known
+ * @param close those in which it is passed, or kept, by less than can be known
  */
 public record Margin(
         String limit,
         MeasureKind kind,
-        Map<String, Double> left,
+        Map<String, Assessed> outcomes,
         Set<String> guessed,
         Set<String> atLeast,
         Set<String> close) {
@@ -46,9 +45,25 @@ public record Margin(
     private static final Set<MeasureKind> LIMITED = Set.of(
             LoadMeasures.LOADED, LoadMeasures.AXLE, LoadMeasures.COMBINED, LoadMeasures.ROOF, HitchMeasures.BALL);
 
-    /** What is left in the loading that leaves least. */
+    /** What is left by load case, in the unit used inside; negative where the limit is passed. */
+    public Map<String, Double> left() {
+        Map<String, Double> left = new LinkedHashMap<>();
+        outcomes.forEach((loadCase, outcome) -> left.put(loadCase, margin(outcome)));
+        return left;
+    }
+
+    /** The same in the loading that leaves least. */
     public double least() {
-        return Collections.min(left.values());
+        return margin(worst());
+    }
+
+    /** What came of it in that loading. */
+    public Assessed worst() {
+        return Collections.min(outcomes.values(), Comparator.comparingDouble(Margin::margin));
+    }
+
+    private static double margin(Assessed outcome) {
+        return outcome.comparison().orElseThrow().margin();
     }
 
     /** Those of the advice, by the name of the limit. */
@@ -78,8 +93,8 @@ public record Margin(
                     boolean guessed = advice.isGuessed(outcome);
                     loadings(outcome, advice).forEach(loadCase -> {
                         Comparison compared = outcome.comparison().orElseThrow();
-                        margin.left.putIfAbsent(loadCase, compared.margin());
-                        if (compared.tooClose()) {
+                        margin.outcomes.putIfAbsent(loadCase, outcome);
+                        if (compared.uncertain()) {
                             margin.close.add(loadCase);
                         }
                         if (outcome.judged().measure().isAtLeast()) {

@@ -7,6 +7,7 @@ import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import fitworthy.rules.RuleText;
 import fitworthy.sheet.Waiver;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -169,6 +170,11 @@ public sealed interface Outcome {
      */
     record Comparison(
             double value, double limit, double margin, double valueTolerance, double limitTolerance, boolean house) {
+
+        /** What is surely passed first, then what could turn out either way; of these what leaves least. */
+        static final Comparator<Comparison> WORST_FIRST = Comparator.<Comparison>comparingInt(
+                        each -> each.uncertain() ? 1 : each.margin() < 0 ? 0 : 2)
+                .thenComparingDouble(Comparison::margin);
 
         /** Tolerance of the margin: of value and limit together. */
         public double tolerance() {

@@ -21,25 +21,40 @@ import java.util.stream.Stream;
  * Whether vehicle and trailer, loaded as planned, stay within what they are rated for: masses, axles, roof, tyres, wheels,
  * coupling and towing. Neither a waiver nor a milder severity that a house sets changes a rating.
  *
- * @param assessed each rating with the loading that leaves least of it, the least first
+ * @param assessed each rating in the loading that is worst for it: one that surely passes it, else one in which that is
+ *     too close to call, else the one that leaves least
+ * @param close those that are passed, or kept, by less than can be known, in the loading that leaves least so; where one
+ *     is surely passed elsewhere, only if it may be kept here
+ * @param least the one of which least is left, in that loading; nothing where none could be checked
  * @param unchecked what could not be checked of them, in every loading
  */
-public record Ratings(List<Assessed> assessed, List<NotAssessed> unchecked) {
+public record Ratings(
+        List<Assessed> assessed, List<Assessed> close, Optional<Assessed> least, List<NotAssessed> unchecked) {
 
     private static final Set<String> TOPICS = Set.of("mass", "towing", "tyres");
     private static final Set<String> UNITS = Set.of("kg", "kN");
 
     /** Those of a sheet. */
     public static Ratings of(Advice advice) {
-        Map<Check, Assessed> least = new LinkedHashMap<>();
-        Stream.<List<? extends Assessed>>of(advice.findings(), advice.met(), advice.held())
+        List<Assessed> all = Stream.<List<? extends Assessed>>of(advice.findings(), advice.met(), advice.held())
                 .flatMap(List::stream)
+                .<Assessed>map(outcome -> outcome)
                 .filter(outcome ->
                         isRating(advice, outcome) && outcome.comparison().isPresent())
-                .sorted(Comparator.comparingDouble(Ratings::margin))
-                .forEach(outcome -> least.putIfAbsent(outcome.check(), outcome));
+                .sorted(Comparator.comparing(Ratings::compared, Comparison.WORST_FIRST))
+                .toList();
+        Map<Check, Assessed> worst = new LinkedHashMap<>();
+        all.forEach(outcome -> worst.putIfAbsent(outcome.check(), outcome));
+        Map<Check, Assessed> close = new LinkedHashMap<>();
+        all.stream()
+                .filter(outcome -> compared(outcome).uncertain())
+                .filter(outcome -> margin(outcome) >= 0
+                        || compared(worst.get(outcome.check())).uncertain())
+                .forEach(outcome -> close.putIfAbsent(outcome.check(), outcome));
         return new Ratings(
-                List.copyOf(least.values()),
+                List.copyOf(worst.values()),
+                List.copyOf(close.values()),
+                all.stream().min(Comparator.comparingDouble(Ratings::margin)),
                 advice.notAssessed().stream()
                         .filter(outcome -> isRating(advice, outcome))
                         .toList());
@@ -59,34 +74,28 @@ public record Ratings(List<Assessed> assessed, List<NotAssessed> unchecked) {
                 .toList();
     }
 
-    /** Those that are passed, the one that is passed by most first. */
+    /** Those that are passed, surely or not, the one that is passed by most first. */
     public List<Assessed> passed() {
-        return assessed.stream().filter(outcome -> margin(outcome) < 0).toList();
-    }
-
-    /** Those that are kept by less than the tolerance. */
-    public List<Assessed> close() {
         return assessed.stream()
-                .filter(outcome -> margin(outcome) >= 0
-                        && outcome.comparison().orElseThrow().uncertain())
+                .filter(outcome -> margin(outcome) < 0)
+                .sorted(Comparator.comparingDouble(Ratings::margin))
                 .toList();
-    }
-
-    /** The one of which least is left; nothing where none could be checked. */
-    public Optional<Assessed> least() {
-        return assessed.stream().findFirst();
     }
 
     /** Those that are passed or close, and the one of which least is left. */
     Set<Check> told() {
-        return Stream.of(passed(), close(), least().stream().toList())
+        return Stream.of(passed(), close, least.stream().toList())
                 .flatMap(List::stream)
                 .map(Outcome::check)
                 .collect(Collectors.toSet());
     }
 
     private static double margin(Assessed outcome) {
-        return outcome.comparison().map(Comparison::margin).orElseThrow();
+        return compared(outcome).margin();
+    }
+
+    private static Comparison compared(Assessed outcome) {
+        return outcome.comparison().orElseThrow();
     }
 
     private static boolean isRating(Advice advice, Outcome outcome) {

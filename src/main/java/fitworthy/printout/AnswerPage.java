@@ -175,7 +175,7 @@ final class AnswerPage {
                         findings.title(one.group()) + OthersPage.under(one) + by(one),
                         brief || one.open()
                                 ? order(one)
-                                : settle(one) + Wording.remedy(one.group().worst()),
+                                : settled(one, Wording.remedy(one.group().worst())),
                         acts(one)),
                 FindingBlocks.link(one),
                 false);
@@ -185,11 +185,11 @@ final class AnswerPage {
     private String order(Ranked one) {
         return one.open()
                 ? GuessWords.toMeasure(arrangement, one.group())
-                : settle(one) + Wording.order(one.group().worst());
+                : settled(one, Wording.order(one.group().worst()));
     }
 
-    private String settle(Ranked one) {
-        return TooClose.first(one.group().worst(), arrangement.isGuessed(one.group()));
+    private String settled(Ranked one, String order) {
+        return TooClose.first(one.group(), arrangement.isGuessed(one.group()), order);
     }
 
     /** By how much and in which loadings, behind a title; nothing where nothing is compared. */

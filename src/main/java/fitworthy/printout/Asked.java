@@ -46,7 +46,7 @@ record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
 
         /** What was found. */
         String title() {
-            return (finding.isTooClose() ? Words.capital(TooClose.WORDS) + ": " : "")
+            return (finding.isTooClose() ? Words.capital(TooClose.WHETHER) + ": " : "")
                     + Wording.fill(finding.card().title(), finding.worst());
         }
 

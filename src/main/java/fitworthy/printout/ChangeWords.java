@@ -8,13 +8,13 @@ import fitworthy.advice.Margin;
 import fitworthy.advice.Outcome;
 import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Check;
+import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Key;
 import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.book.Severity;
 import fitworthy.document.Page;
 import fitworthy.figures.measure.MeasureKind;
-import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.SeverityWords;
 import fitworthy.printout.words.Wording;
 import fitworthy.search.Alternatives;
@@ -147,13 +147,14 @@ public final class ChangeWords {
     }
 
     private static String spareOrOver(Advice advice, Assessed outcome) {
-        double margin = outcome.comparison().orElseThrow().margin();
+        Comparison compared = outcome.comparison().orElseThrow();
         MeasureKind kind = outcome.judged().measure().kind();
-        return Wording.isNothing(margin, kind)
-                ? Wording.NOTHING
-                : (advice.isGuessed(outcome) ? "about " : "")
-                        + Wording.spareOrOver(margin, kind)
-                        + (margin < 0 ? "" : " spare");
+        return (Wording.isNothing(compared.margin(), kind)
+                        ? Wording.NOTHING
+                        : (advice.isGuessed(outcome) ? "about " : "")
+                                + Wording.spareOrOver(outcome)
+                                + (compared.margin() < 0 ? "" : " spare"))
+                + (compared.uncertain() ? ", " + TooClose.WORDS : "");
     }
 
     /** A stop and what it needs. */
@@ -222,7 +223,29 @@ public final class ChangeWords {
                 : " " + left + (left == 1 ? " stop remains." : " stops remain.");
         return parts.isEmpty()
                 ? "Clears no stop. Over by: " + nearer(planned, offer, named) + "."
-                : "Clears " + String.join(" and ", parts) + "." + remain;
+                : "Clears " + String.join(" and ", parts) + "." + thenTooClose(planned, offer) + remain;
+    }
+
+    /** What is cleared by less than can be known; empty where it is surely cleared. */
+    private static String thenTooClose(Advice planned, Offer offer) {
+        Set<Check> gone = gone(Arrangement.of(planned).findings(), offer).stream()
+                .filter(group -> group.severity().compareTo(Severity.CHANGE) <= 0)
+                .map(group -> group.worst().check())
+                .collect(Collectors.toSet());
+        Map<Check, Assessed> close = new LinkedHashMap<>();
+        Stream.<List<? extends Assessed>>of(offer.advice().met(), offer.advice().held())
+                .flatMap(List::stream)
+                .filter(outcome -> gone.contains(outcome.check())
+                        && outcome.comparison().filter(Comparison::uncertain).isPresent())
+                .forEach(outcome -> close.putIfAbsent(outcome.check(), outcome));
+        return close.isEmpty()
+                ? ""
+                : " Then too close to call: "
+                        + close.values().stream()
+                                .map(outcome -> Verdict.name(outcome) + Verdict.in(outcome))
+                                .distinct()
+                                .collect(Collectors.joining(", "))
+                        + ".";
     }
 
     /** What of one severity is cleared whole, and of what only part is. */
@@ -283,9 +306,9 @@ public final class ChangeWords {
                 + (told < nearer.size() ? " and " + (nearer.size() - told) + " more" : "");
     }
 
-    /** By how many kg a limit is passed, as many as take it off. */
+    /** By how many kg a limit is passed. */
     private static String over(Margin margin) {
-        return Digits.number(Math.max(0, Math.ceil(-margin.least() - 1e-6)), "kg", 0);
+        return margin.least() < 0 ? Wording.margin(margin.worst()).substring(1).replace(" kg", "") : "0";
     }
 
     private static List<String> effects(Advice planned, Offer offer, List<String> terms) {

@@ -115,7 +115,7 @@ public final class EditWords {
 
     private static Map<String, String> left(Arrangement arrangement) {
         return arrangement.margins().stream()
-                .collect(Collectors.toMap(Margin::limit, margin -> Wording.spareOrOver(margin.least(), margin.kind())));
+                .collect(Collectors.toMap(Margin::limit, margin -> Wording.spareOrOver(margin.worst())));
     }
 
     private static Set<Check> checks(Arrangement arrangement) {

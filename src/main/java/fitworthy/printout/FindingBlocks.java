@@ -216,8 +216,10 @@ final class FindingBlocks {
         if (!HouseWords.waivers(group).isEmpty()) {
             details.add(new Detail("Waived", HouseWords.waivers(group)));
         }
-        if (arrangement.isGuessed(group)) {
-            details.add(new Detail("Guessed", GuessWords.of(arrangement, group)));
+        GuessWords.sure(arrangement, group).ifPresent(sure -> details.add(Detail.of("Sure", sure + ".")));
+        List<String> guesses = GuessWords.of(arrangement, group);
+        if (!guesses.isEmpty()) {
+            details.add(new Detail("Guessed", guesses));
         }
         HouseWords.severity(advice, judged.id()).ifPresent(set -> details.add(Detail.of("Severity", set)));
         details.addAll(List.of(
@@ -232,7 +234,7 @@ final class FindingBlocks {
                                         + cited(judged.card().sources())),
                                 worst.practice().stream().map(this::practice))
                         .toList()));
-        TooClose.sentence(worst, arrangement.isGuessed(group))
+        TooClose.sentence(group, arrangement.isGuessed(group))
                 .or(() -> group.outcomes().stream()
                         .flatMap(finding -> finding.comparison().stream())
                         .filter(Comparison::uncertain)

@@ -68,7 +68,7 @@ public record FindingBrief(
                 head.severity(),
                 head.severity() == Severity.NOTE ? "" : whatToDo(arrangement, head),
                 Stream.of(
-                                naming ? GuessWords.brief(arrangement, head).stream() : Stream.<String>empty(),
+                                GuessWords.brief(arrangement, head, naming).stream(),
                                 waivers(alike),
                                 HouseWords.severity(arrangement.advice(), head.id()).stream()
                                         .map(set -> "Severity: " + set))
@@ -101,9 +101,11 @@ public record FindingBrief(
 
     /** Before what was found, how sure that is. */
     static String before(Arrangement arrangement, Group<Finding> group) {
-        String close = group.isTooClose() ? TooClose.WORDS : "";
-        String sure = (arrangement.isGuessed(group) ? "on guesses " : "") + close;
-        return sure.isEmpty() ? "" : Words.capital(sure.strip()) + ": ";
+        List<String> sure = Stream.of(
+                        arrangement.isGuessed(group) ? "on guesses" : "", group.isTooClose() ? TooClose.WHETHER : "")
+                .filter(words -> !words.isEmpty())
+                .toList();
+        return sure.isEmpty() ? "" : Words.capital(String.join(", ", sure)) + ": ";
     }
 
     private static Stream<String> waivers(List<Group<Finding>> groups) {
@@ -117,14 +119,25 @@ public record FindingBrief(
                             worst.judged(), worst.comparison().orElseThrow()))
                     + loading(group) + "; " + TooClose.WORDS + ": measure what is guessed.";
         }
-        boolean guessed = arrangement.isGuessed(group);
         Optional<String> figures = worst.comparison()
                 .map(comparison -> Wording.brief(worst.judged(), comparison)
                         + loading(group)
-                        + (comparison.uncertain() ? "; " + TooClose.WORDS : "")
-                        + TooClose.inShort(worst, guessed)
+                        + (comparison.uncertain()
+                                ? "; " + TooClose.WORDS + " (" + Wording.spread(worst.judged(), comparison) + ")"
+                                : "")
                         + ". ");
-        return Words.capital(figures.orElse("") + Wording.order(worst));
+        return Words.capital(figures.orElseGet(() -> in(arrangement, group))
+                + TooClose.first(group, arrangement.isGuessed(group), Wording.order(worst)));
+    }
+
+    /** Of what no figure decides, the loadings in which it is so; empty where it is so in all. */
+    private static String in(Arrangement arrangement, Group<Finding> group) {
+        String loading = Wording.loadings(group.worst(), group.outcomes(), FindingBrief::passed);
+        return loading.isEmpty()
+                        || group.outcomes().size()
+                                == arrangement.advice().loadings().size()
+                ? ""
+                : "In " + loading + ": ";
     }
 
     /** In brackets, the loading in which it is worst, and what it comes to in others; empty where none matters. */

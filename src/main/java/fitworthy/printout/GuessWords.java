@@ -44,11 +44,33 @@ public final class GuessWords {
         return "Measure what is guessed: " + few(arrangement, finding) + ".";
     }
 
-    /** In a line, the guesses that matter most; nothing where it rests on what is stated. */
-    static Optional<String> brief(Arrangement arrangement, Group<Finding> finding) {
-        return arrangement.guesses(finding).isEmpty()
-                ? Optional.empty()
-                : Optional.of("Rests on guesses: " + few(arrangement, finding));
+    /**
+     * In a line, in which loading it is sure where it is not so everywhere, and the guesses that matter most; nothing where
+     * it rests on what is stated.
+     *
+     * @param naming whether to name the guesses
+     */
+    static Optional<String> brief(Arrangement arrangement, Group<Finding> finding, boolean naming) {
+        String guesses = naming && !arrangement.guesses(finding).isEmpty() ? few(arrangement, finding) : "";
+        Optional<String> sure = sure(arrangement, finding);
+        return sure.isPresent()
+                ? sure.map(words -> words + (guesses.isEmpty() ? "." : ": " + guesses))
+                : Optional.of(guesses).filter(named -> !named.isEmpty()).map(named -> "Rests on guesses: " + named);
+    }
+
+    /** In which loading a finding is sure that is worst where it rests on guesses or is too close to call. */
+    static Optional<String> sure(Arrangement arrangement, Group<Finding> finding) {
+        Finding worst = finding.worst();
+        return arrangement.sureElsewhere(finding).stream()
+                .findFirst()
+                .map(sure -> "Sure in " + sure.judged().loadCase()
+                        + sure.comparison()
+                                .map(compared -> " (" + Wording.margin(sure.judged(), compared) + ")")
+                                .orElse("")
+                        + "; "
+                        + (worst.comparison().isPresent() ? "more in " : "also in ")
+                        + worst.judged().loadCase()
+                        + (arrangement.advice().isGuessed(worst) ? ", on guesses" : ", " + TooClose.WORDS));
     }
 
     private static String few(Arrangement arrangement, Group<Finding> finding) {

@@ -300,12 +300,13 @@ public final class Letters {
     }
 
     private static String load(String what, MeasureKind kind, Figure load, String name, Figure limit) {
-        Held held = Held.of(Measure.of(kind, what, load, limit));
+        Measure measure = Measure.of(kind, what, load, limit);
+        Held held = Held.of(measure);
         String tolerance = Digits.number(load.tolerance(), "kg", 0);
         return what + " " + held.valueText()
                 + (load.known() && !tolerance.equals("0") ? " +/- " + tolerance + " kg" : "") + " (" + name + " "
                 + held.limitText() + (held.left() < 0 ? ", over by " + held.leftText() : "")
-                + (Math.abs(held.left()) < load.tolerance() && held.left() < 0 ? ", " + TooClose.WORDS : "") + ")";
+                + (Math.abs(measure.getHeadroom()) < measure.getTolerance() ? ", " + TooClose.WORDS : "") + ")";
     }
 
     /** What is asked, each once with all that it is about; then what is missing, and what is still to be chosen. */

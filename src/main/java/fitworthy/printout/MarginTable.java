@@ -34,9 +34,9 @@ public final class MarginTable {
     /** The margin to a limit in each of some loadings, marked where it is too close to call or rests on guesses. */
     public static List<String> cells(Margin margin, List<String> loadings) {
         return loadings.stream()
-                .map(loading -> margin.left().containsKey(loading)
+                .map(loading -> margin.outcomes().containsKey(loading)
                         ? (margin.atLeast().contains(loading) ? "at least " : "")
-                                + Wording.spareOrOver(margin.left().get(loading), margin.kind())
+                                + Wording.spareOrOver(margin.outcomes().get(loading))
                                 + mark(margin, loading)
                         : "-")
                 .toList();
@@ -49,7 +49,7 @@ public final class MarginTable {
 
     /** The margin to a limit in the loading that leaves least. */
     static String least(Margin margin) {
-        return Wording.margin(margin.least(), margin.kind());
+        return Wording.margin(margin.worst());
     }
 
     /** What has to be known before all of the limits are in the table; empty where they are. */

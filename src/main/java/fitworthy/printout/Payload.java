@@ -89,7 +89,9 @@ public final class Payload {
         }
         Held held = Held.of(measure);
         return RoomWords.about(payload) + number(held.value(), held.kind()) + " used, "
-                + number(Math.abs(held.left()), held.kind()) + (held.left() < 0 ? " over" : " left") + brackets(in);
+                + number(Math.abs(held.left()), held.kind()) + (held.left() < 0 ? " over" : " left")
+                + (Math.abs(measure.getHeadroom()) < measure.getTolerance() ? ", " + TooClose.WORDS : "")
+                + brackets(in);
     }
 
     /** The unit is said once, behind the payload. */

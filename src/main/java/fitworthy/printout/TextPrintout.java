@@ -137,7 +137,8 @@ public final class TextPrintout {
                         + filled.apply(judged.card().title()));
         page.wrapped(INDENT, judged.id() + " (" + judged.rule().place().inBook() + ")");
         figures(group, INDENT);
-        TooClose.sentence(worst, arrangement.isGuessed(group)).ifPresent(close -> page.wrapped(INDENT, close));
+        TooClose.sentence(group, arrangement.isGuessed(group)).ifPresent(close -> page.wrapped(INDENT, close));
+        GuessWords.sure(arrangement, group).ifPresent(sure -> page.wrapped(INDENT, sure + "."));
         GuessWords.of(arrangement, group).forEach(guesses -> page.wrapped(INDENT, guesses));
         HouseWords.severity(arrangement.advice(), judged.id())
                 .ifPresent(set -> page.wrapped(INDENT, "Severity: " + set));
@@ -158,7 +159,8 @@ public final class TextPrintout {
                 FindingBrief.before(arrangement, group)
                         + Wording.fill(group.card().title(), worst) + " (" + group.id() + ")");
         figures(group, INDENT + 2);
-        TooClose.sentence(worst, arrangement.isGuessed(group)).ifPresent(close -> page.wrapped(INDENT + 2, close));
+        TooClose.sentence(group, arrangement.isGuessed(group)).ifPresent(close -> page.wrapped(INDENT + 2, close));
+        GuessWords.sure(arrangement, group).ifPresent(sure -> page.wrapped(INDENT + 2, sure + "."));
         GuessWords.of(arrangement, group).forEach(guesses -> page.wrapped(INDENT + 2, guesses));
         if (said.add(Wording.remedy(worst))) {
             page.wrapped(INDENT + 2, "Do: " + Wording.remedy(worst));

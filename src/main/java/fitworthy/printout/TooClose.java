@@ -1,10 +1,16 @@
 package fitworthy.printout;
 
+import fitworthy.advice.Arrangement.Group;
 import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Comparison;
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.figures.mass.LoadMeasures;
+import fitworthy.figures.measure.MeasureKind;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Dimension;
+import fitworthy.source.Words;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What is said where a limit is passed by less than can be known. That is no pass, and no more surely a fault: it stays
@@ -15,42 +21,55 @@ final class TooClose {
     /** What is told of it beside by how much. */
     static final String WORDS = "too close to call";
 
+    /** The same before what may be so or not. */
+    static final String WHETHER = WORDS + " whether it is so";
+
+    /** What a weighbridge tells. */
+    private static final Set<MeasureKind> LOADS = Set.of(LoadMeasures.LOADED, LoadMeasures.AXLE);
+
     private TooClose() {}
 
     /** Why it is not told either way, and what settles it; empty where the limit is surely passed, or kept. */
     static Optional<String> sentence(Assessed found, boolean guessed) {
-        return found.comparison().filter(Comparison::tooClose).map(compared -> {
-            String way = found.judged().card().atLeast() ? "Short" : "Over";
-            return way + " by " + Wording.amount(found.judged(), compared) + ", which is less than can be known ("
-                    + Wording.spread(found.judged(), compared) + "): neither in order nor surely a fault. "
-                    + settle(found, guessed) + ".";
-        });
-    }
-
-    /** The same behind its figures: how far they may be off, and what settles it. */
-    static String inShort(Assessed found, boolean guessed) {
         return found.comparison()
                 .filter(Comparison::tooClose)
-                .map(compared -> " (" + Wording.spread(found.judged(), compared) + "). " + settle(found, guessed))
-                .orElse("");
+                .map(compared -> way(found) + " by "
+                        + Wording.amount(found.judged(), compared) + ", which is less than can be known ("
+                        + Wording.spread(found.judged(), compared) + "): neither in order nor surely a fault. "
+                        + settle(found, guessed) + ".");
     }
 
-    /** What settles it, before what to do else; empty where that is sure. */
-    static String first(Assessed found, boolean guessed) {
-        return found.comparison()
-                .filter(Comparison::tooClose)
-                .map(compared -> settle(found, guessed) + ". ")
-                .orElse("");
+    /** The same of what was found in several loadings; empty where it is sure in one. */
+    static Optional<String> sentence(Group<Finding> group, boolean guessed) {
+        return group.isTooClose() ? sentence(group.worst(), guessed) : Optional.empty();
+    }
+
+    /** What settles it, and what to do if it turns out so; what to do alone where that is sure. @param order what to do */
+    static String first(Group<Finding> group, boolean guessed, String order) {
+        Finding found = group.worst();
+        return group.isTooClose()
+                ? settle(found, guessed) + "; if it is " + Words.small(way(found)) + ", " + Words.small(order)
+                : order;
+    }
+
+    private static String way(Assessed found) {
+        return found.judged().card().atLeast() ? "Short" : "Over";
     }
 
     /** What settles it, as an order. */
     private static String settle(Assessed found, boolean guessed) {
-        if (guessed) {
-            return "To settle it, measure what is guessed";
+        MeasureKind kind = found.judged().measure().kind();
+        String subject = found.judged().subject();
+        if (LOADS.contains(kind)) {
+            String loaded = kind == LoadMeasures.LOADED ? "the loaded vehicle" : "the " + subject;
+            return "Weigh " + (guessed ? "what is guessed (or " + loaded + ")" : loaded) + " first";
         }
-        String unit = found.judged().measure().kind().unit();
-        String verb = unit.equals("kg") ? "weigh" : Dimension.LENGTH.units().containsKey(unit) ? "measure" : "find out";
-        return "To settle it, " + verb + ": " + found.judged().measure().kind().meaning() + " ("
-                + found.judged().subject() + ")";
+        if (guessed) {
+            return "Measure what is guessed first";
+        }
+        String verb = kind.unit().equals("kg")
+                ? "Weigh"
+                : Dimension.LENGTH.units().containsKey(kind.unit()) ? "Measure" : "Find out";
+        return verb + " first: " + kind.meaning() + " (" + subject + ")";
     }
 }

@@ -11,6 +11,7 @@ import fitworthy.advice.Ratings;
 import fitworthy.advice.TrailerRoom;
 import fitworthy.advice.TrailerRoom.AtPlate;
 import fitworthy.advice.UntilApproved;
+import fitworthy.advice.UntilApproved.Left;
 import fitworthy.book.Book;
 import fitworthy.book.Severity;
 import fitworthy.figures.mass.LoadMeasures;
@@ -26,6 +27,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -123,7 +125,8 @@ public final class Verdict {
                 .collect(Collectors.toMap(
                         outcome -> outcome.judged().loadCase(),
                         outcome -> outcome.judged().loadCase() + " "
-                                + (isNothing(outcome) ? "just at it" : spare(advice, outcome) + " below it"),
+                                + (isNothing(outcome) ? "just at it" : spare(advice, outcome) + " below it")
+                                + (outcome.comparison().orElseThrow().uncertain() ? " (" + TooClose.WORDS + ")" : ""),
                         (one, other) -> one,
                         LinkedHashMap::new))
                 .values()
@@ -178,22 +181,23 @@ public final class Verdict {
 
     private static String ofLoadings(Advice advice) {
         Ratings ratings = Ratings.of(advice);
-        Map<Boolean, List<Assessed>> passed = byCloseness(ratings.passed());
-        List<Assessed> close = passed.get(true);
-        if (!passed.get(false).isEmpty()) {
-            return "Loaded as planned it is over its ratings: " + over(advice, passed.get(false)) + "."
+        List<Assessed> over = byCloseness(ratings.passed()).get(false);
+        List<Assessed> close = ratings.close();
+        if (!over.isEmpty()) {
+            return "Loaded as planned it is over its ratings: " + over(advice, over) + "."
                     + (close.isEmpty() ? "" : " Too close to call: " + within(advice, close) + ".");
         }
-        if (!close.isEmpty()) {
-            return "Loaded as planned it is too close to call whether it is within its ratings: over by less than can be"
-                    + " known: " + within(advice, close) + ". Settle it before you go ahead.";
+        if (close.stream().anyMatch(rating -> rating.comparison().orElseThrow().tooClose())) {
+            return "Loaded as planned it is too close to call whether it is within its ratings: "
+                    + within(advice, close) + ". Settle it before you go ahead." + untilApproved(advice);
         }
         if (ratings.open() == 0 && ratings.assessed().isEmpty()) {
             return "No rating was checked, so it is not known whether it is within its ratings loaded as planned.";
         }
         if (ratings.open() > 0) {
             return "Not known whether it is within its ratings loaded as planned: " + ratings.open() + " of "
-                    + (ratings.open() + ratings.assessed().size()) + " not checked, information missing.";
+                    + (ratings.open() + ratings.assessed().size()) + " not checked, information missing."
+                    + untilApproved(advice);
         }
         boolean guessed = ratings.assessed().stream().anyMatch(rating -> advice.isGuessed(rating));
         return "Loaded as planned it is within its ratings in every loading" + raised(advice)
@@ -205,27 +209,79 @@ public final class Verdict {
                                         : "least spare: " + name(least) + " " + spare(advice, least))
                                 + in(least))
                         .orElse("")
-                + (ratings.close().isEmpty()
+                + (close.isEmpty()
                         ? ""
                         : "; too close to call: "
-                                + ratings.close().stream().map(Verdict::name).collect(Collectors.joining(", ")))
-                + ".";
+                                + close.stream().map(Verdict::name).collect(Collectors.joining(", ")))
+                + "." + untilThen(advice);
     }
 
-    /** Ratings that a part raises hold once somebody has approved them; what is over until then. */
+    /** Ratings that a part raises hold once somebody has approved it. */
     private static String raised(Advice advice) {
         return UntilApproved.of(advice)
-                .map(until -> until.over().isEmpty()
-                        ? ", with " + until.part() + " approved or not"
-                        : ", once " + until.part() + " is approved; until then over: " + over(until))
+                .map(until -> " once " + until.part() + " is approved")
                 .orElse("");
     }
 
-    private static String over(UntilApproved until) {
+    /** How the plan stands against the maker's ratings until then; empty where no part raises them. */
+    private static String untilApproved(Advice advice) {
+        return UntilApproved.of(advice)
+                .map(until -> " Until " + until.part() + " is approved " + stands(until) + ".")
+                .orElse("");
+    }
+
+    /** The same behind what holds then. */
+    private static String untilThen(Advice advice) {
+        return UntilApproved.of(advice)
+                .map(until -> " Until then " + stands(until) + ".")
+                .orElse("");
+    }
+
+    private static String stands(UntilApproved until) {
+        List<String> parts = new ArrayList<>();
+        if (!until.over().isEmpty()) {
+            parts.add("over: " + byLoading(until.over(), left -> left.limit() + " by " + kilograms(over(left))));
+        }
+        if (!until.close().isEmpty()) {
+            parts.add(TooClose.WORDS + ": " + byLoading(until.close(), Verdict::within));
+        }
+        if (!until.unknown().isEmpty()) {
+            parts.add("not known: " + String.join(", ", until.unknown()));
+        }
+        return parts.isEmpty()
+                ? "within its ratings too"
+                        + until.least()
+                                .map(least -> ", least spare: "
+                                        + byLoading(
+                                                List.of(least),
+                                                left -> left.limit() + " "
+                                                        + Wording.margin(
+                                                                left.compared().margin(), LoadMeasures.LOADED)))
+                                .orElse("")
+                : String.join("; ", parts);
+    }
+
+    private static double over(Left left) {
+        return LoadMeasures.LOADED.printed(-left.compared().margin(), 1);
+    }
+
+    private static String within(Left left) {
+        double margin = left.compared().margin();
+        return left.limit() + " "
+                + (Wording.isNothing(margin, LoadMeasures.LOADED)
+                        ? Wording.NOTHING
+                        : margin < 0
+                                ? "over by " + kilograms(over(left))
+                                : Wording.margin(margin, LoadMeasures.LOADED) + " spare")
+                + " +/- " + kilograms(left.compared().tolerance());
+    }
+
+    /** Those of one loading together. */
+    private static String byLoading(List<Left> all, Function<Left, String> words) {
         Map<String, List<String>> byLoading = new LinkedHashMap<>();
-        until.over().forEach(over -> byLoading
-                .computeIfAbsent(over.loading(), none -> new ArrayList<>())
-                .add(over.limit() + " by " + kilograms(LoadMeasures.LOADED.printed(over.by(), 1))));
+        all.forEach(left -> byLoading
+                .computeIfAbsent(left.loading(), none -> new ArrayList<>())
+                .add(words.apply(left)));
         return byLoading.entrySet().stream()
                 .map(entry -> String.join(", ", entry.getValue()) + " (" + entry.getKey() + ")")
                 .collect(Collectors.joining(", "));
@@ -251,11 +307,17 @@ public final class Verdict {
                         rating -> rating.comparison().orElseThrow().tooClose()));
     }
 
-    /** The same of what is passed by less than can be known, each with how far it may be off. */
+    /** The same of what is passed, or kept, by less than can be known, each with how far it may be off. */
     private static String within(Advice advice, List<Assessed> close) {
         return close.stream()
-                .map(rating -> name(rating) + " by " + amount(advice, rating) + give(rating) + in(rating))
+                .map(rating -> name(rating) + " " + byOrSpare(advice, rating) + give(rating) + in(rating))
                 .collect(Collectors.joining(", "));
+    }
+
+    private static String byOrSpare(Advice advice, Assessed rating) {
+        return rating.comparison().orElseThrow().margin() < 0
+                ? "over by " + amount(advice, rating)
+                : isNothing(rating) ? Wording.NOTHING : spare(advice, rating) + " spare";
     }
 
     /** In which loading it is passed furthest, and whether in all alike or in how many others. */
@@ -263,6 +325,17 @@ public final class Verdict {
         List<Finding> findings = advice.findings().stream()
                 .filter(finding -> finding.check().equals(rating.check()))
                 .toList();
+        List<Finding> further = findings.stream()
+                .filter(finding -> finding.comparison().orElseThrow().margin()
+                        < rating.comparison().orElseThrow().margin())
+                .toList();
+        if (!further.isEmpty()) {
+            return " (" + rating.judged().loadCase() + "; further, but " + TooClose.WORDS + ": "
+                    + further.stream()
+                            .map(finding -> finding.judged().loadCase())
+                            .collect(Collectors.joining(", "))
+                    + ")";
+        }
         List<String> amounts =
                 findings.stream().map(finding -> amount(advice, finding)).toList();
         int loadings = advice.loadings().size();

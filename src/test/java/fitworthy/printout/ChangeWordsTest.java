@@ -63,6 +63,20 @@ class ChangeWordsTest {
                 "within it in both");
     }
 
+    /** 20 kg over; then 0.4 kg spare, known to 14 kg or not at all in doubt. */
+    @Test
+    void whatIsClearedByTooLittleIsTooCloseToCall() throws FaultsException {
+        String plan = "vehicle: {ratings: {gvm: 2520 kg}}\ncargo: [{name: Luggage, mass: %s}]\n";
+        Advice planned = advice(plan.formatted("80 kg +/- 0 kg"));
+        assertEquals(
+                "Clears 1 stop (Loaded mass is above the GVM). Then too close to call: GVM (everything aboard). No stop"
+                        + " remains.",
+                ChangeWords.cleared(planned, offer(advice(plan.formatted("59.6 kg +/- 14 kg"))), true));
+        assertEquals(
+                "Clears 1 stop (Loaded mass is above the GVM). No stop remains.",
+                ChangeWords.cleared(planned, offer(advice(plan.formatted("46 kg +/- 14 kg"))), true));
+    }
+
     /** GVM, and both axles told as one: the verdict counts two, and so does what a change leaves. */
     @Test
     void stopsAreCountedAsTheVerdictCountsThem() throws FaultsException {

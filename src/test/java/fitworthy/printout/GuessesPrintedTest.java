@@ -59,7 +59,7 @@ class GuessesPrintedTest {
         Advice advice = advice(OVER);
         assertSays(
                 printed(out -> new TextPrintout(out, TextPrintout.Painter.NONE, false).print(advice, Severity.NOTE)),
-                "On guesses too close to call: Loaded mass is above the GVM",
+                "On guesses, too close to call whether it is so: Loaded mass is above the GVM",
                 "Guessed, find out first: gross vehicle mass (85 % of the +/- 65 kg), Tent: its mass (the book's usual"
                         + " figure), Luggage: its mass.");
     }

@@ -7,9 +7,11 @@ import fitworthy.Books;
 import fitworthy.Sheets;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
+import fitworthy.advice.Arrangement;
 import fitworthy.source.FaultsException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** The plain wagon: a kerb mass of 2300 kg, a GVM of 3000 kg, and 2520 kg with two people and their luggage. */
@@ -24,6 +26,35 @@ class PayloadTest {
         assertEquals("700 kg: 220 used, 480 left.", Payload.inShort(advice("title: Plain\n")));
         assertEquals("220 kg: 220 used, 0 left.", Payload.inShort(advice("vehicle: {ratings: {gvm: 2520 kg}}\n")));
         assertEquals("219 kg: 220 used, 1 over.", Payload.inShort(advice("vehicle: {ratings: {gvm: 2519 kg}}\n")));
+    }
+
+    /** 6.1 kg over is 6.1 kg over in every sentence and table; a tolerance of 10 kg or more leaves no tenths. */
+    @Test
+    void whatIsOverIsToldAsTheCheckTellsIt() throws FaultsException {
+        String plan = "vehicle: {ratings: {gvm: 2520 kg}}\ncargo: [{name: Luggage, mass: 66.1 kg +/- %s kg}]\n";
+        for (String[] told : new String[][] {
+            {"0", "220 kg: 226.1 used, 6.1 over.", "6.1 kg over", "GVM by 6.1 kg"},
+            {"6.2", "220 kg: 226.1 used, 6.1 over, too close to call.", "6.1 kg over (close)", "GVM over by 6.1 kg"},
+            {"14", "220 kg: 227 used, 7 over, too close to call.", "7 kg over (close)", "GVM over by 7 kg"}
+        }) {
+            Advice advice = advice(plan.formatted(told[0]));
+            assertEquals(told[1], Payload.inShort(advice));
+            assertEquals(
+                    List.of(told[2]),
+                    Arrangement.of(advice).margins().stream()
+                            .filter(margin -> margin.limit().equals("vehicle: GVM"))
+                            .flatMap(margin -> MarginTable.cells(margin, MarginTable.loadings(advice)).stream())
+                            .toList());
+            assertTrue(Verdict.loaded(advice).contains(told[3]), Verdict.loaded(advice));
+        }
+        assertEquals(
+                "220 kg: 212 used, 8 left, too close to call.",
+                Payload.inShort(advice(
+                        "vehicle: {ratings: {gvm: 2520 kg}}\ncargo: [{name: Luggage, mass: 52 kg +/- 14 kg}]\n")));
+        assertEquals(
+                "220 kg: 212 used, 8 left.",
+                Payload.inShort(advice(
+                        "vehicle: {ratings: {gvm: 2520 kg}}\ncargo: [{name: Luggage, mass: 52 kg +/- 8 kg}]\n")));
     }
 
     @Test

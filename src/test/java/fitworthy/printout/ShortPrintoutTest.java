@@ -147,11 +147,11 @@ class ShortPrintoutTest {
         String text = flowing(printed(Adviser.advise(
                 Books.engine(), Sheets.plainWith("vehicle: {ratings: {gvm: about 2500 kg +/- 60 kg}}"))));
         Stream.of(
-                        "too close to call whether it is within its ratings: over by less than can be known: GVM by about"
+                        "too close to call whether it is within its ratings: GVM over by about"
                                 + " 20 kg +/- 60 kg (everything aboard). Settle it before you go ahead.",
-                        "On guesses too close to call: Loaded mass is above the GVM",
-                        "20 kg over (everything aboard); too close to call (+/- 60 kg). To settle it, measure what is"
-                                + " guessed. Take at least",
+                        "On guesses, too close to call whether it is so: Loaded mass is above the GVM",
+                        "20 kg over (everything aboard); too close to call (+/- 60 kg). Weigh what is guessed (or the"
+                                + " loaded vehicle) first; if it is over, take at least",
                         "Rests on guesses: gross vehicle mass",
                         "in order only if the guesses hold.")
                 .forEach(words -> assertTrue(text.contains(words), () -> words + " in " + text));

@@ -69,7 +69,7 @@ class TextPrintoutTest {
             assertEquals(
                     advice.loadings().stream()
                             .map(loading -> Wording.margin(
-                                    margin.left().get(loading.loadCase().name()), margin.kind()))
+                                    margin.outcomes().get(loading.loadCase().name())))
                             .toList(),
                     figures);
         }

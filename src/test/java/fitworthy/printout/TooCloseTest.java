@@ -24,8 +24,8 @@ import org.junit.jupiter.api.Test;
 class TooCloseTest {
 
     private static final String NEITHER =
-            "Over by 0.4 kg, which is less than can be known (+/- 66 kg): neither in order nor surely a fault. To settle it,"
-                    + " weigh: loaded mass (vehicle).";
+            "Over by 0.4 kg, which is less than can be known (+/- 66 kg): neither in order nor surely a fault. Weigh the"
+                    + " loaded vehicle first.";
 
     private static Advice gvm(String gvm) throws FaultsException {
         return Adviser.advise(Books.engine(), Sheets.plainWith("vehicle: {ratings: {gvm: " + gvm + "}}\n"));
@@ -57,17 +57,17 @@ class TooCloseTest {
         Advice advice = gvm("2519.6 kg +/- 66 kg");
         assertEquals(Optional.of(Severity.STOP), advice.worst(), "it stays where it stands");
         assertEquals(
-                "Loaded as planned it is too close to call whether it is within its ratings: over by less than can be known:"
-                        + " GVM by 0.4 kg +/- 66 kg (everything aboard). Settle it before you go ahead.",
+                "Loaded as planned it is too close to call whether it is within its ratings:"
+                        + " GVM over by 0.4 kg +/- 66 kg (everything aboard). Settle it before you go ahead.",
                 Verdict.loaded(advice));
         assertTrue(Verdict.of(Arrangement.of(advice))
                 .startsWith("Do not go ahead yet: what stops it is too close to call, and has to be settled first."));
         assertEquals(
-                "Too close to call: Loaded mass is above the GVM",
+                "Too close to call whether it is so: Loaded mass is above the GVM",
                 brief(advice).said().title());
         assertEquals(
-                "2520.0 kg, 0.4 kg over (everything aboard); too close to call (+/- 66 kg). To settle it, weigh: loaded mass"
-                        + " (vehicle). Take at least 0.4 kg out of the vehicle.",
+                "2520.0 kg, 0.4 kg over (everything aboard); too close to call (+/- 66 kg). Weigh the loaded vehicle"
+                        + " first; if it is over, take at least 0.4 kg out of the vehicle.",
                 brief(advice).whatToDo());
         assertEquals(Optional.of(NEITHER), inJson(advice));
         assertTrue(inFull(advice).contains(NEITHER), inFull(advice));
@@ -92,7 +92,7 @@ class TooCloseTest {
         assertEquals(Optional.empty(), inJson(advice));
         Advice closer = gvm("2455 kg +/- 66 kg");
         assertEquals(
-                "Too close to call: Loaded mass is above the GVM",
+                "Too close to call whether it is so: Loaded mass is above the GVM",
                 brief(closer).said().title());
     }
 
@@ -104,6 +104,41 @@ class TooCloseTest {
         assertTrue(
                 advice.findings().stream().anyMatch(found -> found.judged().id().equals("mass.gvm-unsure")));
         assertEquals(Optional.empty(), inJson(advice));
+        assertEquals(List.of("0 kg (close)"), cells(advice));
+        assertEquals(List.of("66 kg"), cells(gvm("2586 kg +/- 66 kg")), "as much as it may be off is sure");
+    }
+
+    private static List<String> cells(Advice advice) {
+        return Arrangement.of(advice).margins().stream()
+                .filter(margin -> margin.limit().equals("vehicle: GVM"))
+                .flatMap(margin -> MarginTable.cells(margin, MarginTable.loadings(advice)).stream())
+                .toList();
+    }
+
+    /** Sure by 4 kg with exact loads, by 94 kg with what is guessed beside them: a stop that no better figure clears. */
+    @Test
+    void whatIsSureInOneLoadingIsNoGuess() throws Exception {
+        String plan =
+                """
+                vehicle: {ratings: {gvm: %s kg}}
+                cargo:
+                  - {name: Luggage, mass: 60 kg +/- 0 kg}
+                  - {name: Camp gear, mass: about 90 kg +/- 14 kg, at: {x: 2700 mm, y: 0 mm, z: 900 mm}}
+                cases: [{name: no camp gear, carrying: [Luggage]}, {name: full}]
+                """;
+        Advice sure = Adviser.advise(Books.engine(), Sheets.plainWith(plan.formatted("2516")));
+        FindingBrief brief =
+                FindingBrief.all(Arrangement.of(sure), Severity.STOP, true).get(0);
+        assertEquals("Loaded mass is above the GVM", brief.said().title());
+        assertEquals(
+                List.of("Sure in no camp gear (4 kg over); more in full, on guesses: Camp gear: its mass"),
+                brief.beside());
+        assertTrue(inFull(sure).contains("Sure in no camp gear (4 kg over); more in full, on guesses."), inFull(sure));
+        assertFalse(inFull(sure).contains("On guesses: Loaded mass is above the GVM"), inFull(sure));
+        Advice guessed = Adviser.advise(Books.engine(), Sheets.plainWith(plan.formatted("2520")));
+        brief = FindingBrief.all(Arrangement.of(guessed), Severity.STOP, true).get(0);
+        assertEquals("On guesses: Loaded mass is above the GVM", brief.said().title());
+        assertEquals(List.of("Rests on guesses: Camp gear: its mass"), brief.beside());
     }
 
     /** One rating that is surely passed makes it a plain stop; the other is told beside it. */
@@ -114,7 +149,7 @@ class TooCloseTest {
                 Sheets.plainWith("vehicle: {ratings: {gvm: 2500 kg +/- 66 kg, front-axle: 1320 kg +/- 1 kg}}\n"));
         assertEquals(
                 "Loaded as planned it is over its ratings: front axle limit by 9 kg (everything aboard). Too close to call:"
-                        + " GVM by 20 kg +/- 66 kg (everything aboard).",
+                        + " GVM over by 20 kg +/- 66 kg (everything aboard).",
                 Verdict.loaded(advice));
         assertTrue(Verdict.of(Arrangement.of(advice)).startsWith("Do not go ahead with this plan as it stands."));
     }
@@ -131,6 +166,6 @@ class TooCloseTest {
                 .map(FindingBrief::whatToDo)
                 .findFirst()
                 .orElse("");
-        assertTrue(told.contains("To settle it, measure: planned water depth"), told);
+        assertTrue(told.contains("Measure first: planned water depth"), told);
     }
 }

@@ -1,5 +1,6 @@
 package fitworthy.printout;
 
+import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -123,11 +124,80 @@ class VerdictTest {
     void whatIsOverUntilTheKitIsApprovedIsSaid() throws FaultsException {
         String kit = "fitments: [{name: Kit, kind: rating-upgrade, mass: 0 kg, gvm: 3000 kg}]\n";
         String over = Verdict.loaded(advice(kit + "vehicle: {ratings: {gvm: 2400 kg}}"));
-        assertTrue(
-                over.contains("once Kit is approved; until then over: GVM by 120 kg (everything aboard); least spare"),
-                over);
+        assertTrue(over.contains("in every loading once Kit is approved; least spare"), over);
+        assertTrue(over.endsWith(" Until then over: GVM by 120 kg (everything aboard)."), over);
         String kept = Verdict.loaded(advice(kit + "vehicle: {ratings: {gvm: 2520 kg}}"));
-        assertTrue(kept.contains("in every loading, with Kit approved or not; least spare"), kept);
+        assertTrue(
+                kept.endsWith(" Until then within its ratings too, least spare: GVM 0 kg (everything aboard)."), kept);
+    }
+
+    /** 2520 kg +/- 28 kg until then: 24 kg spare or 11 kg over is no more than a guess, 28 kg of either is sure. */
+    @Test
+    void whatIsTooCloseToCallUntilTheKitIsApprovedIsSaid() throws FaultsException {
+        String plan =
+                """
+                fitments: [{name: Kit, kind: rating-upgrade, mass: 0 kg, gvm: 3000 kg}]
+                cargo: [{name: Luggage, mass: 60 kg +/- 28 kg}]
+                vehicle: {ratings: {gvm: %s}}
+                """;
+        Map.of(
+                        "2544 kg", "too close to call: GVM 24 kg spare +/- 28 kg (everything aboard).",
+                        "2520.2 kg", "too close to call: GVM nothing to spare +/- 28 kg (everything aboard).",
+                        "2509.2 kg", "too close to call: GVM over by 11 kg +/- 28 kg (everything aboard).",
+                        "2548 kg", "within its ratings too, least spare: GVM 28 kg (everything aboard).",
+                        "2492 kg", "over: GVM by 28 kg (everything aboard).")
+                .forEach((gvm, told) -> assertDoesNotThrow(() -> {
+                    String loaded = Verdict.loaded(advice(plan.formatted(gvm)));
+                    assertTrue(loaded.endsWith(" Until then " + told), loaded);
+                    assertFalse(loaded.contains("approved or not"), loaded);
+                }));
+        String unknown = Verdict.loaded(advice(plan.formatted("unknown")));
+        assertTrue(unknown.endsWith(" Until then not known: GVM."), unknown);
+    }
+
+    /** Sure by 4 kg in one loading, by more than that but less than can be known in the other. */
+    @Test
+    void whatIsSureInOneLoadingIsToldAsSure() throws FaultsException {
+        String plan =
+                """
+                vehicle: {ratings: {gvm: 2516 kg}}
+                cargo:
+                  - {name: Luggage, mass: 60 kg +/- 0 kg}
+                  - {name: Camp gear, mass: 6 kg +/- 14 kg, at: {x: 2700 mm, y: 0 mm, z: 900 mm}}
+                cases: [{name: light, carrying: [Luggage]}, {name: full}]
+                """;
+        assertEquals(
+                "Loaded as planned it is over its ratings: GVM by 4 kg (light; further, but too close to call: full).",
+                Verdict.loaded(advice(plan)));
+        assertTrue(
+                Verdict.loaded(advice(plan.replace("2516", "2520")))
+                        .startsWith(
+                                "Loaded as planned it is too close to call whether it is within its ratings: GVM over by"
+                                        + " 6 kg +/- 14 kg (full)."),
+                Verdict.loaded(advice(plan.replace("2516", "2520"))));
+    }
+
+    /** Surely over by 60 kg in one loading, and kept by 8 kg +/- 14 kg in the other: that is no pass either. */
+    @Test
+    void aLoadingInWhichItIsKeptByTooLittleIsToldBesideTheOther() throws FaultsException {
+        String plan =
+                """
+                vehicle: {ratings: {gvm: 2528 kg}}
+                cargo:
+                  - {name: Luggage, mass: 60 kg +/- %d kg}
+                  - {name: Camp gear, mass: 68 kg +/- 0 kg, at: {x: 2700 mm, y: 0 mm, z: 900 mm}}
+                cases: [{name: light, carrying: [Luggage]}, {name: full}]
+                """;
+        assertEquals(
+                "Loaded as planned it is over its ratings: GVM by 60 kg (full). Too close to call: GVM 8 kg spare +/- 14 kg"
+                        + " (light).",
+                Verdict.loaded(advice(plan.formatted(14))));
+        assertEquals(
+                "Loaded as planned it is over its ratings: GVM by 60 kg (full).",
+                Verdict.loaded(advice(plan.formatted(8))));
+        assertEquals(
+                " GVM: light 8 kg below it (too close to call).", Verdict.keptElsewhere(advice(plan.formatted(14))));
+        assertEquals(" GVM: light 8 kg below it.", Verdict.keptElsewhere(advice(plan.formatted(8))));
     }
 
     /** 2520 kg loaded; what is spare is told to the safe side, in whole kilograms. */

@@ -39,16 +39,26 @@ public final class Digits {
      */
     public static MeasureKind kind(Measure measure) {
         double margin = measure.getHeadroom();
-        return finer(measure.kind(), finer -> {
+        MeasureKind kind = finer(measure.kind(), finer -> {
             double printed = finer.printed(measure.getLimit(), -1) - finer.printed(measure.getValue(), 1);
             return margin < 0 ? printsAsZero(margin, finer) : printed < 0 && !printsAsZero(printed, finer);
         });
+        // As a check does whose remedy names what is over.
+        boolean nearest = isNearest(measure.getValue(), kind.printed(measure.getValue(), 1), kind)
+                && isNearest(measure.getLimit(), kind.printed(measure.getLimit(), -1), kind);
+        return margin < 0 && !nearest && !isCoarse(measure.getTolerance(), kind) ? kind.finer() : kind;
+    }
+
+    /** Whether one more digit would say more than is known. */
+    private static boolean isCoarse(double tolerance, MeasureKind kind) {
+        return tolerance / Dimension.size(kind.unit()) >= COARSE * Math.pow(10, -kind.decimals());
     }
 
     /**
      * A measure and its limit as they are printed wherever no check says more of them: what is held against a limit is
      * never printed below what it is, the limit never above, and what is left is what lies between the two. With more
-     * digits where a limit is passed, or kept, by less than the usual ones show.
+     * digits where a limit is passed, or kept, by less than the usual ones show, or where these would make more of what is
+     * over than it is.
      *
      * @param kind with these digits
      * @param value not a number where it is not known, as for the two that follow
@@ -104,9 +114,9 @@ public final class Digits {
         Comparison printed = inDigits(judged, comparison, kind);
         boolean nearest = isNearest(comparison.value(), printed.value(), kind)
                 && isNearest(comparison.limit(), printed.limit(), kind);
-        boolean coarse =
-                comparison.tolerance() / Dimension.size(kind.unit()) >= COARSE * Math.pow(10, -kind.decimals());
-        return asksForMargin(judged, comparison) && !nearest && !coarse ? kind.finer() : kind;
+        return asksForMargin(judged, comparison) && !nearest && !isCoarse(comparison.tolerance(), kind)
+                ? kind.finer()
+                : kind;
     }
 
     /** Whether the remedy says to take off, or to add, what the limit is passed by. */

@@ -219,9 +219,18 @@ public final class Wording {
         return margin >= 0 && Digits.printsAsZero(kind.printed(margin, -1), kind);
     }
 
+    /** What is left of a limit, negative where it is passed: by what the finding says. */
+    public static String margin(Assessed outcome) {
+        Comparison compared = outcome.comparison().orElseThrow();
+        return compared.margin() < 0
+                ? "-" + amount(outcome.judged(), compared)
+                : margin(compared.margin(), outcome.judged().measure().kind());
+    }
+
     /** The same without a sign: what is spare stands alone, what is passed is so much over. */
-    public static String spareOrOver(double margin, MeasureKind kind) {
-        return margin < 0 ? margin(margin, kind).substring(1) + " over" : margin(margin, kind);
+    public static String spareOrOver(Assessed outcome) {
+        String margin = margin(outcome);
+        return outcome.comparison().orElseThrow().margin() < 0 ? margin.substring(1) + " over" : margin;
     }
 
     /** What to do. */
