@@ -33,8 +33,8 @@ class PayloadTest {
     void whatIsOverIsToldAsTheCheckTellsIt() throws FaultsException {
         String plan = "vehicle: {ratings: {gvm: 2520 kg}}\ncargo: [{name: Luggage, mass: 66.1 kg +/- %s kg}]\n";
         for (String[] told : new String[][] {
-            {"0", "220 kg: 226.1 used, 6.1 over.", "6.1 kg over", "GVM by 6.1 kg"},
-            {"6.2", "220 kg: 226.1 used, 6.1 over, too close to call.", "6.1 kg over (close)", "GVM over by 6.1 kg"},
+            {"0", "220.0 kg: 226.1 used, 6.1 over.", "6.1 kg over", "GVM by 6.1 kg"},
+            {"6.2", "220.0 kg: 226.1 used, 6.1 over, too close to call.", "6.1 kg over (close)", "GVM over by 6.1 kg"},
             {"14", "220 kg: 227 used, 7 over, too close to call.", "7 kg over (close)", "GVM over by 7 kg"}
         }) {
             Advice advice = advice(plan.formatted(told[0]));
