@@ -33,7 +33,7 @@ final class BuyBrief {
         page.wrapped(0, "WHAT TO BUY" + (first.isEmpty() ? "" : "; settle first: " + Words.few(first, FIRST, "; ")));
         if (!list.parts().isEmpty()) {
             List<Part> now = list.parts(Decision.ORDER_NOW);
-            line(page, BuyTable.now(list), now.isEmpty() ? "nothing" : names(now));
+            line(page, "Order now", now.isEmpty() ? "nothing" : names(now));
             others(page, "Wait", list.parts(Decision.WAIT));
             others(page, "Not as planned", list.parts(Decision.NOT_AS_PLANNED));
         }

@@ -111,7 +111,7 @@ public final class BuyTable {
     }
 
     /** What stands before that which can be ordered, at once or where something is settled first. */
-    static String now(BuyList list) {
+    private static String now(BuyList list) {
         return first(list).isEmpty() || list.parts(Decision.ORDER_NOW).isEmpty()
                 ? BuyWords.heading(Decision.ORDER_NOW)
                 : "Then order";
@@ -135,8 +135,7 @@ public final class BuyTable {
         if (now.isEmpty()) {
             return Optional.of("Nothing yet: page 2 says what each part waits for.");
         }
-        return Optional.of((settle(list).isEmpty() ? "" : "Nothing before what page 2 says to settle first; then ")
-                + few(now) + ".");
+        return Optional.of(few(now) + (settle(list).isEmpty() ? "." : "; first settle what page 2 says."));
     }
 
     /**

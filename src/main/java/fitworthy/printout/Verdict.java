@@ -92,11 +92,14 @@ public final class Verdict {
                 + (waived.isEmpty() ? "" : " Not counted: " + waived + ".");
     }
 
-    /** How many checks lack information, and how many answers they lack. */
+    /**
+     * How many checks lack information, and how many answers they lack; where that is the rule book's more than the
+     * sheet's, how many.
+     */
     public static String open(Counts counts) {
         return counts.notAssessed() + (counts.notAssessed() == 1 ? " check" : " checks") + " not made: "
                 + counts.figuresMissing() + (counts.figuresMissing() == 1 ? " answer" : " answers") + " missing"
-                + (counts.inBook() == 0 ? "" : ", of which the rule book itself lacks " + counts.inBook());
+                + (2 * counts.inBook() <= counts.figuresMissing() ? "" : ", of which the rule book itself lacks " + counts.inBook());
     }
 
     /**
