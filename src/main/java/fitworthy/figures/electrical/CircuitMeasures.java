@@ -155,7 +155,7 @@ final class CircuitMeasures implements Topic {
         measures.add(Measure.enough(RUN_LESS, circuit.name(), less)
                 .worked(
                         "less = max(0, length x (1 - most / lost))",
-                        in("length", cable.length(), "m"),
+                        in("length", cable.length(), "mm"),
                         in("most", most, "%"),
                         in("lost", share, "%")));
     }
