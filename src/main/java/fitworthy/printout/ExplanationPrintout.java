@@ -208,12 +208,16 @@ public final class ExplanationPrintout {
         String loading = key(each).isEmpty() ? "" : ", " + each.loadCase();
         page.wrapped(0, Words.shortened(each.judged().getSubject() + loading, 60) + ": " + outcome(id, each));
         resting(id, each).ifPresent(this::guesses);
+        boolean atLeast = advice.book()
+                .inForce(advice.sheet().region(), advice.sheet().asOf())
+                .card(id)
+                .atLeast();
         Map<String, Object> bound = new LinkedHashMap<>();
         for (Explanation.Step step : each.steps()) {
             if (step.wanted().binding() != null && step.fact() != null) {
                 bound.put(step.wanted().binding(), step.fact());
             }
-            page.hanging("    ", fact(step));
+            page.hanging("    ", fact(step, atLeast));
             if (step.fact() instanceof Measure measure) {
                 fromShelf.told(measure.getSubject());
                 workings(measure);
@@ -236,16 +240,16 @@ public final class ExplanationPrintout {
         page.blank();
     }
 
-    private String fact(Explanation.Step step) {
+    private String fact(Explanation.Step step, boolean atLeast) {
         Condition.Match wanted = step.wanted();
         if (saying.plain()) {
             return step.fact() instanceof Advised advised
                     ? "What was found of " + advised.subject() + ":"
-                    : Words.capital(FactWords.fact(step.fact(), "nothing of this kind is on the sheet"));
+                    : Words.capital(FactWords.fact(step.fact(), "nothing of this kind is on the sheet", atLeast));
         }
         return (wanted.binding() == null ? "" : plain(wanted.binding()) + ": ")
                 + FactWords.fact(
-                        step.fact(), "nothing: there is no " + wanted.fact().word() + " " + wanted.key());
+                        step.fact(), "nothing: there is no " + wanted.fact().word() + " " + wanted.key(), atLeast);
     }
 
     private static String plain(String text) {

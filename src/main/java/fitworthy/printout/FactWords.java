@@ -3,6 +3,7 @@ package fitworthy.printout;
 import fitworthy.book.Practice;
 import fitworthy.figures.measure.Measure;
 import fitworthy.printout.words.Digits;
+import fitworthy.printout.words.Digits.Held;
 import fitworthy.printout.words.Wording;
 import fitworthy.rules.Advised;
 import fitworthy.rules.Comparison;
@@ -17,15 +18,16 @@ final class FactWords {
 
     private FactWords() {}
 
-    /** A fact with what it is about and what it came to. @param none what to say where there is none */
-    static String fact(Object fact, String none) {
+    /**
+     * A fact with what it is about and what it came to.
+     *
+     * @param none what to say where there is none
+     * @param atLeast whether what is held against a limit is to be no less than that
+     */
+    static String fact(Object fact, String none, boolean atLeast) {
         if (fact instanceof Measure measure) {
-            String limit = measure.hasLimit() && measure.isKnown()
-                    ? ", " + measure.kind().limitMeaning() + " "
-                            + measure.limitMark().before(Wording.quantity(measure.getLimit(), measure.kind()))
-                    : "";
             return measure.kind().meaning() + " [" + measure.getSubject() + "] = "
-                    + (measure.isKnown() ? measure.mark().before(Wording.value(measure)) + limit : "not known");
+                    + (measure.isKnown() ? known(measure, atLeast) : "not known");
         }
         if (fact instanceof Practice practice) {
             return practice.meaning() + " = " + Wording.marked(practice);
@@ -33,6 +35,17 @@ final class FactWords {
         return fact instanceof Advised advised
                 ? "the advice " + advised.id() + " [" + advised.subject() + "], given"
                 : none;
+    }
+
+    private static String known(Measure measure, boolean atLeast) {
+        if (!measure.hasLimit()) {
+            return measure.mark().before(Wording.value(measure));
+        }
+        Held held = Held.of(measure);
+        String value = atLeast ? Wording.value(measure) : Wording.atLeast(measure) + held.valueText();
+        String limit = atLeast ? Wording.quantity(measure.getLimit(), measure.kind()) : held.limitText();
+        return measure.mark().before(value) + ", " + measure.kind().limitMeaning() + " "
+                + measure.limitMark().before(limit);
     }
 
     /** The figures behind a comparison, put in. */
@@ -62,6 +75,10 @@ final class FactWords {
         double number = (Double) property.read(owner);
         if (Double.isNaN(number)) {
             return "not known";
+        }
+        if (property == Property.HEADROOM) {
+            Held held = Held.of((Measure) owner);
+            return Wording.quantity(held.left(), held.kind());
         }
         return property == Property.SPARE
                 ? Digits.number(number, "%", 1) + " %"

@@ -154,8 +154,8 @@ final class CircuitMeasures implements Topic {
                 : Figure.missing(circuit.need().missing());
         measures.add(Measure.enough(RUN_LESS, circuit.name(), less)
                 .worked(
-                        "less = length x (1 - most / lost)",
-                        in("length", cable.length(), "m"),
+                        "less = max(0, length x (1 - most / lost))",
+                        in("length", cable.length(), "mm"),
                         in("most", most, "%"),
                         in("lost", share, "%")));
     }

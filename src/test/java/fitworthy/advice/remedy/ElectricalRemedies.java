@@ -47,7 +47,8 @@ final class ElectricalRemedies {
         table.rule(
                 "electrical.drop-critical electrical.drop-other",
                 says("Use ", " copper,", set(at("circuits.{subject}.cable.section"))),
-                says("shorten the run\\. ", " would", set(at("circuits.{subject}.cable.section"))));
+                says(" copper, or ", " shorter", less(at("circuits.{subject}.cable.length"))),
+                says("shorter\\. ", " would", set(at("circuits.{subject}.cable.section"))));
         table.rule("electrical.cable-thin", says("at least ", " instead", set(at("circuits.{subject}.cable.section"))));
         table.rule("electrical.cable-over-rating", says("at least ", ",", set(at("circuits.{subject}.cable.rating"))));
         table.rule("electrical.fuse-below-load", says("at least ", " if", set(fuse("rating"))));
