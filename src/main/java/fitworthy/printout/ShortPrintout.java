@@ -3,6 +3,7 @@ package fitworthy.printout;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Counts;
+import fitworthy.advice.MissingFigure;
 import fitworthy.advice.Question;
 import fitworthy.advice.Questions;
 import fitworthy.book.Severity;
@@ -11,6 +12,7 @@ import fitworthy.printout.TextPrintout.Painter;
 import fitworthy.printout.words.SeverityWords;
 import fitworthy.source.Words;
 import java.io.PrintWriter;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -130,7 +132,7 @@ public final class ShortPrintout {
         return " [" + said.id() + "]";
     }
 
-    /** Those of most worth; where they are not all, how many answers are missing by who has them; and what rests on guesses. */
+    /** Those of most worth, how many answers are missing by who has them, and what rests on guesses. */
     private void questions(Questions questions, Counts counts) {
         List<Question> all = questions.questions();
         if (!all.isEmpty()) {
@@ -138,8 +140,8 @@ public final class ShortPrintout {
                     + ")");
             all.stream().limit(QUESTIONS).forEach(question -> page.hanging(ITEM, question(question)));
         }
-        String missing = missing(all);
-        if (all.size() > QUESTIONS && !missing.isEmpty()) {
+        String missing = missing(questions);
+        if (!missing.isEmpty()) {
             page.wrapped(0, "Missing: " + missing + ".");
         }
         if (counts.held() > 0) {
@@ -153,16 +155,23 @@ public final class ShortPrintout {
                 + (worth.isEmpty() ? "" : " (" + worth + ")") + ".";
     }
 
-    /** How many answers each party has. */
-    private static String missing(List<Question> questions) {
+    /** How many answers each party has, and how many the rule book does not have. */
+    private static String missing(Questions questions) {
         Map<String, Integer> byParty = new LinkedHashMap<>();
-        questions.stream()
+        questions.questions().stream()
                 .filter(question -> question.state() != Question.State.GUESSED)
                 .forEach(question -> byParty.merge(
                         question.ask().words(), question.figure().fields().size(), Integer::sum));
-        return byParty.entrySet().stream()
-                .map(party -> party.getValue() + " from " + party.getKey())
-                .collect(Collectors.joining(", "));
+        int gaps = questions.gaps().stream()
+                .map(MissingFigure::fields)
+                .mapToInt(List::size)
+                .sum();
+        List<String> parts = new ArrayList<>();
+        byParty.forEach((party, count) -> parts.add(count + " from " + party));
+        if (gaps > 0) {
+            parts.add(gaps + " not in the rule book");
+        }
+        return String.join(", ", parts);
     }
 
     /** What is left out, and how to see it. */
