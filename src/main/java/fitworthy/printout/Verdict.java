@@ -99,7 +99,9 @@ public final class Verdict {
     public static String open(Counts counts) {
         return counts.notAssessed() + (counts.notAssessed() == 1 ? " check" : " checks") + " not made: "
                 + counts.figuresMissing() + (counts.figuresMissing() == 1 ? " answer" : " answers") + " missing"
-                + (2 * counts.inBook() <= counts.figuresMissing() ? "" : ", of which the rule book itself lacks " + counts.inBook());
+                + (2 * counts.inBook() <= counts.figuresMissing()
+                        ? ""
+                        : ", of which the rule book itself lacks " + counts.inBook());
     }
 
     /**

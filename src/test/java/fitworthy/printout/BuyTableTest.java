@@ -137,8 +137,7 @@ class BuyTableTest {
     void nothingIsOrderedBeforeWhatIsSettledFirst() throws FaultsException {
         Arrangement untold = plain(DRAWERS + "papers: {insurer-told: no}\n");
         assertEquals(
-                "Drawers; first settle what page 2 says.",
-                BuyTable.now(untold).orElseThrow());
+                "Drawers; first settle what page 2 says.", BuyTable.now(untold).orElseThrow());
         assertTrue(printed(untold).contains("Then order: Drawers."), printed(untold));
         Arrangement told = plain(DRAWERS + "papers: {insurer-told: yes}\n");
         assertEquals("Drawers.", BuyTable.now(told).orElseThrow());

@@ -53,8 +53,7 @@ class VerdictTest {
                 "39 checks not made: 33 answers missing, of which the rule book itself lacks 27",
                 Verdict.open(new Counts(Map.of(), 0, 39, 33, 27, 0, 0, 0)));
         assertEquals("2 checks not made: 1 answer missing", Verdict.open(new Counts(Map.of(), 0, 2, 1, 0, 0, 0, 0)));
-        assertEquals(
-                "2 checks not made: 2 answers missing", Verdict.open(new Counts(Map.of(), 0, 2, 2, 1, 0, 0, 0)));
+        assertEquals("2 checks not made: 2 answers missing", Verdict.open(new Counts(Map.of(), 0, 2, 2, 1, 0, 0, 0)));
         assertEquals(
                 "2 checks not made: 3 answers missing, of which the rule book itself lacks 2",
                 Verdict.open(new Counts(Map.of(), 0, 2, 3, 2, 0, 0, 0)));
