@@ -40,6 +40,8 @@ public final class BuyTable {
 
     /** What is named in short. */
     private static final int MOST_PARTS = 9;
+    /** The same where it is said beside them what comes first. */
+    private static final int BESIDE_SETTLING = 3;
 
     private static final int MOST_REASONS = 5;
     private static final int MOST_FIRST = 3;
@@ -135,7 +137,11 @@ public final class BuyTable {
         if (now.isEmpty()) {
             return Optional.of("Nothing yet: page 2 says what each part waits for.");
         }
-        return Optional.of(few(now) + (settle(list).isEmpty() ? "." : "; first settle what page 2 says."));
+        return Optional.of(
+                settle(list).isEmpty()
+                        ? few(now) + "."
+                        : Words.few(now.stream().map(Part::name).toList(), BESIDE_SETTLING)
+                                + "; first settle what page 2 says.");
     }
 
     /**

@@ -157,8 +157,7 @@ final class RoomTable {
         if (!none && loading.aboard().stream().noneMatch(RoomTable::isOnRoof)) {
             texts.add(
                     roof.known()
-                            ? "on the roof no more than its rating of " + QuantityText.shown(roof.value(), "kg")
-                                    + ", rack and all else on it counted"
+                            ? "on the roof up to " + QuantityText.shown(roof.value(), "kg")
                             : "on the roof not worked out");
         }
         return String.join("; ", texts);

@@ -161,7 +161,9 @@ final class TripAnswers {
                 + (guessed || compared.uncertain()
                         ? Wording.value(assessed.judged(), compared) + per + ", "
                                 + Wording.limit(assessed.judged(), compared)
-                        : Wording.figureAndLimit(assessed.judged(), compared, per))
+                        : delay.isEmpty()
+                                ? Wording.figureAndLimit(assessed.judged(), compared, per)
+                                : Wording.value(assessed.judged(), compared) + per)
                 + (supply.equals(FUEL) ? burnt(advice, assessed) : "")
                 + (guessed && compared.uncertain() ? "; what decides: " + deciding(advice, assessed) : "")
                 + ")" + delay;

@@ -159,13 +159,13 @@ class FrontPagesTest {
         String touring = firstPage("touring");
         says(
                 touring,
-                "Within its ratings? Loaded as planned it is within its ratings in every loading, once Rating kit is",
-                "least spare: front axle limit 61 kg (canopy on).",
+                "Within its ratings? Loaded as planned it is within its ratings in every loading once Rating kit is"
+                        + " approved; least spare: front axle limit 61 kg (canopy on). Until then over: GVM by 485 kg",
                 "Heaviest trailer? Up to 2600 kg, limited by the trailer's plate. The vehicle itself could tow 3082 kg",
                 "What first? " + first("touring"),
                 "Order today? Front recovery point",
-                "The trip? Fuel: enough (890 km, range 1047 km at 19.0 L/100km). Water: enough (7.2 L a person and day, at least 6.0 L). Power:"
-                        + " enough: the sun gives in a day what is used, or more.",
+                "The trip? Fuel: enough (890 km, range 1047 km at 19.0 L/100km). Water: enough for the days (7.2 L a person and"
+                        + " day); too little for a delay (2.2 days short). Power: enough: the sun gives in a day what is used, or more.",
                 "Margin to each limit",
                 "have a price, together 63610.00 AUD. Without a price on the sheet: ");
         says(

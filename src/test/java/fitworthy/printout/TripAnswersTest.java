@@ -31,7 +31,7 @@ class TripAnswersTest {
                 + " mass: 0 kg, at: {x: 2000 mm, y: 0 mm, z: 600 mm}}]\ntrip: {people: 2, days: ";
         assertEquals(
                 ALONE
-                        + " Water: enough for the days (6.0 L a person and day, at least 6.0 L); whether for a delay is not"
+                        + " Water: enough for the days (6.0 L a person and day); whether for a delay is not"
                         + " known; missing: Trip: what each person uses a day to drink, cook and wash.",
                 answers(water + "5 days}"));
         assertEquals(
@@ -47,11 +47,11 @@ class TripAnswersTest {
                 ALONE + " Water: enough (17.5 L a person and day, at least 6.0 L).",
                 answers(water.formatted("2 days", "7 L")));
         assertEquals(
-                ALONE + " Water: enough for the days (16.6 L a person and day, at least 6.0 L); too little for a delay"
+                ALONE + " Water: enough for the days (16.6 L a person and day); too little for a delay"
                         + " (0.1 days short).",
                 answers(water.formatted("2.1 days", "7 L")));
         assertEquals(
-                ALONE + " Water: enough for the days (7.0 L a person and day, at least 6.0 L); nothing for a delay"
+                ALONE + " Water: enough for the days (7.0 L a person and day); nothing for a delay"
                         + " (3.0 days short).",
                 answers(water.formatted("5 days", "7 L")));
         assertEquals(

@@ -29,8 +29,6 @@ public final class Masses {
     private static final double BARE_VEHICLE_TOLERANCE = 0.01;
     /** Part of a spring that moves with the wheel: common practice. */
     private static final double HALF_OF_A_SPRING = 0.5;
-    /** Tolerance of a part's mass where the sheet names none: an assumption, see docs/method.md. */
-    private static final double PART_TOLERANCE = 0.05;
 
     private static final Set<Sort> FIXED = EnumSet.of(Sort.FITMENT, Sort.REMOVED, Sort.TANK);
     private static final Set<Sort> FIXED_AND_COUNTED = EnumSet.of(Sort.FITMENT, Sort.REMOVED, Sort.TANK, Sort.COUNTED);
@@ -49,17 +47,12 @@ public final class Masses {
     private Masses(Plan plan) {
         this.plan = plan;
         this.sheet = plan.sheet();
-        this.share = assumed(sheet);
-    }
-
-    /** The tolerance of a mass that is given none, as a share of it. */
-    static double assumed(Sheet sheet) {
-        return sheet.assumedTolerance().or(Figure.of(PART_TOLERANCE)).value();
+        this.share = AssumedTolerance.of(sheet);
     }
 
     /** The mass of a part of a sheet, with the tolerance taken for it where it is given none. */
     public static Figure of(Fitment part, Sheet sheet) {
-        return part.mass().orTolerance(assumed(sheet));
+        return part.mass().orTolerance(AssumedTolerance.of(sheet));
     }
 
     /** The masses as the sheet gives them, without any correction to a weighbridge reading. */

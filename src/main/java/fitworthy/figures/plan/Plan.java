@@ -60,7 +60,7 @@ public final class Plan {
                 .filter(part -> leftOut.contains(part.name()))
                 .toList();
         this.places = new Places(this.sheet);
-        this.trailer = this.sheet.trailer().map(towed -> towed.orTolerance(Masses.assumed(this.sheet)));
+        this.trailer = this.sheet.trailer().map(towed -> towed.orTolerance(AssumedTolerance.of(this.sheet)));
         this.tables = tables;
         this.practice = practice;
         for (Fitment fitment : this.sheet.fitments()) {
