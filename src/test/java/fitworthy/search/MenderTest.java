@@ -120,7 +120,7 @@ class MenderTest {
     /** The combination is 20 kg over a GCM of 6000 kg: the ball is counted once, so the trailer gives up the 20 kg. */
     @Test
     void theHeaviestTrailerThatPassesIsNamed() throws FaultsException {
-        Mending mending = mend("trailer: {name: Van, mass: 3500 kg, ball: 0 kg, lightest: 3000 kg}");
+        Mending mending = mend("trailer: {name: Van, mass: 3500 kg +/- 0 kg, ball: 0 kg, lightest: 3000 kg}");
         assertTrue(
                 words(mending).contains("load the trailer to 3480 kg at most, its ball in proportion"),
                 () -> words(mending).toString());

@@ -1,8 +1,8 @@
 package fitworthy.figures.electrical;
 
+import static fitworthy.figures.measure.MeasureKind.lookedUp;
 import static fitworthy.figures.measure.MeasureKind.number;
 import static fitworthy.figures.measure.MeasureKind.rated;
-import static fitworthy.figures.measure.MeasureKind.told;
 import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
@@ -48,10 +48,8 @@ public final class ChargeMeasures implements Topic {
     private static final MeasureKind STANDBY_MOST = number(
                     "electrical.standby-most", "mA", 0, "mean draw that the starter battery bears for the longest stay")
             .byLoading();
-    private static final MeasureKind STARTER_HEAVIEST = told(
-                    "electrical.starter-heaviest",
-                    "what draws most of it while parked, of all that is drawn",
-                    "nothing")
+    private static final MeasureKind STARTER_HEAVIEST = lookedUp(
+                    "electrical.starter-heaviest", "what draws most of it while parked, of all that is drawn")
             .byLoading();
     private static final MeasureKind DAILY = rated(
                     "electrical.daily", "Ah", 1, "charge drawn a day", "charge that sun and a day's drive can give")

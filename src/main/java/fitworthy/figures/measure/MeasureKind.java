@@ -37,7 +37,7 @@ public record MeasureKind(
         /** One of these words. @param others whether it may be told in other words too, which no rule can ask for */
         record Word(List<String> words, boolean others) implements Answer {}
 
-        /** A word out of a table of the book, whose words the program does not know. */
+        /** A word that the program does not know: out of a table of the book, or made of the plan. */
         record LookedUp() implements Answer {}
     }
 
@@ -66,7 +66,7 @@ public record MeasureKind(
         return inWords(name, meaning, new Answer.Word(List.of(nothing), true));
     }
 
-    /** A question of the plan that is answered by a word out of a table of the book. */
+    /** A question of the plan that is answered by a word out of a table of the book, or made of the plan. */
     public static MeasureKind lookedUp(String name, String meaning) {
         return inWords(name, meaning, new Answer.LookedUp());
     }

@@ -1,8 +1,8 @@
 package fitworthy.figures.order;
 
+import static fitworthy.figures.measure.MeasureKind.lookedUp;
 import static fitworthy.figures.measure.MeasureKind.number;
 import static fitworthy.figures.measure.MeasureKind.rated;
-import static fitworthy.figures.measure.MeasureKind.told;
 import static fitworthy.figures.measure.MeasureKind.yesNo;
 import static fitworthy.figures.measure.Working.in;
 
@@ -48,7 +48,7 @@ public final class OrderMeasures implements Topic {
     private static final MeasureKind WAIT = number(
             "order.wait", "days", 1, "working days between the first job and the last on which nothing can be done");
     private static final MeasureKind ONCE =
-            told("order.once", "day on which work can begin that then goes through without a break", "none");
+            lookedUp("order.once", "day on which work can begin that then goes through without a break");
     private static final MeasureKind WEIGHED = yesNo("order.weighed", "whether it is weighed before it is certified");
 
     private static final String WHOLE = "order of work";
