@@ -1,6 +1,7 @@
 package fitworthy.counter.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.counter.Chrome;
@@ -225,14 +226,33 @@ class PlanByMouseTest {
         for (int width : new int[] {1280, 360}) {
             Chrome.screen(page.window(), width, 740);
             page.show("/sheets/touring.yaml");
-            page.press(".parts-of a[href='#f-occupants-title']");
-            WebElement people = page.find("#f-occupants-title");
-            page.until(() -> top(people) < 300);
-            long end = ((Number) page.script("return document.getElementById('state').getBoundingClientRect().bottom"))
-                    .longValue();
-            assertTrue(top(people) >= end, top(people) + " px, below the bar's " + end + " at " + width);
+            goneTo(".parts-of a[href='#f-occupants-title']", "#f-occupants-title");
+            goneTo("#state .jump a[href='#told']", "#told");
         }
         Chrome.screen(page.window(), 1280, 900);
+    }
+
+    /** They lie at the end of the page, and come late. */
+    @Test
+    void questionsThatComeLateDoNotCarryThePageAway() {
+        Chrome.screen(page.window(), 1280, 740);
+        page.show("/sheets/touring.yaml");
+        page.press("#state .jump a[href='#asks']");
+        assertFalse(page.isThere("#asks li"));
+        WebElement asks = page.find("#asks");
+        long before = top(asks);
+        page.until(() -> page.isThere("#asks li"));
+        assertEquals(before, top(asks), "px");
+        Chrome.screen(page.window(), 1280, 900);
+    }
+
+    private void goneTo(String link, String place) {
+        page.press(link);
+        WebElement gone = page.find(place);
+        page.until(() -> top(gone) < 300);
+        long end = ((Number) page.script("return document.getElementById('state').getBoundingClientRect().bottom"))
+                .longValue();
+        assertTrue(top(gone) >= end, place + ": " + top(gone) + " px, below the bar's " + end);
     }
 
     /** However long its name, what can be undone takes one line. */
