@@ -10,6 +10,7 @@ import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.Alterations;
 import fitworthy.figures.plan.AxleLoads;
 import fitworthy.figures.plan.Liquids;
+import fitworthy.figures.plan.Levelling;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PointMass;
@@ -198,8 +199,8 @@ public final class AcrossMeasures implements Topic {
         Working.Input mass = in("mass", bar.mass(), "kg");
         Working.Input at = in("at", bar.at().x(), "mm");
         WheelbaseStretch stretch = loading.plan().stretch();
-        Figure load = loading.axles().front();
         Figure limit = loading.plan().ratings().frontAxle();
+        Figure load = Levelling.front(loading, limit);
         Figure onFront = bar.onFront(wheelbase);
         measures.add(Measure.of(BAR_LOAD, bar.name(), stretch.settled(onFront, stretch.unsettled(), load.minus(limit)))
                 .worked("load = mass x (1 - at / wheelbase)", mass, at, in("wheelbase", wheelbase, "mm")));
@@ -300,15 +301,16 @@ public final class AcrossMeasures implements Topic {
             Vehicle.Ratings ratings = plan.ratings();
             AxleLoads now = loading.axles();
             // What is in a tank already is out of its place by as much as what is filled in.
-            AxleLoads full = AxleLoads.of(
-                    Stream.concat(loading.masses().stream(), more.stream()).toList(), wheelbase);
+            List<PointMass> filled =
+                    Stream.concat(loading.masses().stream(), more.stream()).toList();
+            AxleLoads full = AxleLoads.of(filled, wheelbase);
             WheelbaseStretch stretch = plan.stretch();
             full(measures, "vehicle", now.total(), full.total(), ratings.gvm(), more, PointMass::mass);
             full(
                     measures,
                     "front axle",
-                    stretch.against(now.front(), ratings.frontAxle()),
-                    stretch.against(full.front(), ratings.frontAxle()),
+                    stretch.against(Levelling.front(loading, ratings.frontAxle()), ratings.frontAxle()),
+                    stretch.against(Levelling.front(loading, filled, ratings.frontAxle()), ratings.frontAxle()),
                     ratings.frontAxle(),
                     more,
                     mass -> mass.onFront(wheelbase));

@@ -36,6 +36,72 @@ public record Levelling(Figure ball, Figure share, Figure lever, Figure reach) {
         return plan.towBar().levelling().is(YesNo.YES);
     }
 
+    /**
+     * Masses as the front axle carries them with the bars on. By moments about the rear axle what they bring back is as
+     * if the ball stood that much nearer to it, at {@code (1 - share) overhang}. Where the share is not known, as if all
+     * were brought back; where there is no such hitch, or the vehicle's maker rules it out, as they are.
+     */
+    public static List<PointMass> onFront(Plan plan, List<PointMass> masses) {
+        if (!helpsFront(plan)) {
+            return masses;
+        }
+        Figure at = plan.wheelbase().plus(plan.ballOverhang().times(Figure.of(1, 0).minus(mostBroughtBack(plan))));
+        return masses.stream()
+                .map(mass -> mass.sort() == PointMass.Sort.BALL ? mass.at(at) : mass)
+                .toList();
+    }
+
+    private static boolean helpsFront(Plan plan) {
+        return planned(plan) && !plan.ratings().levelling().is(YesNo.NO);
+    }
+
+    /** The share that is brought back; all where it is not known. */
+    private static Figure mostBroughtBack(Plan plan) {
+        return plan.towBar().levellingShare().or(Figure.of(1, 0));
+    }
+
+    /**
+     * What the front axle of a towing vehicle carries: with the bars on, which is more than without.
+     *
+     * @param limit for how much it is made, kg; where the share is not known, that decides whether it matters
+     * @return kg
+     */
+    public static Figure front(Loading loading, Figure limit) {
+        return front(loading, loading.masses(), limit);
+    }
+
+    /** The same with other masses aboard. */
+    public static Figure front(Loading loading, List<PointMass> masses, Figure limit) {
+        Plan plan = loading.plan();
+        Figure on = AxleLoads.of(onFront(plan, masses), plan.wheelbase()).front();
+        if (!helps(loading)) {
+            return on;
+        }
+        Figure share = plan.towBar().levellingShare();
+        return share.known() || !on.isAbove(limit) ? on : Figure.missing(share.missing());
+    }
+
+    private static boolean helps(Loading loading) {
+        return helpsFront(loading.plan()) && loading.trailer().isPresent();
+    }
+
+    /** How {@link #front} follows from the loads without the bars; nothing where there are none. */
+    public static Working[] frontWorked(Loading loading) {
+        Plan plan = loading.plan();
+        return helps(loading)
+                ? new Working[] {
+                    new Working.Formula(
+                        "with its bars = front + share x ball x overhang / wheelbase",
+                        List.of(
+                                in("front", loading.axles().front(), "kg"),
+                                in("share", mostBroughtBack(plan), "%"),
+                                in("ball", loading.trailer().orElseThrow().ball(), "kg"),
+                                in("overhang", plan.ballOverhang(), "mm"),
+                                in("wheelbase", plan.wheelbase(), "mm")))
+                }
+                : new Working[0];
+    }
+
     /** How the reach came about. */
     public static Working reached(Plan plan, Trailer trailer) {
         return new Working.Formula(

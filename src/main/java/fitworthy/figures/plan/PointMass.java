@@ -74,6 +74,11 @@ public record PointMass(
         return new PointMass(name, sort, mass.times(-1), at, roof, unsprung, raised);
     }
 
+    /** The same elsewhere along the vehicle. @param x behind the front axle, m */
+    PointMass at(Figure x) {
+        return new PointMass(name, sort, mass, new Point(x, at.y(), at.z()), roof, unsprung, raised);
+    }
+
     /** The same, its mass and its place along the vehicle known by a weighing. */
     PointMass exact() {
         return new PointMass(

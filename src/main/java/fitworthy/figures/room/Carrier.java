@@ -4,6 +4,7 @@ import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.AxleLoads;
+import fitworthy.figures.plan.Levelling;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.PassengerTyres;
 import fitworthy.figures.plan.Plan;
@@ -22,12 +23,15 @@ final class Carrier {
 
     private final Plan plan;
     private final Sum sum;
+    /** The same as it weighs on the front axle: with the bars of a load-levelling hitch on. */
+    private final Sum inFront;
     /** GVM, axles, tyres and wheels. */
     private final List<Counted> limits = new ArrayList<>();
 
     private Carrier(Plan plan, List<PointMass> masses) {
         this.plan = plan;
         this.sum = Sum.of(masses, plan.wheelbase());
+        this.inFront = Sum.of(Levelling.onFront(plan, masses), plan.wheelbase());
         Vehicle.Ratings ratings = plan.ratings();
         limits.add(whole(Limit.GVM, ratings.gvm(), sum.total(), masses, 0));
         limits.add(axle(Limit.FRONT_AXLE, "limit", ratings.frontAxle(), false));
@@ -95,14 +99,15 @@ final class Carrier {
     }
 
     private Counted axle(Limit limit, String name, Figure most, boolean rear, Working... workings) {
+        Sum on = rear ? sum : inFront;
         return new Counted(
                 limit,
                 name,
                 most,
-                surely(rear ? sum.rear() : sum.front(), most),
+                surely(rear ? on.rear() : on.front(), most),
                 rear ? 0 : 1,
                 rear ? 1 : 0,
-                sum.masses(),
+                on.masses(),
                 0,
                 List.of(workings));
     }

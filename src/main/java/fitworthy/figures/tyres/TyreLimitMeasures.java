@@ -5,6 +5,7 @@ import static fitworthy.figures.measure.MeasureKind.yesNo;
 
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.plan.Levelling;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.PassengerTyres;
 import fitworthy.figures.plan.Plan;
@@ -59,7 +60,8 @@ final class TyreLimitMeasures implements Topic {
     public void loading(Loading loading, List<Measure> measures) {
         Plan plan = loading.plan();
         if (!RunningGear.onTheRoad(plan).countInFull()) {
-            passenger(plan, "front axle", loading.axles().front(), RunningGear.tyresCarry(plan, false), measures);
+            Figure carried = RunningGear.tyresCarry(plan, false);
+            passenger(plan, "front axle", Levelling.front(loading, carried), carried, measures);
             passenger(plan, "rear axle", loading.axles().rear(), RunningGear.tyresCarry(plan, true), measures);
         }
     }

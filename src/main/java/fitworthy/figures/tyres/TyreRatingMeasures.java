@@ -8,6 +8,7 @@ import static fitworthy.figures.measure.Working.in;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.Levelling;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.MassWorkings;
 import fitworthy.figures.plan.PassengerTyres;
@@ -138,7 +139,11 @@ public final class TyreRatingMeasures implements Topic {
 
     @Override
     public void loading(Loading loading, List<Measure> measures) {
-        axle(loading, "front axle", loading.axles().front(), loading.least().front(), false, measures);
+        Plan plan = loading.plan();
+        Figure tyres = RunningGear.tyresCarry(plan, false);
+        Figure most = RunningGear.wheelsInQuestion(plan) ? tyres.least(RunningGear.wheelsCarry(plan, false)) : tyres;
+        Figure front = Levelling.front(loading, most);
+        axle(loading, "front axle", front, loading.least().front(), false, measures);
         axle(loading, "rear axle", loading.axles().rear(), loading.least().rear(), true, measures);
     }
 
@@ -148,9 +153,11 @@ public final class TyreRatingMeasures implements Topic {
         Plan plan = loading.plan();
         Figure carried = RunningGear.tyresCarry(plan, rear);
         Working sheet = MassWorkings.axles(loading.masses(), plan.wheelbase());
+        Working[] barsOn = rear ? new Working[0] : Levelling.frontWorked(loading);
         measures.add(Measure.of(LOAD, axle, plan.stretch().against(load, carried), carried)
                 .worked(RunningGear.tyresCarried(plan, rear))
                 .worked(sheet)
+                .worked(barsOn)
                 .atLeast(least));
         Figure known = load.known() ? load : least;
         measures.add(indexNeeded(
@@ -161,6 +168,7 @@ public final class TyreRatingMeasures implements Topic {
                     WHEEL_NEEDED, plan, axle, plan.stretch().most(known.isAbove(wheels) ? known : load), rear));
             measures.add(Measure.of(WHEEL_LOAD, axle, plan.stretch().against(load, wheels), wheels)
                     .worked(RunningGear.wheelsCarried(plan, rear), sheet)
+                    .worked(barsOn)
                     .atLeast(least));
         }
         // Overloaded tyres are a fault that no pressure mends.
