@@ -149,7 +149,7 @@ public final class ChargeMeasures implements Topic {
         measures.add(Measure.of(
                         STARTER_DRAIN,
                         "starter battery",
-                        BatteryLife.depth(idle.times(24), parked, engine.starterBattery()))
+                        BatteryLife.depth(idle.times(24), Figure.ZERO, parked, engine.starterBattery()))
                 .worked(
                         "taken = mean x stay / capacity",
                         in("mean", idle, "A"),
@@ -224,18 +224,13 @@ public final class ChargeMeasures implements Topic {
                 .worked(shone)
                 .worked(charged));
         Choice<Chemistry> chemistry = first.chemistry();
-        Figure depth = BatteryLife.depth(drawn.minus(sun), trip.parked(), battery.capacity());
+        Figure depth = BatteryLife.depth(drawn, sun, trip.parked(), battery.capacity());
         boolean lithium = chemistry.is(Chemistry.LITHIUM);
         for (MeasureKind kind : chemistry.known()
                 ? List.of(lithium ? DEPTH_LITHIUM : DEPTH_LEAD)
                 : List.of(DEPTH_LITHIUM, DEPTH_LEAD)) {
             measures.add(Measure.of(kind, SECOND_BATTERY, depth)
-                    .worked(
-                            "taken = max(0, drawn - sun) x stay / 24 / capacity",
-                            in("drawn", drawn, "Ah"),
-                            in("sun", sun, "Ah"),
-                            in("stay", trip.parked(), "h"),
-                            in("capacity", battery.capacity(), "Ah"))
+                    .worked(emptied(battery, trip))
                     .worked(taken, way.converted(Circuit.Supply.SECOND))
                     .worked(shone)
                     .worked(new Working.Sum("capacity", battery.capacities()))
@@ -253,6 +248,33 @@ public final class ChargeMeasures implements Topic {
                         in("capacity", battery.capacity(), "Ah"),
                         in("most", most, "%"))
                 .given(chemistry));
+    }
+
+    /** How {@link BatteryLife#depth} came about. */
+    private static Working[] emptied(SecondBattery battery, Sheet.Trip trip) {
+        Figure drawn = battery.drawn();
+        Figure sun = battery.sun();
+        Working.Input a = in("drawn", drawn, "Ah");
+        Working.Input stay = in("stay", trip.parked(), "h");
+        Working.Input capacity = in("capacity", battery.capacity(), "Ah");
+        if (battery.panels().isEmpty()) {
+            return new Working[] {
+                new Working.Formula("taken = drawn x stay / 24 / capacity", List.of(a, stay, capacity))
+            };
+        }
+        Working.Input put = in("sun", sun, "Ah");
+        return new Working[] {
+            new Working.Formula(
+                    "taken = min(drawn x stay / 24, short x stay / 24 + night) / capacity",
+                    List.of(
+                            a,
+                            stay,
+                            in("short", BatteryLife.shortfall(drawn, sun), "Ah"),
+                            in("night", BatteryLife.night(drawn, sun), "Ah"),
+                            capacity)),
+            new Working.Formula("short = max(0, drawn - sun)", List.of(a, put)),
+            new Working.Formula("night = min(drawn x 16 / 24, max(0, sun - drawn x 8 / 24))", List.of(a, put))
+        };
     }
 
     /** What of their input the alternator leaves over for the chargers. */

@@ -231,14 +231,26 @@ public final class EnergyFlow {
         return parts(Fitment.Kind.SOLAR_PANEL, panel -> ((SolarPanel) panel.details()).power(), "W");
     }
 
-    /** Charge that each circuit draws from the second battery a day, Ah at the battery's voltage. */
+    /**
+     * Charge that each circuit draws from the second battery a day, Ah at the battery's voltage. Of an inverter's feed
+     * that by its own hours carries more than the loads on the sheet the rest counts beside them.
+     */
     public List<Input> drains() {
-        return drawing(Circuit.Supply.STARTER).stream()
-                .map(circuit -> in(
-                        circuit.name(),
-                        onBattery(circuit, inverters.drawn(circuit, voltage()).times(circuit.hours())),
-                        "Ah"))
-                .toList();
+        List<Input> drains = new ArrayList<>(drawing(Circuit.Supply.STARTER).stream()
+                .map(circuit -> in(circuit.name(), onBattery(circuit, daily(circuit)), "Ah"))
+                .toList());
+        circuits(circuit -> circuit.battery().is(Circuit.Supply.SECOND)).forEach(feed -> {
+            List<Circuit> behind = inverters.behind(feed);
+            Figure loads = behind.stream().map(this::daily).reduce(NONE, Figure::plus);
+            if (!behind.isEmpty() && daily(feed).isAbove(loads)) {
+                drains.add(in(feed.name() + ", beyond its loads", daily(feed).minus(loads), "Ah"));
+            }
+        });
+        return drains;
+    }
+
+    private Figure daily(Circuit circuit) {
+        return inverters.drawn(circuit, voltage()).times(circuit.hours());
     }
 
     /** How the currents of circuits of another voltage than their battery's were converted. */

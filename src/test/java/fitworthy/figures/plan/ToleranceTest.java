@@ -48,7 +48,7 @@ class ToleranceTest {
                         0.9,
                         0.41),
                 new Formula("sun", v -> BatteryLife.solar(v[0], v[1], v[2]), 180, 5, 12.8),
-                new Formula("depth of discharge", v -> BatteryLife.depth(v[0], v[1], v[2]), 2, 48, 120),
+                new Formula("depth of discharge", v -> BatteryLife.depth(v[0], v[1], v[2], v[3]), 40, 25, 48, 120),
                 new Formula("voltage lost", v -> Cable.drop(v[0], v[1], v[2], v[3]), 4.5, 30, 6e-6, 60),
                 new Formula("force on the coupling", v -> Coupling.d(v[0], v[1]), 3000, 2200),
                 new Formula("force on a fifth wheel", v -> Coupling.fifthWheel(v[0], v[1], v[2]), 3500, 4500, 700),
