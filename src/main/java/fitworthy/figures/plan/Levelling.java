@@ -45,7 +45,8 @@ public record Levelling(Figure ball, Figure share, Figure lever, Figure reach) {
         if (!helpsFront(plan)) {
             return masses;
         }
-        Figure at = plan.wheelbase().plus(plan.ballOverhang().times(Figure.of(1, 0).minus(mostBroughtBack(plan))));
+        Figure at =
+                plan.wheelbase().plus(plan.ballOverhang().times(Figure.of(1, 0).minus(mostBroughtBack(plan))));
         return masses.stream()
                 .map(mass -> mass.sort() == PointMass.Sort.BALL ? mass.at(at) : mass)
                 .toList();
@@ -91,13 +92,13 @@ public record Levelling(Figure ball, Figure share, Figure lever, Figure reach) {
         return helps(loading)
                 ? new Working[] {
                     new Working.Formula(
-                        "with its bars = front + share x ball x overhang / wheelbase",
-                        List.of(
-                                in("front", loading.axles().front(), "kg"),
-                                in("share", mostBroughtBack(plan), "%"),
-                                in("ball", loading.trailer().orElseThrow().ball(), "kg"),
-                                in("overhang", plan.ballOverhang(), "mm"),
-                                in("wheelbase", plan.wheelbase(), "mm")))
+                            "with its bars = front + share x ball x overhang / wheelbase",
+                            List.of(
+                                    in("front", loading.axles().front(), "kg"),
+                                    in("share", mostBroughtBack(plan), "%"),
+                                    in("ball", loading.trailer().orElseThrow().ball(), "kg"),
+                                    in("overhang", plan.ballOverhang(), "mm"),
+                                    in("wheelbase", plan.wheelbase(), "mm")))
                 }
                 : new Working[0];
     }

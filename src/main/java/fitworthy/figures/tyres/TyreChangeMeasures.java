@@ -58,6 +58,9 @@ final class TyreChangeMeasures implements Topic {
     private static final MeasureKind TRACK_PASSENGER = number(
                     "tyres.track-passenger", "mm", 0, "added track of a passenger car")
             .signed();
+    private static final MeasureKind OUTSIDE = number(
+                    "tyres.outside", "mm", 0, "how far the tyres stand beyond the body")
+            .signed();
     private static final MeasureKind SPARE_SAME =
             yesNo("tyres.spare-same", "whether the spare is of the same size as the tyres on the road");
     private static final MeasureKind CLEARANCE = number("tyres.clearance", "mm", 1, "least gap round the tyre");
@@ -82,6 +85,7 @@ final class TyreChangeMeasures implements Topic {
                 RIM_SAME,
                 TRACK,
                 TRACK_PASSENGER,
+                OUTSIDE,
                 SPARE_SAME,
                 CLEARANCE);
     }
@@ -98,6 +102,9 @@ final class TyreChangeMeasures implements Topic {
             measures.add(Measure.of(RIM_WIDE, "wheels", rim, tyres.rimMost()));
             measures.add(Measure.of(RIM_SAME, "wheels", rimSame(plan, newWheels)));
             measures.add(Measure.of(CLEARANCE, "tyres", tyres.clearance()));
+            if (!isCertified(plan)) {
+                measures.add(outside(plan));
+            }
         }
         if (newTyres) {
             newTyres(plan, measures);
@@ -165,6 +172,19 @@ final class TyreChangeMeasures implements Topic {
                             classed(plan, "the least speed symbol", speed.missingWith(madeSpeed, speed)))
                     .worked(planned.symbol()));
         }
+    }
+
+    /** By half of what track and one tyre are wider than the body. */
+    private static Measure outside(Plan plan) {
+        Figure track = Track.of(plan);
+        Figure width = plan.tyreSet().width();
+        Figure body = plan.vehicle().size().bodyWidth();
+        return Measure.of(OUTSIDE, "tyres", track.plus(width).minus(body).times(0.5))
+                .worked(
+                        "outside = (track + width - body) / 2",
+                        in("track", track, "mm"),
+                        in("width", width, "mm"),
+                        in("body", body, "mm"));
     }
 
     private static boolean isCertified(Plan plan) {

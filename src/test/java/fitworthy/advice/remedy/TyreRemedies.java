@@ -57,6 +57,9 @@ final class TyreRemedies {
                 says("with ", " less", (tree, sheet, finding, amount) -> more(of(
                                 Fitment.Kind.WHEELS, "vehicle.wheels", "offset"))
                         .done(tree, sheet, finding, new Amount(amount.value() / 2, amount.unit()))));
+        table.rule(
+                "tyres.outside",
+                says("with ", " more offset", more(of(Fitment.Kind.WHEELS, "vehicle.wheels", "offset"))));
         table.rule("tyres.pressure-low", says("plan ", " or more", (tree, sheet, finding, amount) -> set(tyres(
                         finding.judged().subject().split(" ")[0] + "-pressure"))
                 .done(tree, sheet, finding, amount)));

@@ -19,10 +19,8 @@ class BatteryLifeTest {
      */
     @Test
     void aFridgeEmptiesABatteryToItsUsableShareInTheDaysTheRuleGives() {
-        assertEquals(
-                0.50, depth(40, 0, 1.25 * 24, 100), 1e-9);
-        assertEquals(
-                0.90, depth(40, 0, 2.25 * 24, 100), 1e-9);
+        assertEquals(0.50, depth(40, 0, 1.25 * 24, 100), 1e-9);
+        assertEquals(0.90, depth(40, 0, 2.25 * 24, 100), 1e-9);
     }
 
     /**
