@@ -8,6 +8,7 @@ import fitworthy.figures.room.RoomMeasures;
 import fitworthy.quantity.Missing;
 import fitworthy.schema.Binder;
 import fitworthy.schema.Field;
+import fitworthy.schema.KnownGroups;
 import fitworthy.sheet.Guesses;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.Fault;
@@ -175,9 +176,10 @@ public final class Cases {
             faults.add(new Fault(root.place(), "cases", "is missing", "cases: with a line '- name: ...' for each"));
             return cases;
         }
+        KnownGroups before = groups(base);
         for (Node item : listing.items()) {
             if (item instanceof Node.Mapping mapping) {
-                oneCase(topic, base, mapping, cases);
+                oneCase(topic, base, before, mapping, cases);
             } else {
                 faults.add(new Fault(item.place(), "cases", "is " + item.described(), "- name: ..."));
             }
@@ -185,7 +187,17 @@ public final class Cases {
         return cases;
     }
 
-    private void oneCase(String topic, Node.Mapping base, Node.Mapping mapping, List<Case> cases) {
+    /** What the sheets of a topic's cases can be made of, since each changes little; its faults are told of them. */
+    private KnownGroups groups(Node.Mapping base) {
+        try {
+            return Filling.bound(base, book, new ArrayList<>(), KnownGroups.NONE)
+                    .groups();
+        } catch (FaultsException e) {
+            return KnownGroups.NONE;
+        }
+    }
+
+    private void oneCase(String topic, Node.Mapping base, KnownGroups before, Node.Mapping mapping, List<Case> cases) {
         Text text = Binder.bind(Text.class, mapping.without("sheet").without("house"), faults)
                 .record();
         Node.Mapping changed =
@@ -195,7 +207,8 @@ public final class Cases {
         }
         House house = house(mapping, text);
         try {
-            Sheet sheet = Filling.sheet(changed, book, new ArrayList<>());
+            Sheet sheet =
+                    Filling.bound(changed, book, new ArrayList<>(), before).record();
             guesses(text, mapping, sheet);
             cases.add(new Case(topic, text, mapping.place(), changed, sheet, house));
         } catch (FaultsException e) {

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -18,10 +19,22 @@ import org.junit.jupiter.api.io.TempDir;
 /** The command begin, on a copy of the shipped book that only keeps its water topic. */
 class BeginTest {
 
+    /** How many cases of water the shipped book has. */
+    private static int shipped;
+
     @TempDir
     private Path folder;
 
     private String rules;
+
+    @BeforeAll
+    static void countCases() throws IOException {
+        shipped = new ObjectMapper()
+                .readTree(
+                        Ran.of("cases", "--format", "json", "--topic", "water").out())
+                .get("cases")
+                .asInt();
+    }
 
     @BeforeEach
     void copyOneTopic() throws IOException {
@@ -55,9 +68,6 @@ class BeginTest {
 
     /** The same cases as before come out as they say, and so do those of what was begun. */
     private void proves(int moreCases) throws IOException {
-        JsonNode before = new ObjectMapper()
-                .readTree(
-                        Ran.of("cases", "--format", "json", "--topic", "water").out());
         JsonNode now = new ObjectMapper()
                 .readTree(Ran.of("prove", "--rules", rules, "--format", "json").out());
         assertEquals("[]", now.get("faults").toString());
@@ -65,7 +75,7 @@ class BeginTest {
                 Files.readString(Path.of(rules, "water", "cards.yaml")).contains("To be written"),
                 !now.get("reminders").isEmpty(),
                 now.get("reminders").toString());
-        assertEquals(before.get("cases").asInt() + moreCases, now.get("cases").asInt());
+        assertEquals(shipped + moreCases, now.get("cases").asInt());
     }
 
     @Test

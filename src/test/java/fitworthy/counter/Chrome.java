@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.openqa.selenium.Dimension;
+import org.openqa.selenium.WindowType;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
@@ -21,8 +22,32 @@ public final class Chrome {
 
     private Chrome() {}
 
-    /** A window of this size, px; the test is told as not run where no Chromium with its driver is installed. */
-    public static ChromeDriver window(int width, int height) {
+    /** To start a Chromium takes seconds, so that all tests of a virtual machine have one. */
+    private static ChromeDriver started;
+
+    /**
+     * A new window of this size, px, with nothing left of those before; the test is told as not run where no Chromium with its
+     * driver is installed.
+     */
+    public static synchronized ChromeDriver window(int width, int height) {
+        if (started == null) {
+            started = start();
+            Runtime.getRuntime().addShutdownHook(new Thread(started::quit));
+        } else {
+            List<String> before = List.copyOf(started.getWindowHandles());
+            started.switchTo().newWindow(WindowType.TAB);
+            String fresh = started.getWindowHandle();
+            before.forEach(old -> started.switchTo().window(old).close());
+            started.switchTo().window(fresh);
+            started.resetInputState();
+            started.executeCdpCommand("Network.clearBrowserCookies", Map.of());
+            started.executeCdpCommand("Network.clearBrowserCache", Map.of());
+        }
+        started.manage().window().setSize(new Dimension(width, height));
+        return started;
+    }
+
+    private static ChromeDriver start() {
         Optional<Path> chromium = program("chromium");
         Optional<Path> driver = program("chromedriver");
         assumeTrue(
@@ -44,9 +69,7 @@ public final class Chrome {
                 .usingDriverExecutable(driver.get().toFile())
                 .usingAnyFreePort()
                 .build();
-        ChromeDriver window = new ChromeDriver(service, options);
-        window.manage().window().setSize(new Dimension(width, height));
-        return window;
+        return new ChromeDriver(service, options);
     }
 
     /** As on a screen of this size, px: a window by itself is never narrower than 500 px. */

@@ -39,11 +39,12 @@ public final class InBrowser extends AtCounter {
         window.get(address());
     }
 
+    /** So that the page asks nothing of a counter that is gone. */
     @Override
     protected void close() throws Exception {
         try {
             if (window != null) {
-                window.quit();
+                window.get("about:blank");
             }
         } finally {
             super.close();
@@ -124,9 +125,9 @@ public final class InBrowser extends AtCounter {
         return window.executeScript(script, given);
     }
 
-    /** What is done by pointer and keys, to be performed. */
+    /** What is done by pointer and keys, to be performed; a pointer is where it goes at once. */
     public Actions hand() {
-        return new Actions(window);
+        return new Actions(window, Duration.ZERO);
     }
 
     public WebElement focused() {

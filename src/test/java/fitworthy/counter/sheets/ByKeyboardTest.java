@@ -46,7 +46,7 @@ class ByKeyboardTest {
         back("part-2");
         page.type(Keys.END, Keys.BACK_SPACE, Keys.BACK_SPACE, Keys.BACK_SPACE, "inch=26 kg");
         page.untilThere("pre.sheet-text");
-        assertEquals("kind: winch, 26 kg", page.find("#part-2-said").getText());
+        page.until(() -> "kind: winch, 26 kg".equals(page.find("#part-2-said").getText()));
         tabTo(By.cssSelector("button.first"));
         page.type(Keys.ENTER);
         page.until(() -> page.window().getCurrentUrl().contains("/sheets/"));
