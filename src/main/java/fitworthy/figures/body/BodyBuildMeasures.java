@@ -52,6 +52,8 @@ final class BodyBuildMeasures implements Topic {
             yesNo("body.chassis-approved", "whether the longer wheelbase is agreed in writing");
     private static final MeasureKind BEHIND_AXLE =
             number("body.behind-axle", "%", 0, "part of its length behind the rear axle");
+    private static final MeasureKind LAMPS_CHECKED =
+            yesNo("body.lamps-checked", "whether all lamps that it brings were checked, and where they sit");
     private static final MeasureKind LAMPS =
             word("body.lamps", "what is seen of the rear lamps", AtRear.class).byLoading();
     private static final MeasureKind PLATE =
@@ -97,6 +99,7 @@ final class BodyBuildMeasures implements Topic {
                 OVERHANG_GROWN,
                 CHASSIS_APPROVED,
                 BEHIND_AXLE,
+                LAMPS_CHECKED,
                 LAMPS,
                 PLATE,
                 HIGH_STOP_LAMP,
@@ -148,6 +151,11 @@ final class BodyBuildMeasures implements Topic {
                         in("front", body.front(), "mm"),
                         in("length", body.length(), "mm"),
                         in("wheelbase", plan.wheelbase(), "mm")));
+        if (body.rear().lamps().is(AtRear.OWN) && !fitment.isDone()) {
+            // That nobody has said so is no answer less: somebody has to look.
+            measures.add(Measure.of(
+                    LAMPS_CHECKED, name, Choice.yesNo(body.rear().lampsChecked().is(YesNo.YES))));
+        }
         boolean closed =
                 fitment.kind() == Fitment.Kind.CANOPY || body.dustSealed().known();
         if (closed && !plan.sheet().trip().dust().is(Sheet.Dust.NONE)) {
