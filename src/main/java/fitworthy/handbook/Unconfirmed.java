@@ -4,7 +4,9 @@ import static fitworthy.document.Report.Column.text;
 
 import fitworthy.book.Basis;
 import fitworthy.book.Book;
+import fitworthy.book.DatedLimit;
 import fitworthy.book.Practice.Lookup;
+import fitworthy.book.Severity;
 import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Column;
 import fitworthy.document.Report.Link;
@@ -15,8 +17,10 @@ import fitworthy.document.Report.Subheading;
 import fitworthy.document.Report.Table;
 import fitworthy.printout.words.Wording;
 import fitworthy.proof.References;
+import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -26,6 +30,11 @@ final class Unconfirmed {
     /** The grades that leave something to confirm, the least certain first. */
     private static final List<Basis> UNCONFIRMED =
             List.of(Basis.MEMORY, Basis.COMMON_PRACTICE, Basis.PUBLISHED_SECONDHAND);
+
+    private static final List<Basis> GRADES =
+            List.of(Basis.PUBLISHED, Basis.PUBLISHED_SECONDHAND, Basis.COMMON_PRACTICE, Basis.MEMORY);
+
+    private static final Set<Severity> GRAVE = Set.of(Severity.STOP, Severity.CHANGE);
 
     private final Book book;
     private final References references;
@@ -42,6 +51,7 @@ final class Unconfirmed {
                 new ArrayList<>(List.of(new Paragraph("Region by region: what is known there less well than from"
                         + " a published text that was read, and what holds there or is wanting besides, once all that is "
                         + "recorded has begun. What a region has from another is to be confirmed there as well.")));
+        blocks.add(grades());
         book.regions().keySet().forEach(id -> blocks.addAll(region(id)));
         for (Basis basis : UNCONFIRMED) {
             List<Link> rules = book.cards().entrySet().stream()
@@ -56,6 +66,49 @@ final class Unconfirmed {
             }
         }
         return blocks;
+    }
+
+    /** How many values each region has of its own, by how they are known; of limits alone, what stops and changes rest on. */
+    private Table grades() {
+        List<Column> columns = new ArrayList<>(List.of(text("Region", 26)));
+        GRADES.forEach(basis -> columns.add(Column.figure(Words.capital(basis.words()), 13)));
+        columns.add(text("Behind a stop or change", 22));
+        return new Table(
+                "Each region's own values: published, second-hand, common practice, from memory; last, of those that set"
+                        + " a limit behind a stop or a change, how many are published",
+                columns,
+                book.regions().keySet().stream().map(this::grades).toList());
+    }
+
+    private Row grades(String region) {
+        List<String> cells = new ArrayList<>(List.of(named(region)));
+        GRADES.forEach(basis -> cells.add(String.valueOf(recorded(region)
+                .filter(value -> value.value().basis().is(basis))
+                .count())));
+        List<Recorded> grave = recorded(region)
+                .filter(value -> value.grave() && !value.value().none())
+                .toList();
+        cells.add(grave.stream()
+                        .filter(value -> value.value().basis().is(Basis.PUBLISHED))
+                        .count()
+                + " of " + grave.size());
+        return new Row(cells, "", false);
+    }
+
+    /** @param grave whether a stop or a change compares with it */
+    private record Recorded(DatedLimit.Value value, boolean grave) {}
+
+    private Stream<Recorded> recorded(String region) {
+        return book.practice().entrySet().stream()
+                .filter(entry -> entry.getValue().ends() == null)
+                .flatMap(entry -> {
+                    boolean grave = book.users(entry.getKey()).stream()
+                            .map(rule -> book.cards().get(rule).severity().value())
+                            .anyMatch(GRAVE::contains);
+                    return entry.getValue().values().stream()
+                            .filter(value -> value.region().equals(region))
+                            .map(value -> new Recorded(value, grave));
+                });
     }
 
     private List<Block> region(String region) {

@@ -87,7 +87,11 @@ public sealed interface BodyDetails extends Details {
             @Field(value = "the tail, stop and direction lamps", find = "the plan") Choice<AtRear> lamps,
             @Field(value = "the number plate and its lamp", find = "the plan") Choice<AtRear> plate,
             @Field(value = "the high-mounted stop lamp; in-view where the vehicle has none", find = "the plan")
-                    Choice<AtRear> highStopLamp) {}
+                    Choice<AtRear> highStopLamp,
+            @Field(
+                            value = "whether reversing lamp, side markers and where each of its lamps sits were checked",
+                            find = "the builder, the authority's sheet on lamps")
+                    Choice<YesNo> lampsChecked) {}
 
     /** Carried by the part itself; left in view where they are; or taken off or covered. */
     enum AtRear {

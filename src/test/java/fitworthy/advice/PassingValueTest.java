@@ -148,6 +148,7 @@ class PassingValueTest {
             Map.entry("suspension.too-soft", springs("suspension.rate-needed")),
             Map.entry("suspension.sags", springs("suspension.sag-rate-needed")),
             Map.entry("towing.unrated-over", field("towing.unrated-heaviest", "trailer.mass")),
+            Map.entry("towing.unbraked-by-share", field("towing.unbraked-heaviest", "trailer.mass")),
             Map.entry("towing.ball-light", field("towing.ball-needed", "trailer.ball")),
             Map.entry("tyres.load-over", tyres("tyres.index-needed")),
             Map.entry("tyres.weaker-than-axle", tyres("tyres.axle-index-needed")),

@@ -52,6 +52,9 @@ final class BodyBuildMeasures implements Topic {
             yesNo("body.chassis-approved", "whether the longer wheelbase is agreed in writing");
     private static final MeasureKind BEHIND_AXLE =
             number("body.behind-axle", "%", 0, "part of its length behind the rear axle");
+    private static final MeasureKind LAMPS_CHECKED =
+            yesNo("body.lamps-checked", "whether all the lamps that the body brings were checked, and where they sit")
+                    .byLoading();
     private static final MeasureKind LAMPS =
             word("body.lamps", "what is seen of the rear lamps", AtRear.class).byLoading();
     private static final MeasureKind PLATE =
@@ -97,6 +100,7 @@ final class BodyBuildMeasures implements Topic {
                 OVERHANG_GROWN,
                 CHASSIS_APPROVED,
                 BEHIND_AXLE,
+                LAMPS_CHECKED,
                 LAMPS,
                 PLATE,
                 HIGH_STOP_LAMP,
@@ -273,6 +277,7 @@ final class BodyBuildMeasures implements Topic {
         }
         if (bodies) {
             measures.add(Measure.of(LAMPS, "rear lamps", seen(loading, RearEnd::lamps)));
+            lampsChecked(loading, measures);
             measures.add(Measure.of(PLATE, "number plate", seen(loading, RearEnd::plate)));
             measures.add(Measure.of(HIGH_STOP_LAMP, "high-mounted stop lamp", seen(loading, RearEnd::highStopLamp)));
         }
@@ -300,6 +305,19 @@ final class BodyBuildMeasures implements Topic {
                         in("front", body.front(), "mm"),
                         in("length", body.length(), "mm"),
                         in("wheelbase", wheelbase, "mm")));
+    }
+
+    /** Asked of the part whose lamps are seen; that nobody has said so is no answer less: somebody has to look. */
+    private static void lampsChecked(Loading loading, List<Measure> measures) {
+        loading.bodies().stream()
+                .filter(fitment -> !((Body) fitment.details()).rear().lamps().is(AtRear.IN_VIEW))
+                .reduce((inner, outer) -> outer)
+                .filter(fitment -> !fitment.isDone())
+                .map(fitment -> ((Body) fitment.details()).rear())
+                .filter(rear -> !rear.lamps().is(AtRear.HIDDEN))
+                .ifPresent(rear -> measures.add(Measure.of(
+                                LAMPS_CHECKED, "rear lamps", Choice.yesNo(rear.lampsChecked().is(YesNo.YES)))
+                        .given(rear.lamps())));
     }
 
     /** From behind the outermost part that carries or hides it decides; without one the vehicle's own shows. */

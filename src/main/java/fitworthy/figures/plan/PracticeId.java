@@ -41,6 +41,7 @@ public enum PracticeId {
     SUSPENSION_JOINT_ANGLE_MOST("suspension.joint-angle-most"),
     SUSPENSION_SAG_MOST("suspension.sag-most"),
     TOWING_BALL_SHARE_LEAST("towing.ball-share-least"),
+    TOWING_UNBRAKED_SHARE_MOST("towing.unbraked-share-most"),
     TOWING_UNRATED_MOST("towing.unrated-most"),
     TYRES_BRAKE_SHARE_LEAST("tyres.brake-share-least"),
     TYRES_PASSENGER_DIVISOR("tyres.passenger-divisor"),

@@ -2,10 +2,12 @@ package fitworthy.figures.towing;
 
 import static fitworthy.figures.measure.MeasureKind.number;
 import static fitworthy.figures.measure.MeasureKind.yesNo;
+import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
 import fitworthy.figures.plan.TrailerAxles;
 import fitworthy.quantity.Choice;
@@ -35,7 +37,13 @@ final class TrailerBrakeMeasures implements Topic {
             number("towing.breakaway-hold", "min", 0, "how long the trailer's brakes hold after a breakaway");
     private static final MeasureKind BRAKE_CONTROL =
             yesNo("towing.brake-control", "whether the vehicle has a brake controller with a feed of its own");
+    private static final MeasureKind UNBRAKED_SHARE = number(
+            "towing.unbraked-share", "%", 1, "loaded trailer without brakes as a share of the vehicle's kerb mass");
+    private static final MeasureKind UNBRAKED_HEAVIEST = number(
+            "towing.unbraked-heaviest", "kg", 0, "heaviest loaded trailer without brakes for the vehicle's kerb mass");
     private static final MeasureKind CHAINS = number("towing.chains", "", 0, "safety chains");
+    private static final MeasureKind CHAINS_ALONE = number(
+            "towing.chains-alone", "", 0, "safety chains of a trailer that does not brake by itself when it breaks away");
     private static final MeasureKind CONNECTION = yesNo("towing.connection", "whether trailer and vehicle match in it");
 
     @Override
@@ -48,7 +56,10 @@ final class TrailerBrakeMeasures implements Topic {
                 NO_BREAKAWAY,
                 BREAKAWAY_HOLD,
                 BRAKE_CONTROL,
+                UNBRAKED_SHARE,
+                UNBRAKED_HEAVIEST,
                 CHAINS,
+                CHAINS_ALONE,
                 CONNECTION);
     }
 
@@ -58,6 +69,10 @@ final class TrailerBrakeMeasures implements Topic {
             brakes(plan, trailer, measures);
             measures.add(onAxles(AXLES, trailer));
             measures.add(Measure.of(CHAINS, "trailer", trailer.chains()));
+            if (!trailer.breakaway().is(YesNo.YES)) {
+                measures.add(Measure.of(CHAINS_ALONE, "trailer", trailer.chains())
+                        .given(trailer.breakaway()));
+            }
             connections(plan, trailer, measures);
         });
     }
@@ -70,6 +85,7 @@ final class TrailerBrakeMeasures implements Topic {
         if (open || brakes.is(Brakes.NONE)) {
             measures.add(onAxles(UNBRAKED_AXLES, trailer, brakes));
             measures.add(Measure.of(UNBRAKED, "trailer", given(trailer.rated(), brakes)));
+            share(plan, trailer, measures);
         }
         if (brakes.is(Brakes.OVER_RUN)) {
             measures.add(onAxles(PLAIN_BRAKES, trailer));
@@ -87,6 +103,16 @@ final class TrailerBrakeMeasures implements Topic {
             measures.add(Measure.of(
                     BRAKE_CONTROL, "brake controller", open ? Choice.missing(brakes.missing()) : controller(plan)));
         }
+    }
+
+    private static void share(Plan plan, Trailer trailer, List<Measure> measures) {
+        Figure kerb = plan.vehicle().mass().kerb();
+        measures.add(Measure.of(UNBRAKED_SHARE, "trailer", trailer.mass().dividedBy(kerb))
+                .worked("share = trailer / kerb", in("trailer", trailer.mass(), "kg"), in("kerb", kerb, "kg"))
+                .given(trailer.brakes()));
+        Figure most = plan.practice(PracticeId.TOWING_UNBRAKED_SHARE_MOST);
+        measures.add(Measure.most(UNBRAKED_HEAVIEST, "trailer", most.times(kerb))
+                .worked("heaviest = most x kerb", in("most", most, "%"), in("kerb", kerb, "kg")));
     }
 
     private static Choice<YesNo> controller(Plan plan) {

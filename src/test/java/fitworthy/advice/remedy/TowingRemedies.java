@@ -49,6 +49,7 @@ final class TowingRemedies {
     static void into(RemedyTable table) {
         table.rule("towing.trailer-over", says("at least ", " lighter", OFF_TRAILER));
         table.rule("towing.unrated-over", says("down to ", "\\.", set(at("trailer.mass"))));
+        table.rule("towing.unbraked-by-share", says("down to ", ", or", set(at("trailer.mass"))));
         table.rule("towing.plate-over", says("at least ", " out", OFF_TRAILER));
         table.rule(
                 "towing.coupling-over", says("take ", " out", OFF_TRAILER), says("at least ", ",", plate("trailer")));
@@ -87,6 +88,7 @@ final class TowingRemedies {
                 says("plated ", " lower", PLATED_LOWER));
         table.rule("towing.breakaway-short", says("brakes hold ", "\\.", set(at("trailer.breakaway-hold"))));
         table.rule("towing.chains-few", says("and ", " where", set(at("trailer.chains"))));
+        table.rule("towing.held-by-one", says("Fit ", " rated", set(at("trailer.chains"))));
         Act tension = set(of(Fitment.Kind.TOW_BAR, "vehicle.tow-bar", "levelling-share"));
         table.rule("towing.levelling-slack", says("at least ", " of", tension));
         table.rule("towing.levelling-tight", says("until ", " or", tension));

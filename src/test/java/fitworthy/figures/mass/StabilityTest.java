@@ -21,6 +21,20 @@ class StabilityTest {
         assertEquals(0.8, Stability.factor(TRACK, Figure.of(1)).value(), 1e-12);
     }
 
+    /**
+     * Worked examples in a public repository of trade sums (read, clay-good/roughlogic.com, specification 913, "Static
+     * Rollover Threshold"): a track of 72 in over a centre of gravity of 80 in makes 0.45, 96 in over 60 in makes 0.80.
+     */
+    @Test
+    void factorIsThatOfTheWorkedExamples() {
+        assertEquals(0.45, Stability.factor(inches(72), inches(80)).value(), 0.005);
+        assertEquals(0.80, Stability.factor(inches(96), inches(60)).value(), 0.005);
+    }
+
+    private static Figure inches(double inches) {
+        return Figure.of(inches * 0.0254);
+    }
+
     /** By moments about the lower wheels: on that slope the weight along it and across it hold each other. */
     @Test
     void onTheSlopeTheMomentsAboutTheLowerWheelsHoldEachOther() {

@@ -38,6 +38,20 @@ class AxleLoadsTest {
     }
 
     /**
+     * The same manual, page 81 (read): a load spread evenly over a body of 168 in that begins 72 in behind the front axle,
+     * so at 156 in, 14 500 lb in all. It prints 10 570 lb on the rear axle and 3 929.9 lb on the front.
+     */
+    @Test
+    void agreesWithTheBodyBuilderExampleOfALoadedBody() {
+        double inch = 0.0254;
+        double pound = 0.45359237;
+        AxleLoads loads = AxleLoads.of(
+                List.of(mass(14_500 * pound, 0, (168 / 2.0 + 72) * inch)), Figure.of(214 * inch, 0));
+        assertEquals(10_570, loads.rear().value() / pound, 0.5);
+        assertEquals(3_929.9, loads.front().value() / pound, 0.1);
+    }
+
+    /**
      * The example of a page on front axle weight (seen, https://codingace.net/physics/front_axle_weight_cal.html), measured
      * from the rear axle: a vehicle of 1800 kg at 135 cm, 160 kg at 205 cm, 250 kg at 60 cm, 50 kg at 145 cm and 90 kg on a
      * hitch at -60 cm have moments of 243000, 32800, 15000, 7250 and -5400 kg cm. It names no wheelbase; 300 cm are ours.

@@ -19,6 +19,12 @@ class CouplingTest {
         assertEquals(97, Coupling.d(exact(18_000), exact(22_000)).value() / 1000, 0.5);
     }
 
+    /** A coupling maker's page (read, sawiko.com, "Know-how und Kaufberatung"): 3.5 t and 2 t, "12,50 kN"; exactly 12.49. */
+    @Test
+    void dOfALightVehicleAgreesWithACouplingMakersExample() {
+        assertEquals(12.50, Coupling.d(exact(3_500), exact(2_000)).value() / 1000, 0.02);
+    }
+
     /** Data of a vehicle maker's glossary (seen), which prints no answer; 77.25 kN is our arithmetic by its formula. */
     @Test
     void dOfEighteenAndFourteenTonnes() {

@@ -49,12 +49,31 @@ class LevellingTest {
      */
     @Test
     void putsOnTheTrailersAxlesWhatAWorkedExampleHas() {
-        double moment = 2000 * 30;
+        worked(2000 * 30, 130, 65, 200, 300);
+    }
+
+    /**
+     * Another page's example (offroadersarena.com, "How does a weight distribution hitch work", read as far as the
+     * trailer's axles): 120, 60 and 120 in, bars of 20 in with 2000 lb: "333 lbs (approximately)". What the front gains it
+     * works out of these by axle to ball and ball to trailer axles, as we do; its figure was not seen.
+     */
+    @Test
+    void putsThereWhatAnotherExampleHas() {
+        worked(2000 * 20, 120, 60, 120, 333.3);
+    }
+
+    private static void worked(double moment, double wheelbase, double overhang, double toAxles, double added) {
         double ball = 1000;
-        double share = moment / ball * (200 + 65) / (65.0 * 200);
-        Levelling levelling =
-                new Levelling(Figure.of(ball), Figure.of(share), Figure.of(65.0 / 130), Figure.of(65.0 / (200 + 65)));
-        assertEquals(300, levelling.onTrailerAxles(Figure.of(8000)).value() - (8000 - ball), 1e-9);
+        double share = moment / ball * (toAxles + overhang) / (overhang * toAxles);
+        Levelling levelling = new Levelling(
+                Figure.of(ball),
+                Figure.of(share),
+                Figure.of(overhang / wheelbase),
+                Figure.of(overhang / (toAxles + overhang)));
+        assertEquals(added, levelling.onTrailerAxles(Figure.of(8000)).value() - (8000 - ball), 0.05);
+        // By moments about the rear axle, of what the trailer's axles took on behind it.
+        double front = added * (overhang + toAxles) / wheelbase;
+        assertEquals(front + added, levelling.offRear().value(), 0.2);
     }
 
     @Test
