@@ -132,11 +132,6 @@ final class TripAnswers {
                     + missing(open);
         }
         Assessed assessed = (Assessed) outcome;
-        if (!(assessed instanceof Finding)
-                && assessed.judged().id().startsWith("electrical.")
-                && assessed.comparison().orElseThrow().value() <= 0) {
-            return "enough" + ifTheyHold(advice.isGuessed(assessed)) + ": the sun gives in a day what is used, or more";
-        }
         Comparison compared = assessed.comparison().orElseThrow();
         boolean guessed = advice.isGuessed(assessed);
         boolean covered = supply.equals(WATER) && !(assessed instanceof Finding);

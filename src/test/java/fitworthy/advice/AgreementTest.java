@@ -132,7 +132,13 @@ class AgreementTest {
             double less = measure.contains("front axle")
                     ? kg * (1 - share)
                     : measure.contains("rear axle") ? kg * share : measure.startsWith("mass.roof") ? 0 : kg;
-            assertEquals(headroom - less, headrooms(after).get(measure), 1e-6, measure);
+            Double left = headrooms(after).get(measure);
+            if (left == null) {
+                // What the bars of a hitch bring back is asked for once all of it would be too much.
+                assertTrue(measure.contains("front axle") && headroom - less < 0, measure);
+            } else {
+                assertEquals(headroom - less, left, 1e-6, measure);
+            }
         });
         assertTrue(
                 stops(after, "mass.").containsAll(stops(before, "mass.")),

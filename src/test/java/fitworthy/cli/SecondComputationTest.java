@@ -722,8 +722,8 @@ class SecondComputationTest {
                         "electrical.charge-short",
                         "second battery",
                         ON),
-                // the sun gives 63 Ah, more than the 37.5 Ah drawn
-                value(0, TOURING, "electrical.lithium-too-deep", "second battery", ON),
+                // the sun gives 63 Ah, more than the 37.5 Ah drawn, but of these 16 hours' worth go in the dark
+                value(480 / 12.8 * 16 / 24 / 120.0 * 100, TOURING, "electrical.lithium-too-deep", "second battery", ON),
                 // without sun, parked 48 h, capacity 120 Ah
                 value(480 / 12.8 * 2 / 120.0 * 100, dark, "electrical.lithium-too-deep", "second battery", ON),
                 // own-standby 25 mA, Charger feed 1 mA; the radio plays for 6 h a day while parked, at 1.5 A, and draws

@@ -167,7 +167,7 @@ class FrontPagesTest {
                 "What first? " + first("touring"),
                 "Order today? Front recovery point",
                 "The trip? Fuel: enough (890 km, range 1047 km at 19.0 L/100km). Water: enough for the days (7.2 L a person and"
-                        + " day); too little for a delay (2.2 days short). Power: enough: the sun gives in a day what is used, or more.",
+                        + " day); too little for a delay (2.2 days short). Power: enough (20.9 % of the second battery, at most 90.0 %).",
                 "Margin to each limit",
                 "have a price, together 63610.00 AUD. Without a price on the sheet: ");
         says(

@@ -117,7 +117,7 @@ public final class LoadMeasures implements Topic {
                         plan.stretch().against(Levelling.front(loading, ratings.frontAxle()), ratings.frontAxle()),
                         ratings.frontAxle())
                 .worked(sheet)
-                .worked(Levelling.frontWorked(loading))
+                .worked(Levelling.frontWorked(loading, ratings.frontAxle()))
                 .atLeast(least.front()));
         measures.add(Measure.of(
                         AXLE, "rear axle", plan.stretch().against(axles.rear(), ratings.rearAxle()), ratings.rearAxle())

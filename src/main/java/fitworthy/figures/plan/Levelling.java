@@ -86,10 +86,10 @@ public record Levelling(Figure ball, Figure share, Figure lever, Figure reach) {
         return helpsFront(loading.plan()) && loading.trailer().isPresent();
     }
 
-    /** How {@link #front} follows from the loads without the bars; nothing where there are none. */
-    public static Working[] frontWorked(Loading loading) {
+    /** How {@link #front} follows from the loads without the bars; nothing where there are none, or it is not known. */
+    public static Working[] frontWorked(Loading loading, Figure limit) {
         Plan plan = loading.plan();
-        return helps(loading)
+        return helps(loading) && front(loading, limit).known()
                 ? new Working[] {
                     new Working.Formula(
                             "with its bars = front + share x ball x overhang / wheelbase",

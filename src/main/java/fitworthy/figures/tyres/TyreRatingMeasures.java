@@ -153,7 +153,7 @@ public final class TyreRatingMeasures implements Topic {
         Plan plan = loading.plan();
         Figure carried = RunningGear.tyresCarry(plan, rear);
         Working sheet = MassWorkings.axles(loading.masses(), plan.wheelbase());
-        Working[] barsOn = rear ? new Working[0] : Levelling.frontWorked(loading);
+        Working[] barsOn = rear || !load.known() ? new Working[0] : Levelling.frontWorked(loading, carried);
         measures.add(Measure.of(LOAD, axle, plan.stretch().against(load, carried), carried)
                 .worked(RunningGear.tyresCarried(plan, rear))
                 .worked(sheet)
