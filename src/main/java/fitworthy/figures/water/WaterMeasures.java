@@ -78,12 +78,15 @@ public final class WaterMeasures implements Topic {
     public void plan(Plan plan, List<Measure> measures) {
         Sheet.Trip trip = plan.sheet().trip();
         List<Tank> tanks = tanks(plan);
-        if (!tanks.isEmpty()) {
-            measures.add(Measure.of(DAYS, SUPPLY, trip.days()));
-            measures.add(Measure.of(COLDEST, "trip", trip.coldest()));
-        }
-        if (trip.waterUse().known() || asked(trip, tanks)) {
+        boolean used = trip.waterUse().known() || asked(trip, tanks);
+        if (used) {
             measures.add(Measure.of(USE, SUPPLY, trip.waterUse()));
+        }
+        if (used || !tanks.isEmpty()) {
+            measures.add(Measure.of(DAYS, SUPPLY, trip.days()));
+        }
+        if (!tanks.isEmpty()) {
+            measures.add(Measure.of(COLDEST, "trip", trip.coldest()));
         }
         for (Tank tank : tanks) {
             measures.add(Measure.of(BAFFLED, tank.name(), tank.water().baffled()));
