@@ -330,7 +330,9 @@ public final class ChangeWords {
             effects.add("worse: " + String.join(", ", worse));
         }
         if (offer.changes().stream()
-                .anyMatch(change -> change instanceof Change.PutRight || change instanceof Change.Rate)) {
+                .anyMatch(change -> change instanceof Change.PutRight
+                        || change instanceof Change.Rate
+                        || change instanceof Change.RatedPoint)) {
             effects.add("what is put right has no price on the sheet");
         }
         return effects;
