@@ -28,6 +28,7 @@ import fitworthy.sheet.RecoveryDetails.Shackles;
 import fitworthy.sheet.Vehicle;
 import fitworthy.sheet.Vehicle.MadeFor;
 import fitworthy.sheet.VehicleEnd;
+import fitworthy.source.Words;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -38,8 +39,8 @@ public final class RecoveryMeasures implements Topic {
     /** What the point at one end of the vehicle was made for. */
     public static final MeasureKind POINT = word("recovery.point", "what the point was made for", MadeFor.class);
 
-    private static final MeasureKind PULLED =
-            yesNo("recovery.pulled", "whether anything planned is made to pull on a point");
+    private static final MeasureKind IDLE = word(
+            "recovery.point-idle", "what the point was made for, where nothing planned pulls on it", MadeFor.class);
     private static final MeasureKind POINT_LIMIT =
             rated("recovery.point-limit", "kg", 0, "working load limit of the point", "what it may have to hold");
     private static final MeasureKind PULL = number(
@@ -82,7 +83,7 @@ public final class RecoveryMeasures implements Topic {
         return Stream.concat(
                         Stream.of(
                                 POINT,
-                                PULLED,
+                                IDLE,
                                 POINT_LIMIT,
                                 PULL,
                                 SINGLE,
@@ -110,9 +111,9 @@ public final class RecoveryMeasures implements Topic {
             return;
         }
         Vehicle.RecoveryPoints made = plan.vehicle().recovery();
-        point(plan, "front", VehicleEnd.FRONT, made.front(), measures);
-        point(plan, "rear", VehicleEnd.REAR, made.rear(), measures);
-        measures.add(Measure.of(PULLED, "vehicle", Choice.yesNo(pulled)));
+        MeasureKind asked = pulled ? POINT : IDLE;
+        point(asked, plan, VehicleEnd.FRONT, made.front(), measures);
+        point(asked, plan, VehicleEnd.REAR, made.rear(), measures);
         Figure gvm = plan.ratings().gvm();
         for (Fitment fitment : plan.sheet().fitments()) {
             String name = fitment.name();
@@ -201,19 +202,20 @@ public final class RecoveryMeasures implements Topic {
 
     /** The planned points of one end, or the one the vehicle came with. */
     private static void point(
-            Plan plan, String end, VehicleEnd at, Vehicle.RecoveryPoint made, List<Measure> measures) {
+            MeasureKind asked, Plan plan, VehicleEnd at, Vehicle.RecoveryPoint made, List<Measure> measures) {
+        String end = Words.hyphenated(at.name());
         List<RecoveryPoint> planned = plan.details(RecoveryPoint.class).stream()
                 .filter(point -> point.end().is(at))
                 .toList();
         if (!planned.isEmpty()) {
-            measures.add(Measure.of(POINT, end, Choice.of(MadeFor.RECOVERY)));
+            measures.add(Measure.of(asked, end, Choice.of(MadeFor.RECOVERY)));
             planned.stream()
                     .map(RecoveryPoint::limit)
                     .reduce(Figure::least)
                     .ifPresent(limit -> measures.add(pointLimit(plan, end, at, limit)));
             return;
         }
-        measures.add(Measure.of(POINT, end, made.madeFor()));
+        measures.add(Measure.of(asked, end, made.madeFor()));
         if (!made.madeFor().known() || made.madeFor().is(MadeFor.RECOVERY)) {
             measures.add(pointLimit(plan, end, at, made.limit()).given(made.madeFor()));
         }
