@@ -5,6 +5,7 @@ import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.book.Buying.Settled;
+import fitworthy.book.Severity;
 import fitworthy.figures.order.Ordering;
 import fitworthy.figures.plan.Alterations;
 import fitworthy.figures.plan.Plan;
@@ -127,6 +128,8 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
         /** By name, in the order of the sheet. */
         private final Map<String, Planned> planned = new LinkedHashMap<>();
 
+        private static final List<String> OWN = List.of("fitments", "tanks");
+
         private final Map<String, List<Reason>> reasons = new HashMap<>();
         private final Map<String, Set<Missing>> lacking = new HashMap<>();
         private final List<Group<Finding>> first = new ArrayList<>();
@@ -215,15 +218,29 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
                     && outcome.judged().card().settledBy() != Settled.CORRECTION) {
                 Set<String> parts =
                         isOfUnknownLimit(outcome) ? burden.parts(outcome.judged()) : concerned.parts(outcome.judged());
-                parts.stream().filter(planned::containsKey).forEach(name -> lacking.computeIfAbsent(
-                                name, none -> new LinkedHashSet<>())
-                        .addAll(figures));
+                parts.forEach(name -> lacks(name, figures));
+                if (outcome.judged().card().severity().value().compareTo(Severity.CHANGE) <= 0) {
+                    figures.forEach(figure -> partOf(figure).ifPresent(name -> lacks(name, List.of(figure))));
+                }
                 if ((parts.isEmpty() || isOfUnknownLimit(outcome))
                         && outcome.judged().card().buying().of().isEmpty()
                         && concerned.comesFirst(outcome.judged())) {
                     unknown.addAll(figures);
                 }
             }
+        }
+
+        private void lacks(String part, List<Missing> figures) {
+            if (planned.containsKey(part)) {
+                lacking.computeIfAbsent(part, none -> new LinkedHashSet<>()).addAll(figures);
+            }
+        }
+
+        /** The planned part of which a figure is. */
+        private Optional<String> partOf(Missing figure) {
+            return planned.keySet().stream()
+                    .filter(name -> OWN.stream().anyMatch(list -> figure.path().startsWith(list + "." + name + ".")))
+                    .findFirst();
         }
 
         /** Whether what it loads has a limit that nobody knows: nothing is added to it before. */

@@ -37,6 +37,15 @@ public record Counts(
         return found.getOrDefault(severity, 0L);
     }
 
+    /** Whether more lack a figure than could be assessed, so that little of the plan is known. */
+    public boolean isMostlyOpen() {
+        return notAssessed
+                > met
+                        + held
+                        + waived
+                        + found.values().stream().mapToLong(count -> count).sum();
+    }
+
     /** Those of some of an advice's outcomes. */
     static Counts of(Advice advice, Predicate<Outcome> wanted) {
         return new Counts(

@@ -7,6 +7,7 @@ import fitworthy.advice.Outcome.Met;
 import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.advice.Outcome.Reason;
 import fitworthy.figures.measure.Measure;
+import fitworthy.quantity.Mark;
 import fitworthy.quantity.Missing;
 import fitworthy.sheet.Guesses;
 import java.util.ArrayList;
@@ -33,6 +34,8 @@ final class Guessing {
     private final Map<Outcome.Key, Outcome> sure;
     private final Map<Missing, Map<Refigured.Key, Measure>> figuresWithoutOne = new HashMap<>();
     private final Map<Set<Missing>, Map<Outcome.Key, Outcome>> withoutSome = new HashMap<>();
+    /** What comes of the book's figures alone; null until it is asked for. */
+    private Map<Refigured.Key, Measure> usualAlone;
 
     /**
      * @param before what another sheet came to without its guesses, not much unlike this one
@@ -74,8 +77,15 @@ final class Guessing {
             }
         });
         Map<Outcome.Key, List<Missing>> found = new LinkedHashMap<>();
+        List<Finding> findings = new ArrayList<>();
+        List<NotAssessed> open = new ArrayList<>(advice.notAssessed());
         for (Finding finding : advice.findings()) {
-            if (!isSure(finding)) {
+            if (isSure(finding)) {
+                findings.add(finding);
+            } else if (isOfTheBookAlone(finding)) {
+                open.add(new NotAssessed(finding.judged(), restsOn(finding)));
+            } else {
+                findings.add(finding);
                 found.put(finding.key(), naming.apply(finding));
             }
         }
@@ -83,10 +93,10 @@ final class Guessing {
                 advice.sheet(),
                 advice.book(),
                 advice.loadings(),
-                advice.findings(),
+                findings,
                 met,
                 held,
-                advice.notAssessed(),
+                open.size() == advice.notAssessed().size() ? advice.notAssessed() : Adviser.gravestFirst(open),
                 advice.doesNotApply().stream()
                         .filter(off -> !(isPutAway(off) && sure.get(off.key()) instanceof NotAssessed))
                         .toList(),
@@ -95,6 +105,21 @@ final class Guessing {
                 found,
                 advice.runs(),
                 sureRuns);
+    }
+
+    /**
+     * Whether no figure of what was found is the sheet's own: the book does not find fault with what it filled in itself,
+     * it asks.
+     */
+    private boolean isOfTheBookAlone(Finding finding) {
+        if (usualAlone == null) {
+            usualAlone = guesses.stream().anyMatch(guess -> guess.mark() == Mark.USUAL)
+                    ? Refigured.of(advice, Guesses.usualAlone(advice.sheet()))
+                    : Map.of();
+        }
+        Measure measure = finding.judged().measure();
+        Measure alone = usualAlone.get(Refigured.Key.of(measure));
+        return alone != null && figures(alone).equals(figures(measure));
     }
 
     /** Whether the question does not arise, where nothing worse was found instead. */

@@ -4,6 +4,7 @@ import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Arrangement.Group;
 import fitworthy.advice.Arrangement.Told;
+import fitworthy.advice.Counts;
 import fitworthy.advice.Margin;
 import fitworthy.advice.Outcome;
 import fitworthy.advice.Outcome.Assessed;
@@ -70,6 +71,14 @@ public final class ChangeWords {
                 : Optional.of("Time ran out: " + alternatives.plans().size() + " of "
                         + (alternatives.all() == Long.MAX_VALUE ? "more than " : "") + alternatives.all()
                         + " combinations were looked at. What is said of the best holds among these alone.");
+    }
+
+    /** That there is nothing to clear, as far as that is known. */
+    static String noStop(Counts counts) {
+        long open = counts.notAssessed();
+        return open == 0
+                ? "The plan has no stop to clear."
+                : "No stop is known; " + open + (open == 1 ? " check is" : " checks are") + " open.";
     }
 
     /** That no change helps, as far as the search went, and what is shown in place of one. */
@@ -297,18 +306,48 @@ public final class ChangeWords {
                 .filter(margin -> after.get(margin.limit()).least() > margin.least())
                 .sorted(Comparator.comparingDouble(Margin::least))
                 .toList();
+        if (nearer.isEmpty()) {
+            return nearerElsewhere(planned, after);
+        }
         int told = all ? nearer.size() : Math.min(1, nearer.size());
         return nearer.stream()
                         .limit(told)
-                        .map(margin -> margin.limit().replaceFirst("^vehicle.*: |: axle limit$", "") + " "
-                                + over(margin) + " -> " + over(after.get(margin.limit())) + " kg")
+                        .map(margin ->
+                                limit(margin) + " " + over(margin) + " -> " + over(after.get(margin.limit())) + " kg")
                         .collect(Collectors.joining(", "))
                 + (told < nearer.size() ? " and " + (nearer.size() - told) + " more" : "");
     }
 
+    /** What is nearer in loadings other than the one that passes a limit furthest. */
+    private static String nearerElsewhere(Advice planned, Map<String, Margin> after) {
+        List<String> nearer = new ArrayList<>();
+        for (Margin margin : Arrangement.of(planned).margins()) {
+            Margin then = after.get(margin.limit());
+            if (then != null) {
+                margin.left().forEach((loading, left) -> {
+                    if (left < 0 && then.left().getOrDefault(loading, left) > left) {
+                        nearer.add(limit(margin) + " " + over(margin.outcomes().get(loading)) + " -> "
+                                + over(then.outcomes().get(loading)) + " kg (" + loading + ")");
+                    }
+                });
+            }
+        }
+        return String.join(", ", nearer);
+    }
+
+    private static String limit(Margin margin) {
+        return margin.limit().replaceFirst("^vehicle.*: |: axle limit$", "");
+    }
+
     /** By how many kg a limit is passed. */
     private static String over(Margin margin) {
-        return margin.least() < 0 ? Wording.margin(margin.worst()).substring(1).replace(" kg", "") : "0";
+        return over(margin.worst());
+    }
+
+    private static String over(Assessed outcome) {
+        return outcome.comparison().orElseThrow().margin() < 0
+                ? Wording.margin(outcome).substring(1).replace(" kg", "")
+                : "0";
     }
 
     private static List<String> effects(Advice planned, Offer offer, List<String> terms) {
@@ -330,7 +369,9 @@ public final class ChangeWords {
             effects.add("worse: " + String.join(", ", worse));
         }
         if (offer.changes().stream()
-                .anyMatch(change -> change instanceof Change.PutRight || change instanceof Change.Rate)) {
+                .anyMatch(change -> change instanceof Change.PutRight
+                        || change instanceof Change.Rate
+                        || change instanceof Change.RatedPoint)) {
             effects.add("what is put right has no price on the sheet");
         }
         return effects;

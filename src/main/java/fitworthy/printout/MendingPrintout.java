@@ -62,7 +62,7 @@ public final class MendingPrintout {
     private void offers(Mending mending) {
         // A waiver lets a plan go ahead; the stop is still there, and a way without it is still worth knowing.
         if (!arrangement.finds(Severity.STOP)) {
-            page.wrapped(0, "The plan has no stop to clear.");
+            page.wrapped(0, ChangeWords.noStop(arrangement.counts()));
         } else if (mending.offers().isEmpty()) {
             page.wrapped(0, ChangeWords.noOffer(mending));
             page.blank();

@@ -8,11 +8,11 @@ import fitworthy.advice.RoomLeft.Tank;
 import fitworthy.advice.TrailerRoom;
 import fitworthy.document.Page;
 import fitworthy.figures.room.Limit;
+import fitworthy.figures.room.RoomMeasures;
 import fitworthy.figures.room.Step;
 import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Figure;
-import fitworthy.quantity.QuantityText;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -114,7 +114,7 @@ public final class RoomBrief {
     }
 
     private static String kilograms(Figure mass) {
-        return mass.mark().before(QuantityText.shown(mass.value(), "kg"));
+        return mass.mark().before(Wording.quantity(mass.value(), RoomMeasures.TRAILER));
     }
 
     /** The places that bear no more while others do. */

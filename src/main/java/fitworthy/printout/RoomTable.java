@@ -157,7 +157,7 @@ final class RoomTable {
         if (!none && loading.aboard().stream().noneMatch(RoomTable::isOnRoof)) {
             texts.add(
                     roof.known()
-                            ? "on the roof up to " + QuantityText.shown(roof.value(), "kg")
+                            ? "on the roof up to " + QuantityText.shown(Math.floor(roof.value() + 1e-6), "kg")
                             : "on the roof not worked out");
         }
         return String.join("; ", texts);

@@ -66,8 +66,13 @@ public final class Verdict {
         }
         String waived = HouseWords.waived(arrangement);
         Optional<Severity> worst = arrangement.advice().worst();
-        if (worst.filter(found -> found != Severity.NOTE).isEmpty()
-                && Ratings.of(arrangement.advice()).open() > 0) {
+        boolean mayStand =
+                worst.filter(found -> found.compareTo(Severity.CHANGE) <= 0).isEmpty();
+        if (mayStand && arrangement.counts().isMostlyOpen()) {
+            return "Hardly anything can be said of this plan yet. Find out first what is missing."
+                    + counted(parts, waived);
+        }
+        if (mayStand && Ratings.of(arrangement.advice()).open() > 0) {
             return "This plan cannot be judged yet: not all of its ratings are known and checked."
                     + counted(parts, waived);
         }

@@ -369,6 +369,34 @@ public sealed interface Change {
         }
     }
 
+    /**
+     * A point rated for recovery is fitted where the vehicle has none.
+     *
+     * @param end front or rear, as on the sheet
+     * @param kilograms what it is rated for at least
+     */
+    record RatedPoint(String end, double kilograms) implements Change {
+        @Override
+        public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
+            NodePath point = NodePath.of("vehicle", "recovery", end);
+            Node.Mapping fitted = Trees.making(root, point.to("made-for"), scalar(root, "recovery"));
+            return Trees.making(fitted, point.to("limit"), scalar(root, rating()));
+        }
+
+        private static Node scalar(Node.Mapping root, String text) {
+            return new Node.Scalar(root.place(), text, false);
+        }
+
+        private String rating() {
+            return String.format(Locale.ROOT, "%.0f kg", Math.ceil(kilograms - 1e-6));
+        }
+
+        @Override
+        public String words() {
+            return "fit a recovery point rated for " + rating() + " or more at the " + end;
+        }
+    }
+
     /** Another of an option's choices is taken. */
     record Choose(String option, String choice) implements Change {
         @Override

@@ -130,10 +130,11 @@ public final class Mender {
     }
 
     private Mending search() {
-        Map<Pull, RunSummary> alone =
-                alone(Levers.of(root, sheet, trials.advised().findings(), shelf, trials.fuelReserve()).stream()
-                        .map(Pull::full)
-                        .toList());
+        Map<Pull, RunSummary> alone = alone(Stream.concat(
+                        PointLevers.of(trials.advised()).stream(),
+                        Levers.of(root, sheet, trials.advised().findings(), shelf, trials.fuelReserve()).stream())
+                .map(Pull::full)
+                .toList());
         Set<Key> stops = trials.planned().stops();
         // Before what takes long, so that the plainest way out is not missed for want of time.
         List<List<Pull>> heaviest = heaviest(alone, stops);

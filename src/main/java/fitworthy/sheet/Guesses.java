@@ -2,6 +2,7 @@ package fitworthy.sheet;
 
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.Mark;
 import fitworthy.quantity.Missing;
 import fitworthy.quantity.Money;
 import fitworthy.schema.FieldSchema;
@@ -29,9 +30,12 @@ public final class Guesses {
     }
 
     private final Put put;
+    /** What stands in the place of a stated figure; null where that stays. */
+    private final Figure stated;
 
-    private Guesses(Put put) {
+    private Guesses(Put put, Figure stated) {
         this.put = put;
+        this.stated = stated;
     }
 
     /** The fields that hold a guess, in the order of the sheet's fields. */
@@ -63,6 +67,16 @@ public final class Guesses {
                 sheet,
                 (value, at, field) ->
                         !guesses.test(at) ? value : value instanceof Figure ? Figure.missing(at) : Choice.missing(at));
+    }
+
+    /** The sheet with no figure in it but what the book filled in, and without the answers that somebody guessed. */
+    public static Sheet usualAlone(Sheet sheet) {
+        return (Sheet) new Guesses(
+                        (value, at, field) -> at.mark() == Mark.USUAL
+                                ? value
+                                : value instanceof Figure ? Figure.missing(at) : Choice.missing(at),
+                        Figure.missing(new Missing("", "what the sheet states", "")))
+                .value(sheet, null);
     }
 
     /** The sheet as if the figures that match were known to the last digit. */
@@ -124,13 +138,15 @@ public final class Guesses {
     }
 
     private static Sheet changed(Sheet sheet, Put put) {
-        return (Sheet) new Guesses(put).value(sheet, null);
+        return (Sheet) new Guesses(put, null).value(sheet, null);
     }
 
     /** @param field in which the value stands; null for the whole sheet */
     private Object value(Object value, FieldSchema field) {
         if (value instanceof Figure figure) {
-            return figure.guess().map(at -> put.inPlaceOf(figure, at, field)).orElse(figure);
+            return figure.guess()
+                    .map(at -> put.inPlaceOf(figure, at, field))
+                    .orElse(stated == null || !figure.known() ? figure : stated);
         }
         if (value instanceof Choice<?> choice) {
             return choice.guess().map(at -> put.inPlaceOf(choice, at, field)).orElse(choice);
@@ -166,14 +182,23 @@ public final class Guesses {
                 same &= values[i] == before;
             }
         }
-        if (same) {
+        if (same && !(stated != null && schema.fields().stream().anyMatch(Guesses::isSize))) {
             return group;
         }
         for (int i = 0; i < values.length; i++) {
             FieldSchema field = schema.fields().get(i);
-            Object held = field.content().isWords() ? field.in(group) : values[i];
+            Object held = field.content().isWords() ? words(field, group) : values[i];
             values[i] = field.optional() ? Optional.ofNullable(held) : held;
         }
         return schema.made(values);
+    }
+
+    /** The size on a sidewall is words that figures are read from. */
+    private Object words(FieldSchema field, Record group) {
+        return stated != null && isSize(field) ? "" : field.in(group);
+    }
+
+    private static boolean isSize(FieldSchema field) {
+        return field.name().equals("size") && field.content() == FieldSchema.Content.TEXT;
     }
 }

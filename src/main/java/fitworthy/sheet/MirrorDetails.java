@@ -19,7 +19,7 @@ public sealed interface MirrorDetails extends Details {
                                     "what becomes of them without the trailer; planned ones come in where left out, others where they have an edge when retracted",
                             find = "the maker")
                     Choice<Stow> stow,
-            @Field(value = "whether they hold direction indicators", find = "a look") Choice<YesNo> indicators,
+            @Field(value = "whether the mirrors hold direction indicators", find = "a look") Choice<YesNo> indicators,
             @Field(value = "whether they hold cameras", find = "a look") Choice<YesNo> cameras,
             @Field(value = "whether they hold the lamps of a blind-spot warning", find = "a look")
                     Choice<YesNo> blindSpotLamps)

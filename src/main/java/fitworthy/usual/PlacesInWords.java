@@ -37,6 +37,7 @@ public final class PlacesInWords {
 
     private static final List<String> LISTS = List.of("fitments", "tanks", "occupants", "cargo");
     private static final String AT = "at";
+    private static final String ASK = "ask";
     private static final String REMOVES = "removes";
     static final String WHERE = "where";
     private static final String ROOF = "roof";
@@ -95,6 +96,13 @@ public final class PlacesInWords {
                 .toList();
     }
 
+    /** What is asked for as a whole is asked for where it decides: along the vehicle. */
+    private static Node.Mapping asked(Node.Mapping item) {
+        return item.get(AT) instanceof Node.Scalar word && word.text().strip().equals(ASK)
+                ? item.with(AT, new Node.Mapping(word.place(), Map.of()).with("x", word))
+                : item;
+    }
+
     private static Optional<Node.Scalar> words(Node at) {
         Node words = at instanceof Node.Mapping group ? group.get(WHERE) : at;
         return words instanceof Node.Scalar scalar ? Optional.of(scalar) : Optional.empty();
@@ -104,7 +112,7 @@ public final class PlacesInWords {
         List<Node> filled = new ArrayList<>();
         for (Node item : items.items()) {
             NodePath path = NodePath.of(list).to(filled.size() + 1);
-            filled.add(item instanceof Node.Mapping group ? item(group, path, ROOFED.contains(list)) : item);
+            filled.add(item instanceof Node.Mapping group ? item(asked(group), path, ROOFED.contains(list)) : item);
         }
         return new Node.Listing(items.place(), filled);
     }

@@ -55,6 +55,18 @@ class BuyListTest {
         return BuyList.of(Arrangement.of(Adviser.advise(Books.engine(), Sheets.plainWith(yaml))));
     }
 
+    /** What a part weighs decides whether the vehicle bears it. */
+    @Test
+    void whatNobodyHasWeighedIsNotOrdered() throws FaultsException {
+        String inverter = "fitments: [{name: Inverter, kind: inverter, mass: %s, efficiency: 90 %%,"
+                + " at: {x: 2700 mm, y: 0 mm, z: 700 mm}}]\n";
+        assertEquals(
+                Decision.ORDER_NOW,
+                part(list(inverter.formatted("5 kg")), "Inverter").decision());
+        assertEquals(
+                Decision.WAIT, part(list(inverter.formatted("ask")), "Inverter").decision());
+    }
+
     private static Part part(BuyList list, String name) {
         return list.parts().stream()
                 .filter(part -> part.name().equals(name))

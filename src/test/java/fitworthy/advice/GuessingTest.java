@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fitworthy.Books;
 import fitworthy.Sheets;
 import fitworthy.advice.Outcome.Held;
+import fitworthy.book.Severity;
 import fitworthy.quantity.Missing;
 import fitworthy.sheet.Guesses;
 import fitworthy.source.FaultsException;
@@ -84,6 +85,40 @@ class GuessingTest {
         assertEquals(List.of("circuits.Fridge.earth"), paths(earth.guesses()));
         assertTrue(earth.arises());
         assertEquals(1, advice.held().size());
+    }
+
+    /** 1050 mm of mirror beside half of 2150 mm of trailer are both the book's own; only a stated one makes a fault. */
+    @Test
+    void theBookAsksWhatItFilledInItselfAndFindsNoFaultWithIt() throws FaultsException {
+        String towed = "trailer: {name: Van, mass: 1200 kg%s}\ncases: [{name: towing, towing: yes}]\n";
+        Advice asked = advise(usual(towed.formatted("")));
+        assertTrue(asked.findings().stream()
+                .noneMatch(finding -> finding.judged().id().equals("mirrors.trailer-hides")));
+        assertEquals(
+                Set.of("trailer.width", "vehicle.view.mirrors.left.reach", "vehicle.view.mirrors.right.reach"),
+                asked.notAssessed().stream()
+                        .filter(open -> open.judged().id().equals("mirrors.trailer-hides"))
+                        .flatMap(open -> open.missing().stream())
+                        .map(Missing::path)
+                        .collect(Collectors.toSet()));
+        assertEquals(
+                Severity.STOP,
+                advise(usual(towed.formatted(", width: 2500 mm"))).worst().orElseThrow());
+    }
+
+    /** The usual rim is 17 in. */
+    @Test
+    void tyresFitTheWheelsThatTheBookGuesses() throws FaultsException {
+        Node.Mapping other = usual("fitments: [{name: Tyres, kind: tyres, mass: 0 kg, size: 265/75R16}]\n");
+        Node.Mapping alone = Trees.without(other, NodePath.parse("vehicle.tyres"));
+        assertEquals(
+                List.of("vehicle.wheels.diameter"),
+                paths(held(advise(alone), "tyres.rim-differs").guesses()));
+        assertEquals(Severity.STOP, advise(other).worst().orElseThrow(), "on wheels that had tyres of 17 in");
+    }
+
+    private static Node.Mapping usual(String more) {
+        return Sheets.treeWith("assume-usual: yes\n" + more);
     }
 
     @Test

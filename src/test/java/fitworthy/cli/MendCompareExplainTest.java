@@ -205,6 +205,9 @@ class MendCompareExplainTest {
     @Test
     void mendEndsWithNoughtWhereNothingStopsThePlanAndWithOneWhereNothingHelps() throws IOException {
         Ran.of("mend", PLAIN).printed(0).says("The plan has no stop to clear.");
+        Ran.of("mend", sheet("unweighed", "mass: 60 kg +/- 0 kg", "mass: ask"))
+                .printed(0)
+                .says("No stop is known; ");
         Ran.of("mend", hopeless())
                 .printed(1)
                 .says("No change of up to four clears every stop and keeps what is in order.");

@@ -21,6 +21,14 @@ class RoomBriefTest {
         return out.toString().replaceAll("\\s+", " ");
     }
 
+    /** 7100 lb are 3220.51 kg. */
+    @Test
+    void aTrailerGivenInPoundsIsToldInWholeKilograms() throws FaultsException {
+        says(
+                "trailer: {name: Van, mass: 7100 lb, lightest: 5600 lb}",
+                "Van as planned: 3221 kg; at its lightest 2540 kg");
+    }
+
     private static void says(String changes, String words) throws FaultsException {
         String printed = printed(changes);
         assertTrue(printed.contains(words), () -> "'" + words + "' in " + printed);

@@ -49,6 +49,21 @@ class MenderTest {
         assertEquals(List.of(), mend("title: fine").offers());
     }
 
+    /** To leave the front point out would do nothing for the rear. */
+    @Test
+    void aPointToPullByIsOfferedWhereThereIsOnlyATieDownEye() throws FaultsException {
+        List<String> offered = words(
+                mend(
+                        """
+                        vehicle: {recovery: {rear: {made-for: tie-down, limit: 2000 kg}}}
+                        fitments:
+                          - {name: Front point, kind: recovery-point, mass: 0 kg, end: front, limit: 4000 kg}
+                          - {name: Strap, kind: kinetic-strap, mass: 0 kg, strength: 8000 kg}
+                        """));
+        assertEquals("fit a recovery point rated for 3000 kg or more at the rear", offered.get(0));
+        assertFalse(offered.contains("do without 'Front point'"));
+    }
+
     /** 20 kg over the GVM: 24 L of diesel weigh 20.16 kg, 23 L would leave 0.68 kg too much. */
     @Test
     void theFewestLitresThatClearAStopAreLeftOut() throws FaultsException {

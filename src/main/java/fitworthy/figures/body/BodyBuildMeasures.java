@@ -144,14 +144,24 @@ final class BodyBuildMeasures implements Topic {
         }
     }
 
+    /** What stands in the maker's bed and ends no further back can be ordered in no other length, nor elsewhere. */
+    private static boolean isAsLongAsTheBed(Plan plan, Body body) {
+        Figure end = plan.vehicle().size().rearOverhang().plus(plan.wheelbase());
+        Figure own = body.front().plus(body.length());
+        return body.tubStays().is(YesNo.YES) && own.known() && end.known() && own.value() <= end.value() + 1e-6;
+    }
+
     private static void body(Plan plan, Fitment fitment, Body body, List<Measure> measures) {
         String name = fitment.name();
-        measures.add(Measure.of(BEHIND_AXLE, name, LoadBox.behindAxle(body.front(), body.length(), plan.wheelbase()))
-                .worked(
-                        "part = min(1, max(0, (front + length - wheelbase) / length))",
-                        in("front", body.front(), "mm"),
-                        in("length", body.length(), "mm"),
-                        in("wheelbase", plan.wheelbase(), "mm")));
+        if (!isAsLongAsTheBed(plan, body)) {
+            measures.add(
+                    Measure.of(BEHIND_AXLE, name, LoadBox.behindAxle(body.front(), body.length(), plan.wheelbase()))
+                            .worked(
+                                    "part = min(1, max(0, (front + length - wheelbase) / length))",
+                                    in("front", body.front(), "mm"),
+                                    in("length", body.length(), "mm"),
+                                    in("wheelbase", plan.wheelbase(), "mm")));
+        }
         boolean closed =
                 fitment.kind() == Fitment.Kind.CANOPY || body.dustSealed().known();
         if (closed && !plan.sheet().trip().dust().is(Sheet.Dust.NONE)) {

@@ -5,6 +5,8 @@ import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
+import fitworthy.sheet.FrontDetails.LampPlace;
+import fitworthy.sheet.FrontDetails.Lamps;
 import fitworthy.sheet.LoadCase;
 import fitworthy.sheet.Point;
 import fitworthy.sheet.Sheet;
@@ -158,8 +160,17 @@ public final class Masses {
             case ROOF_RACK -> part.roof();
             case TRAY, CANOPY, SNORKEL, PRE_CLEANER, MIRRORS, REAR_CAMERA, AERIAL ->
                 Choice.yesNo(part.roof().is(YesNo.YES));
+            case LAMPS -> lampsOnRoof(part);
             default -> part.at().map(at -> onRoof(part.roof(), at)).orElse(part.roof());
         };
+    }
+
+    /** Where lamps sit is asked for by itself. */
+    private static Choice<YesNo> lampsOnRoof(Fitment part) {
+        Choice<LampPlace> place = ((Lamps) part.details()).place();
+        return part.roof().known() || !place.known()
+                ? part.at().map(at -> onRoof(part.roof(), at)).orElse(part.roof())
+                : Choice.yesNo(place.is(LampPlace.ROOF));
     }
 
     /** Whether a piece of cargo is carried on the roof. */

@@ -28,6 +28,7 @@ import fitworthy.sheet.RecoveryDetails.Shackles;
 import fitworthy.sheet.Vehicle;
 import fitworthy.sheet.Vehicle.MadeFor;
 import fitworthy.sheet.VehicleEnd;
+import fitworthy.source.Words;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -35,7 +36,11 @@ import java.util.stream.Stream;
 /** What pulls a stuck vehicle out, asked only where something for it is planned, and what is carried far from help. */
 public final class RecoveryMeasures implements Topic {
 
-    private static final MeasureKind POINT = word("recovery.point", "what the point was made for", MadeFor.class);
+    /** What the point at one end of the vehicle was made for. */
+    public static final MeasureKind POINT = word("recovery.point", "what the point was made for", MadeFor.class);
+
+    private static final MeasureKind IDLE = word(
+            "recovery.point-idle", "what the point was made for, where nothing planned pulls on it", MadeFor.class);
     private static final MeasureKind POINT_LIMIT =
             rated("recovery.point-limit", "kg", 0, "working load limit of the point", "what it may have to hold");
     private static final MeasureKind PULL = number(
@@ -78,6 +83,7 @@ public final class RecoveryMeasures implements Topic {
         return Stream.concat(
                         Stream.of(
                                 POINT,
+                                IDLE,
                                 POINT_LIMIT,
                                 PULL,
                                 SINGLE,
@@ -100,12 +106,14 @@ public final class RecoveryMeasures implements Topic {
     @Override
     public void plan(Plan plan, List<Measure> measures) {
         FarFromHelp.plan(plan, measures);
-        if (plan.sheet().fitments().stream().noneMatch(RecoveryMeasures::forRecovery)) {
+        boolean pulled = plan.sheet().fitments().stream().anyMatch(RecoveryMeasures::pulls);
+        if (!pulled && plan.details(RecoveryPoint.class).isEmpty()) {
             return;
         }
         Vehicle.RecoveryPoints made = plan.vehicle().recovery();
-        point(plan, "front", VehicleEnd.FRONT, made.front(), measures);
-        point(plan, "rear", VehicleEnd.REAR, made.rear(), measures);
+        MeasureKind asked = pulled ? POINT : IDLE;
+        point(asked, plan, VehicleEnd.FRONT, made.front(), measures);
+        point(asked, plan, VehicleEnd.REAR, made.rear(), measures);
         Figure gvm = plan.ratings().gvm();
         for (Fitment fitment : plan.sheet().fitments()) {
             String name = fitment.name();
@@ -184,38 +192,48 @@ public final class RecoveryMeasures implements Topic {
                         in("mass", mass, "kg"));
     }
 
-    private static boolean forRecovery(Fitment fitment) {
+    /** Whether it is carried to pull on a point. */
+    private static boolean pulls(Fitment fitment) {
         return switch (fitment.kind()) {
-            case WINCH, PULLEY_BLOCK, RECOVERY_POINT, KINETIC_STRAP, SHACKLES, RECOVERY_KIT -> true;
+            case WINCH, PULLEY_BLOCK, KINETIC_STRAP, SHACKLES, RECOVERY_KIT -> true;
             default -> false;
         };
     }
 
     /** The planned points of one end, or the one the vehicle came with. */
     private static void point(
-            Plan plan, String end, VehicleEnd at, Vehicle.RecoveryPoint made, List<Measure> measures) {
+            MeasureKind asked, Plan plan, VehicleEnd at, Vehicle.RecoveryPoint made, List<Measure> measures) {
+        String end = Words.hyphenated(at.name());
         List<RecoveryPoint> planned = plan.details(RecoveryPoint.class).stream()
                 .filter(point -> point.end().is(at))
                 .toList();
         if (!planned.isEmpty()) {
-            measures.add(Measure.of(POINT, end, Choice.of(MadeFor.RECOVERY)));
+            measures.add(Measure.of(asked, end, Choice.of(MadeFor.RECOVERY)));
             planned.stream()
                     .map(RecoveryPoint::limit)
                     .reduce(Figure::least)
                     .ifPresent(limit -> measures.add(pointLimit(plan, end, at, limit)));
             return;
         }
-        measures.add(Measure.of(POINT, end, made.madeFor()));
+        measures.add(Measure.of(asked, end, made.madeFor()));
         if (!made.madeFor().known() || made.madeFor().is(MadeFor.RECOVERY)) {
             measures.add(pointLimit(plan, end, at, made.limit()).given(made.madeFor()));
         }
+    }
+
+    /** What a point at one end may have to hold, kg: the vehicle, or the end of a doubled line. */
+    public static Figure held(Plan plan, VehicleEnd at) {
+        Figure gvm = plan.ratings().gvm();
+        return Rigging.endingAt(at, plan)
+                .map(rigging -> gvm.most(rigging.pull()))
+                .orElse(gvm);
     }
 
     /** The vehicle hangs on it, and beside a winch with a block the end of the line. */
     private static Measure pointLimit(Plan plan, String end, VehicleEnd at, Figure limit) {
         Figure gvm = plan.ratings().gvm();
         return Rigging.endingAt(at, plan)
-                .map(rigging -> Measure.of(POINT_LIMIT, end, limit, gvm.most(rigging.pull()))
+                .map(rigging -> Measure.of(POINT_LIMIT, end, limit, held(plan, at))
                         .worked("held = max(GVM, pull)", in("GVM", gvm, "kg"), in("pull", rigging.pull(), "kg")))
                 .orElse(Measure.of(POINT_LIMIT, end, limit, gvm));
     }

@@ -16,6 +16,7 @@ import fitworthy.figures.plan.TyreSet;
 import fitworthy.figures.plan.VehicleClass;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.Mark;
 import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.FieldSchema;
@@ -203,12 +204,19 @@ final class TyreChangeMeasures implements Topic {
                 TyreSize.read(spare.size()).equals(TyreSize.read(plan.tyres().size())));
     }
 
-    /** Wheels that stay have the rim diameter of the tyres that came on them. */
+    /**
+     * Wheels that stay have the rim diameter of the tyres that came on them. Where the sheet leaves the wheels to the
+     * book, tyres of another size than its usual one are taken to be bought for the wheels that are there.
+     */
     private static Choice<YesNo> rimSame(Plan plan, boolean newWheels) {
         Figure tyre = plan.tyreSet().rim();
+        Figure given = plan.wheels().diameter();
+        boolean usual = given.mark() == Mark.USUAL;
         Figure wheel = newWheels
-                ? plan.wheels().diameter()
-                : plan.wheels().diameter().or(plan.stockTyreSet().rim());
+                ? usual ? tyre : given
+                : usual
+                        ? plan.stockTyreSet().rim().or(tyre)
+                        : given.or(plan.stockTyreSet().rim());
         List<Missing> missing = tyre.missingWith(wheel, tyre).missing();
         // Rims come in steps of half an inch, so a millimetre tells them apart.
         return missing.isEmpty()
