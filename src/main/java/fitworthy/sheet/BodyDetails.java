@@ -89,7 +89,8 @@ public sealed interface BodyDetails extends Details {
             @Field(value = "the high-mounted stop lamp; in-view where the vehicle has none", find = "the plan")
                     Choice<AtRear> highStopLamp,
             @Field(
-                            value = "whether reversing lamp, side markers and where each of its lamps sits were checked",
+                            value =
+                                    "whether reversing lamp, side markers and where each of its lamps sits were checked",
                             find = "the builder, the authority's sheet on lamps")
                     Choice<YesNo> lampsChecked) {}
 

@@ -52,8 +52,8 @@ class CasesOnGuessesTest {
     void isTold() throws IOException {
         assertEquals(0, with("held: []", "held: []").code());
         assertEquals(0, with("days: about", "days: usual").code());
-        with("held: []", "held: [water.use-low]")
-                .says("water.use-low: expected to be in order only if guesses hold, but it was met: [drinking water]");
+        with("held: []", "held: [water.not-potable]")
+                .says("water.not-potable: expected to be in order only if guesses hold, but it was met: [");
         with("11.1", "10")
                 .says("water.short: expected, but it was met if the guesses hold of trip.days: [drinking water");
         of(CASE.replace("+/- 0.1 days", "+/- 0.1 days, coldest: about 5 degC").replace("[trip.days]", "[trip.coldest]"))

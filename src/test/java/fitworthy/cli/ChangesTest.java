@@ -79,11 +79,15 @@ class ChangesTest {
                 "    $least : Practice(id == \"water.person-day-least\")\n"
                         + "    $water : Measure(name == \"water.person-day\", known, value < $least.value)\n"
                         + "    $needed : Measure(name == \"water.needed\")\n"
-                        + "then\n    advice.give(\"water.short\", $water, $needed, $least);",
+                        + "    $remote : Practice(id == \"water.remote-days\")\n"
+                        + "    $days : Measure(name == \"water.days\", value >= $remote.value)\n"
+                        + "then\n    advice.give(\"water.short\", $water, $needed, $days, $least, $remote);",
                 "    // What is needed comes first.\n    $want : Measure(name == \"water.needed\")\n"
                         + "    $few : Practice(id == \"water.person-day-least\")\n"
                         + "    $water : Measure(name == \"water.person-day\", value < $few.value)\n"
-                        + "then\n    advice.give(\"water.short\", $water, $want, $few);");
+                        + "    $remote : Practice(id == \"water.remote-days\")\n"
+                        + "    $days : Measure(name == \"water.days\", value >= $remote.value)\n"
+                        + "then\n    advice.give(\"water.short\", $water, $want, $days, $few, $remote);");
         edit(
                 water("cards.yaml"),
                 "sources: [sa-remote-travel]",

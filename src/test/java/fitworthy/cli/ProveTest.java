@@ -538,9 +538,9 @@ class ProveTest {
             assertEquals(3, ran.code(), ran.out() + ran.err());
             String told = ran.err();
             for (String fault : new String[] {
-                "water.drl:13:55: ",
-                "water.drl:32:69: a backslash has no place in a rule file",
-                "water.drl:47: water.undrinkable: this rule has no card",
+                "water.drl:15:55: ",
+                "water.drl:36:69: a backslash has no place in a rule file",
+                "water.drl:51: water.undrinkable: this rule has no card",
                 "cites 'sphere-corse', which sources.yaml does not list",
                 "no field has this name"
             }) {

@@ -200,7 +200,7 @@ public final class AcrossMeasures implements Topic {
         Working.Input at = in("at", bar.at().x(), "mm");
         WheelbaseStretch stretch = loading.plan().stretch();
         Figure limit = loading.plan().ratings().frontAxle();
-        Figure load = Levelling.front(loading, limit);
+        Figure load = Levelling.front(loading);
         Figure onFront = bar.onFront(wheelbase);
         measures.add(Measure.of(BAR_LOAD, bar.name(), stretch.settled(onFront, stretch.unsettled(), load.minus(limit)))
                 .worked("load = mass x (1 - at / wheelbase)", mass, at, in("wheelbase", wheelbase, "mm")));
@@ -309,8 +309,8 @@ public final class AcrossMeasures implements Topic {
             full(
                     measures,
                     "front axle",
-                    stretch.against(Levelling.front(loading, ratings.frontAxle()), ratings.frontAxle()),
-                    stretch.against(Levelling.front(loading, filled, ratings.frontAxle()), ratings.frontAxle()),
+                    stretch.against(Levelling.front(loading), ratings.frontAxle()),
+                    stretch.against(Levelling.front(plan, filled), ratings.frontAxle()),
                     ratings.frontAxle(),
                     more,
                     mass -> mass.onFront(wheelbase));

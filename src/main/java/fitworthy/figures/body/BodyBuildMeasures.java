@@ -52,9 +52,9 @@ final class BodyBuildMeasures implements Topic {
             yesNo("body.chassis-approved", "whether the longer wheelbase is agreed in writing");
     private static final MeasureKind BEHIND_AXLE =
             number("body.behind-axle", "%", 0, "part of its length behind the rear axle");
-    private static final MeasureKind LAMPS_CHECKED =
-            yesNo("body.lamps-checked", "whether all the lamps that the body brings were checked, and where they sit")
-                    .byLoading();
+    private static final MeasureKind LAMPS_CHECKED = yesNo(
+                    "body.lamps-checked", "whether all the lamps that the body brings were checked, and where they sit")
+            .byLoading();
     private static final MeasureKind LAMPS =
             word("body.lamps", "what is seen of the rear lamps", AtRear.class).byLoading();
     private static final MeasureKind PLATE =
@@ -326,7 +326,9 @@ final class BodyBuildMeasures implements Topic {
                 .map(fitment -> ((Body) fitment.details()).rear())
                 .filter(rear -> !rear.lamps().is(AtRear.HIDDEN))
                 .ifPresent(rear -> measures.add(Measure.of(
-                                LAMPS_CHECKED, "rear lamps", Choice.yesNo(rear.lampsChecked().is(YesNo.YES)))
+                                LAMPS_CHECKED,
+                                "rear lamps",
+                                Choice.yesNo(rear.lampsChecked().is(YesNo.YES)))
                         .given(rear.lamps())));
     }
 

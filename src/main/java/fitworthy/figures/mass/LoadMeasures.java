@@ -114,10 +114,10 @@ public final class LoadMeasures implements Topic {
         measures.add(Measure.of(
                         AXLE,
                         "front axle",
-                        plan.stretch().against(Levelling.front(loading, ratings.frontAxle()), ratings.frontAxle()),
+                        plan.stretch().against(Levelling.front(loading), ratings.frontAxle()),
                         ratings.frontAxle())
                 .worked(sheet)
-                .worked(Levelling.frontWorked(loading, ratings.frontAxle()))
+                .worked(Levelling.frontWorked(loading))
                 .atLeast(least.front()));
         measures.add(Measure.of(
                         AXLE, "rear axle", plan.stretch().against(axles.rear(), ratings.rearAxle()), ratings.rearAxle())

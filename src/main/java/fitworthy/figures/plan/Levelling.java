@@ -38,48 +38,34 @@ public record Levelling(Figure ball, Figure share, Figure lever, Figure reach) {
 
     /**
      * Masses as the front axle carries them with the bars on. By moments about the rear axle what they bring back is as
-     * if the ball stood that much nearer to it, at {@code (1 - share) overhang}. Where the share is not known, as if all
-     * were brought back; where there is no such hitch, or the vehicle's maker rules it out, as they are.
+     * if the ball stood that much nearer to it, at {@code (1 - share) overhang}. Where there is no such hitch, or the
+     * vehicle's maker rules it out, as they are.
      */
     public static List<PointMass> onFront(Plan plan, List<PointMass> masses) {
         if (!helpsFront(plan)) {
             return masses;
         }
-        Figure at =
-                plan.wheelbase().plus(plan.ballOverhang().times(Figure.of(1, 0).minus(mostBroughtBack(plan))));
+        Figure left = Figure.of(1, 0).minus(plan.towBar().levellingShare());
+        Figure at = plan.wheelbase().plus(plan.ballOverhang().times(left));
         return masses.stream()
                 .map(mass -> mass.sort() == PointMass.Sort.BALL ? mass.at(at) : mass)
                 .toList();
     }
 
+    /** What the front axle carries, in kg: with the bars on, which is more than without. */
+    public static Figure front(Loading loading) {
+        return helps(loading)
+                ? front(loading.plan(), loading.masses())
+                : loading.axles().front();
+    }
+
+    /** The same of masses that a vehicle carries, in kg. */
+    public static Figure front(Plan plan, List<PointMass> masses) {
+        return AxleLoads.of(onFront(plan, masses), plan.wheelbase()).front();
+    }
+
     private static boolean helpsFront(Plan plan) {
         return planned(plan) && !plan.ratings().levelling().is(YesNo.NO);
-    }
-
-    /** The share that is brought back; all where it is not known. */
-    private static Figure mostBroughtBack(Plan plan) {
-        return plan.towBar().levellingShare().or(Figure.of(1, 0));
-    }
-
-    /**
-     * What the front axle of a towing vehicle carries: with the bars on, which is more than without.
-     *
-     * @param limit for how much it is made, kg; where the share is not known, that decides whether it matters
-     * @return kg
-     */
-    public static Figure front(Loading loading, Figure limit) {
-        return front(loading, loading.masses(), limit);
-    }
-
-    /** The same with other masses aboard. */
-    public static Figure front(Loading loading, List<PointMass> masses, Figure limit) {
-        Plan plan = loading.plan();
-        Figure on = AxleLoads.of(onFront(plan, masses), plan.wheelbase()).front();
-        if (!helps(loading)) {
-            return on;
-        }
-        Figure share = plan.towBar().levellingShare();
-        return share.known() || !on.isAbove(limit) ? on : Figure.missing(share.missing());
     }
 
     private static boolean helps(Loading loading) {
@@ -87,15 +73,15 @@ public record Levelling(Figure ball, Figure share, Figure lever, Figure reach) {
     }
 
     /** How {@link #front} follows from the loads without the bars; nothing where there are none, or it is not known. */
-    public static Working[] frontWorked(Loading loading, Figure limit) {
+    public static Working[] frontWorked(Loading loading) {
         Plan plan = loading.plan();
-        return helps(loading) && front(loading, limit).known()
+        return helps(loading) && front(loading).known()
                 ? new Working[] {
                     new Working.Formula(
                             "with its bars = front + share x ball x overhang / wheelbase",
                             List.of(
                                     in("front", loading.axles().front(), "kg"),
-                                    in("share", mostBroughtBack(plan), "%"),
+                                    in("share", plan.towBar().levellingShare(), "%"),
                                     in("ball", loading.trailer().orElseThrow().ball(), "kg"),
                                     in("overhang", plan.ballOverhang(), "mm"),
                                     in("wheelbase", plan.wheelbase(), "mm")))

@@ -43,7 +43,10 @@ final class TrailerBrakeMeasures implements Topic {
             "towing.unbraked-heaviest", "kg", 0, "heaviest loaded trailer without brakes for the vehicle's kerb mass");
     private static final MeasureKind CHAINS = number("towing.chains", "", 0, "safety chains");
     private static final MeasureKind CHAINS_ALONE = number(
-            "towing.chains-alone", "", 0, "safety chains of a trailer that does not brake by itself when it breaks away");
+            "towing.chains-alone",
+            "",
+            0,
+            "safety chains of a trailer that does not brake by itself when it breaks away");
     private static final MeasureKind CONNECTION = yesNo("towing.connection", "whether trailer and vehicle match in it");
 
     @Override
@@ -70,8 +73,8 @@ final class TrailerBrakeMeasures implements Topic {
             measures.add(onAxles(AXLES, trailer));
             measures.add(Measure.of(CHAINS, "trailer", trailer.chains()));
             if (!trailer.breakaway().is(YesNo.YES)) {
-                measures.add(Measure.of(CHAINS_ALONE, "trailer", trailer.chains())
-                        .given(trailer.breakaway()));
+                measures.add(
+                        Measure.of(CHAINS_ALONE, "trailer", trailer.chains()).given(trailer.breakaway()));
             }
             connections(plan, trailer, measures);
         });

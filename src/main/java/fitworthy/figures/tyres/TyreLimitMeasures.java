@@ -61,7 +61,7 @@ final class TyreLimitMeasures implements Topic {
         Plan plan = loading.plan();
         if (!RunningGear.onTheRoad(plan).countInFull()) {
             Figure carried = RunningGear.tyresCarry(plan, false);
-            passenger(plan, "front axle", Levelling.front(loading, carried), carried, measures);
+            passenger(plan, "front axle", Levelling.front(loading), carried, measures);
             passenger(plan, "rear axle", loading.axles().rear(), RunningGear.tyresCarry(plan, true), measures);
         }
     }

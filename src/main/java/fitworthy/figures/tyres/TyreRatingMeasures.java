@@ -139,11 +139,7 @@ public final class TyreRatingMeasures implements Topic {
 
     @Override
     public void loading(Loading loading, List<Measure> measures) {
-        Plan plan = loading.plan();
-        Figure tyres = RunningGear.tyresCarry(plan, false);
-        Figure most = RunningGear.wheelsInQuestion(plan) ? tyres.least(RunningGear.wheelsCarry(plan, false)) : tyres;
-        Figure front = Levelling.front(loading, most);
-        axle(loading, "front axle", front, loading.least().front(), false, measures);
+        axle(loading, "front axle", Levelling.front(loading), loading.least().front(), false, measures);
         axle(loading, "rear axle", loading.axles().rear(), loading.least().rear(), true, measures);
     }
 
@@ -153,7 +149,7 @@ public final class TyreRatingMeasures implements Topic {
         Plan plan = loading.plan();
         Figure carried = RunningGear.tyresCarry(plan, rear);
         Working sheet = MassWorkings.axles(loading.masses(), plan.wheelbase());
-        Working[] barsOn = rear || !load.known() ? new Working[0] : Levelling.frontWorked(loading, carried);
+        Working[] barsOn = rear ? new Working[0] : Levelling.frontWorked(loading);
         measures.add(Measure.of(LOAD, axle, plan.stretch().against(load, carried), carried)
                 .worked(RunningGear.tyresCarried(plan, rear))
                 .worked(sheet)

@@ -45,8 +45,8 @@ class AxleLoadsTest {
     void agreesWithTheBodyBuilderExampleOfALoadedBody() {
         double inch = 0.0254;
         double pound = 0.45359237;
-        AxleLoads loads = AxleLoads.of(
-                List.of(mass(14_500 * pound, 0, (168 / 2.0 + 72) * inch)), Figure.of(214 * inch, 0));
+        AxleLoads loads =
+                AxleLoads.of(List.of(mass(14_500 * pound, 0, (168 / 2.0 + 72) * inch)), Figure.of(214 * inch, 0));
         assertEquals(10_570, loads.rear().value() / pound, 0.5);
         assertEquals(3_929.9, loads.front().value() / pound, 0.1);
     }

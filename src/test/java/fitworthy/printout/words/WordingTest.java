@@ -7,10 +7,14 @@ import fitworthy.Books;
 import fitworthy.Sheets;
 import fitworthy.advice.Adviser;
 import fitworthy.advice.Outcome.Finding;
+import fitworthy.book.HouseReader;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.printout.Printed;
 import fitworthy.source.FaultsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** What a remedy says is rounded so that doing it is enough; the line with what was compared is rounded as usual. */
 class WordingTest {
@@ -55,11 +59,24 @@ class WordingTest {
     }
 
     @Test
-    void aLimitOfNothingIsToldInWords() throws FaultsException {
-        reads(
-                "greatest axle load of a trailer without a breakaway brake 1250 kg, none allowed",
-                "towing.breakaway-missing",
-                "region: uk\ntrailer: {name: Van, mass: 1200 kg, rated: 1300 kg, gtm: 1250 kg, brakes: over-run, breakaway: no}");
+    void aLimitOfNothingIsToldInWords(@TempDir Path folder) throws Exception {
+        Path house = folder.resolve("house.yaml");
+        Files.writeString(
+                house,
+                "shop: Saltbush Fit-out\nvalues:\n  - {practice: water.surge-most, region: any, from: 2026-01-01, value: 0 L}\n");
+        Finding finding = Adviser.advise(
+                        Books.engine().with(HouseReader.read(house, Books.shipped())),
+                        Sheets.plainWith(
+                                "tanks: [{name: Water, liquid: water, capacity: 60 L, fill: 100 %, stock: no, mass: 2 kg,"
+                                        + " at: {x: 2000 mm, y: 0 mm, z: 700 mm}, water: {baffled: no}}]"))
+                .findings()
+                .stream()
+                .filter(each -> each.judged().id().equals("water.surges"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(
+                "none allowed (house value)",
+                Wording.limit(finding.judged(), finding.comparison().orElseThrow()));
     }
 
     private static void compared(String words, String gvm) throws FaultsException {
