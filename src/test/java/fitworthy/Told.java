@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.node.TextNode;
 import fitworthy.advice.Advice;
 import fitworthy.book.Severity;
 import fitworthy.printout.JsonPrintout;
@@ -17,6 +18,8 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 
 /** Everything that is printed of advice, in an order that does not hang on the order of the sheet or of the book. */
@@ -49,7 +52,9 @@ public final class Told {
 
     private static JsonNode sorted(JsonNode node) {
         if (node instanceof ObjectNode fields) {
-            fields.properties().forEach(each -> each.setValue(sorted(each.getValue())));
+            fields.properties()
+                    .forEach(each -> each.setValue(
+                            each.getKey().equals("words") ? listed(each.getValue()) : sorted(each.getValue())));
         } else if (node instanceof ArrayNode items) {
             List<JsonNode> all = new ArrayList<>();
             items.forEach(each -> all.add(sorted(each)));
@@ -57,6 +62,11 @@ public final class Told {
             items.removeAll().addAll(all);
         }
         return node;
+    }
+
+    /** What is listed in a sentence. */
+    private static JsonNode listed(JsonNode words) {
+        return TextNode.valueOf(Stream.of(words.asText().split(", ")).sorted().collect(Collectors.joining(", ")));
     }
 
     /** What an item is about, without its figures. */

@@ -125,10 +125,10 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
         private final Concerned concerned;
         private final Burden burden;
         private final Ordering ordering;
+        private static final List<String> OWN = List.of("fitments", "tanks");
+
         /** By name, in the order of the sheet. */
         private final Map<String, Planned> planned = new LinkedHashMap<>();
-
-        private static final List<String> OWN = List.of("fitments", "tanks");
 
         private final Map<String, List<Reason>> reasons = new HashMap<>();
         private final Map<String, Set<Missing>> lacking = new HashMap<>();

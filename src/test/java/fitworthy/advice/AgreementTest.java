@@ -399,7 +399,7 @@ class AgreementTest {
     }
 
     private static String swapped(String text) {
-        return Pattern.compile("\\b(left|right)(?= mirror|\\.)")
+        return Pattern.compile("\\b(left|right)(?= mirror|[.:])")
                 .matcher(text)
                 .replaceAll(side -> side.group().equals("left") ? "right" : "left");
     }
