@@ -41,9 +41,6 @@ public final class Adviser {
             .thenComparing(finding -> finding.judged().card().follows())
             .thenComparing(BY_RULE);
 
-    private static final Comparator<Outcome> GRAVEST_FIRST =
-            Comparator.comparing(Adviser::severity).thenComparing(BY_RULE);
-
     private final RuleEngine engine;
     private final Sheet sheet;
     private final Budget.Bounds bounds;
@@ -140,7 +137,7 @@ public final class Adviser {
             byCase.put(name, own);
         }
         List<Finding> findings = sorted(Finding.class, WORST_FIRST);
-        List<NotAssessed> notAssessed = sorted(NotAssessed.class, GRAVEST_FIRST);
+        List<NotAssessed> notAssessed = sorted(NotAssessed.class, NotAssessed.GRAVEST_FIRST);
         List<String> looked = List.copyOf(facts.keySet());
         Runs own = new Runs(sheet, alike, byCase);
         return new Advice(
@@ -187,11 +184,6 @@ public final class Adviser {
         return outcome instanceof DoesNotApply off && off.reason() == Reason.GUARD
                 ? off.because(Reason.SAID_ALREADY)
                 : outcome;
-    }
-
-    /** What could not be assessed in the order of an advice. */
-    static List<NotAssessed> gravestFirst(List<NotAssessed> open) {
-        return open.stream().sorted(GRAVEST_FIRST).toList();
     }
 
     private static Severity severity(Outcome outcome) {

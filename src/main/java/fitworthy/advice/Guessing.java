@@ -96,7 +96,9 @@ final class Guessing {
                 findings,
                 met,
                 held,
-                open.size() == advice.notAssessed().size() ? advice.notAssessed() : Adviser.gravestFirst(open),
+                open.size() == advice.notAssessed().size()
+                        ? advice.notAssessed()
+                        : open.stream().sorted(NotAssessed.GRAVEST_FIRST).toList(),
                 advice.doesNotApply().stream()
                         .filter(off -> !(isPutAway(off) && sure.get(off.key()) instanceof NotAssessed))
                         .toList(),

@@ -111,6 +111,11 @@ public sealed interface Outcome {
     /** A figure or a practice value is missing. */
     record NotAssessed(Judged judged, List<Missing> missing) implements Outcome {
 
+        /** The order in which an advice has them. */
+        static final Comparator<NotAssessed> GRAVEST_FIRST = Comparator.comparing(
+                        (NotAssessed open) -> open.judged().card().severity().value())
+                .thenComparing(open -> open.judged().id());
+
         /** What it waits for: where the rule book itself lacks something that alone, as nothing else would help. */
         public List<Missing> waitsFor() {
             List<Missing> gaps = missing.stream().filter(Missing::isInBook).toList();

@@ -19,7 +19,7 @@ import java.util.List;
 /** Whether axles and tyres of the trailer bear what is on them, and how long and wide it is. */
 final class UnderTrailerMeasures implements Topic {
     private static final MeasureKind AXLE_LOAD =
-            rated("towing.axle-load", "kg", 0, "load on the trailer's axles", "their rating, GTM");
+            rated("towing.axle-load", "kg", 0, "load on the trailer's axles", "GTM");
     private static final MeasureKind TYRE_LOAD =
             rated("towing.tyre-load", "kg", 0, "load on the trailer's axles", "what its tyres carry");
     private static final MeasureKind LEVELLED = rated(
