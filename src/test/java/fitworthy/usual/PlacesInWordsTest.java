@@ -227,7 +227,6 @@ class PlacesInWordsTest {
             delimiter = '|',
             value = {
                 "on the rof | 'on the rof' is no place in words (did you mean 'on the roof'?)",
-                "ask | 'ask' is no place in words",
                 "120 behind the rear axle | '120' has no unit",
                 "-120 mm behind the rear axle | '-120 mm' is negative",
                 "somewhere behind the door | 'door' is nothing to measure a place from",
@@ -240,6 +239,15 @@ class PlacesInWordsTest {
         assertEquals("cargo.2.at", faults.get(0).path());
         assertTrue(faults.get(0).problem().startsWith(problem), faults.get(0).problem());
         assertTrue(faults.get(0).place().column() > 0);
+    }
+
+    @Test
+    void aPlaceMayBeAskedForLikeAnyFigure() throws FaultsException {
+        Point asked = placed(box("ask"));
+        assertEquals(
+                List.of("cargo.Box.at.x"),
+                asked.x().missing().stream().map(Missing::path).toList());
+        assertEquals(placed(box("{x: ask}")), asked);
     }
 
     /** 1191.05 kg stand on the rear axle, the box adds 100 kg, and 150 mm are 5.26 kg of it. */
