@@ -117,6 +117,9 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
     /** Decides on the parts of a plan one by one: what is found on each, what is not known of it, and what it hangs on. */
     private static final class Decisions {
 
+        /** The lists of a sheet whose items are parts. */
+        private static final List<String> LISTS = List.of("fitments", "tanks");
+
         /** What is asked of a part, whether fitment or tank. @param in what it stands in or on */
         private record Planned(String name, String in, Money price, Figure leadTime) {}
 
@@ -125,8 +128,6 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
         private final Concerned concerned;
         private final Burden burden;
         private final Ordering ordering;
-        private static final List<String> OWN = List.of("fitments", "tanks");
-
         /** By name, in the order of the sheet. */
         private final Map<String, Planned> planned = new LinkedHashMap<>();
 
@@ -239,7 +240,8 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
         /** The planned part of which a figure is. */
         private Optional<String> partOf(Missing figure) {
             return planned.keySet().stream()
-                    .filter(name -> OWN.stream().anyMatch(list -> figure.path().startsWith(list + "." + name + ".")))
+                    .filter(name ->
+                            LISTS.stream().anyMatch(list -> figure.path().startsWith(list + "." + name + ".")))
                     .findFirst();
         }
 

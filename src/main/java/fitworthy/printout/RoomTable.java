@@ -16,7 +16,6 @@ import fitworthy.figures.room.Most;
 import fitworthy.figures.room.RoomMeasures;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Figure;
-import fitworthy.quantity.QuantityText;
 import fitworthy.sheet.Trailer;
 import fitworthy.source.Words;
 import java.util.ArrayList;
@@ -157,7 +156,9 @@ final class RoomTable {
         if (!none && loading.aboard().stream().noneMatch(RoomTable::isOnRoof)) {
             texts.add(
                     roof.known()
-                            ? "on the roof up to " + QuantityText.shown(Math.floor(roof.value() + 1e-6), "kg")
+                            ? "on the roof up to "
+                                    + Wording.quantity(
+                                            RoomMeasures.ABOARD.printed(roof.value(), -1), RoomMeasures.ABOARD)
                             : "on the roof not worked out");
         }
         return String.join("; ", texts);
