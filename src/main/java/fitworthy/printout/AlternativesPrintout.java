@@ -48,7 +48,7 @@ public final class AlternativesPrintout {
                 alternatives.plans().stream().map(Alternative::kept).toList();
         page.wrapped(0, "Fitworthy: open choices side by side; advice, not certification");
         page.rule();
-        ChangeWords.cutShort(alternatives).ifPresent(cut -> {
+        CombinationWords.cutShort(alternatives).ifPresent(cut -> {
             page.wrapped(0, cut + " Vary fewer with --option, or give more --seconds.");
             page.blank();
         });
@@ -58,7 +58,7 @@ public final class AlternativesPrintout {
         for (int i = 0; i < plans.size(); i++) {
             page.hanging(
                     String.format(Locale.ROOT, "%-4d", i + 1),
-                    ChangeWords.choices(alternatives.plans().get(i), i));
+                    CombinationWords.choices(alternatives.plans().get(i), i));
         }
         page.blank();
         best(plans, alternatives.complete());
@@ -143,7 +143,7 @@ public final class AlternativesPrintout {
         }
         page.wrapped(0, "STOPS THAT REMAIN");
         words.forEach((stop, title) ->
-                page.hanging("  - ", ChangeWords.plansWith(stop, plans) + ": " + title + " (" + stop + ")"));
+                page.hanging("  - ", CombinationWords.plansWith(stop, plans) + ": " + title + " (" + stop + ")"));
     }
 
     private <T> void row(String name, Stream<T> columns, Function<T, String> cell) {

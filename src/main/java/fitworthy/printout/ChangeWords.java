@@ -3,9 +3,7 @@ package fitworthy.printout;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Arrangement.Group;
-import fitworthy.advice.Arrangement.Told;
 import fitworthy.advice.Counts;
-import fitworthy.advice.Margin;
 import fitworthy.advice.Outcome;
 import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Check;
@@ -18,8 +16,6 @@ import fitworthy.document.Page;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.printout.words.SeverityWords;
 import fitworthy.printout.words.Wording;
-import fitworthy.search.Alternatives;
-import fitworthy.search.Alternatives.Alternative;
 import fitworthy.search.Change;
 import fitworthy.search.Mender.Mending;
 import fitworthy.search.Mender.Offer;
@@ -35,7 +31,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** What is said of changed plans, on a screen and on paper. */
@@ -46,9 +41,6 @@ public final class ChangeWords {
 
     /** The share by which something has to be passed further before that is told. */
     private static final double LEAST_WORSE = 0.01;
-
-    /** Plans that are numbered one by one; of more the number tells enough. */
-    private static final int MOST_PLANS = 8;
 
     /** Before the verdict on a changed plan. */
     public static final String THEN = "Then: ";
@@ -62,15 +54,6 @@ public final class ChangeWords {
                         ? ""
                         : " Time ran out, or there were too many combinations, before all were tried; there may be smaller "
                                 + "changes.");
-    }
-
-    /** How many combinations were looked at where time ran out before all were. */
-    public static Optional<String> cutShort(Alternatives<?> alternatives) {
-        return alternatives.complete()
-                ? Optional.empty()
-                : Optional.of("Time ran out: " + alternatives.plans().size() + " of "
-                        + (alternatives.all() == Long.MAX_VALUE ? "more than " : "") + alternatives.all()
-                        + " combinations were looked at. What is said of the best holds among these alone.");
     }
 
     /** That there is nothing to clear, as far as that is known. */
@@ -98,7 +81,7 @@ public final class ChangeWords {
 
     /** What to do, how many stops that leaves, and what is left of the limits then. */
     static String way(Advice planned, Offer offer) {
-        int stops = heads(Severity.STOP, offer.advice()).size();
+        int stops = ClearedWords.heads(Severity.STOP, offer.advice()).size();
         return Words.capital(brief(offer)) + ": "
                 + (stops == 0 ? "no stop remains" : stops + (stops == 1 ? " stop remains" : " stops remain")) + ". "
                 + Stream.concat(left(planned, offer).stream(), moreToChange(planned, offer).stream())
@@ -109,7 +92,7 @@ public final class ChangeWords {
     private static Optional<String> moreToChange(Advice planned, Offer offer) {
         List<String> fresh = fresh(planned, offer)
                 .filter(group -> group.severity().compareTo(Severity.CHANGE) <= 0)
-                .map(ChangeWords::title)
+                .map(ClearedWords::title)
                 .toList();
         return fresh.isEmpty()
                 ? Optional.empty()
@@ -122,9 +105,9 @@ public final class ChangeWords {
         terms.add(sentence(effects(planned, offer, TermsWords.all(Terms.of(planned), offer.terms()))));
         left(planned, offer).ifPresent(terms::add);
         terms.add(THEN + Verdict.of(Arrangement.of(offer.advice())));
-        heads(Severity.STOP, offer.advice())
+        ClearedWords.heads(Severity.STOP, offer.advice())
                 .forEach(told -> terms.add("Stop that remains: "
-                        + alike(told).map(ChangeWords::need).collect(Collectors.joining(" "))));
+                        + ClearedWords.alike(told).map(ChangeWords::need).collect(Collectors.joining(" "))));
         return terms;
     }
 
@@ -168,7 +151,7 @@ public final class ChangeWords {
 
     /** A stop and what it needs. */
     static String need(Group<Finding> stop) {
-        return title(stop) + FindingBrief.loading(stop) + ". " + Wording.remedy(stop.worst());
+        return ClearedWords.title(stop) + FindingBrief.loading(stop) + ". " + Wording.remedy(stop.worst());
     }
 
     /** The stops of a plan, waived or not: no change is offered for a waiver. */
@@ -176,22 +159,6 @@ public final class ChangeWords {
         return Arrangement.of(advice).findings().stream()
                 .filter(group -> group.severity() == Severity.STOP)
                 .toList();
-    }
-
-    /** What of a severity is told by itself, as the verdict counts it; waived or not. */
-    private static List<Told> heads(Severity severity, Advice advice) {
-        return Arrangement.of(advice).told().stream()
-                .filter(told -> told.head().severity() == severity)
-                .toList();
-    }
-
-    /** What it tells that is as severe as itself. */
-    private static Stream<Group<Finding>> alike(Told told) {
-        return told.all().filter(group -> group.severity() == told.head().severity());
-    }
-
-    private static String title(Group<Finding> finding) {
-        return Wording.fill(finding.card().title(), finding.worst());
     }
 
     /** What to do, without the names of all that goes with a part where these are many. */
@@ -205,7 +172,7 @@ public final class ChangeWords {
     static List<String> help(Advice planned, Offer offer, int lines, int width) {
         String effects = effects(planned, offer);
         List<List<String>> ways = Stream.of(true, false)
-                .map(named -> cleared(planned, offer, named))
+                .map(named -> ClearedWords.cleared(planned, offer, named))
                 .flatMap(cleared -> Stream.of(
                         Stream.of(cleared, effects)
                                 .filter(part -> !part.isEmpty())
@@ -221,135 +188,6 @@ public final class ChangeWords {
         return sentence(effects(planned, offer, TermsWords.changed(Terms.of(planned), offer.terms())));
     }
 
-    /** What a single change clears. @param named whether the stops are named */
-    public static String cleared(Advice planned, Offer offer, boolean named) {
-        List<Told> before = heads(Severity.STOP, planned);
-        List<String> parts = new ArrayList<>(cleared(before, offer, named));
-        parts.addAll(cleared(heads(Severity.CHANGE, planned), offer, named));
-        int left = heads(Severity.STOP, offer.advice()).size();
-        String remain = left == 0
-                ? before.isEmpty() ? "" : " No stop remains."
-                : " " + left + (left == 1 ? " stop remains." : " stops remain.");
-        return parts.isEmpty()
-                ? "Clears no stop. Over by: " + nearer(planned, offer, named) + "."
-                : "Clears " + String.join(" and ", parts) + "." + thenTooClose(planned, offer) + remain;
-    }
-
-    /** What is cleared by less than can be known; empty where it is surely cleared. */
-    private static String thenTooClose(Advice planned, Offer offer) {
-        Set<Check> gone = gone(Arrangement.of(planned).findings(), offer).stream()
-                .filter(group -> group.severity().compareTo(Severity.CHANGE) <= 0)
-                .map(group -> group.worst().check())
-                .collect(Collectors.toSet());
-        Map<Check, Assessed> close = new LinkedHashMap<>();
-        Stream.<List<? extends Assessed>>of(offer.advice().met(), offer.advice().held())
-                .flatMap(List::stream)
-                .filter(outcome -> gone.contains(outcome.check())
-                        && outcome.comparison().filter(Comparison::uncertain).isPresent())
-                .forEach(outcome -> close.putIfAbsent(outcome.check(), outcome));
-        return close.isEmpty()
-                ? ""
-                : " Then too close to call: "
-                        + close.values().stream()
-                                .map(outcome -> Verdict.name(outcome) + Verdict.in(outcome))
-                                .distinct()
-                                .collect(Collectors.joining(", "))
-                        + ".";
-    }
-
-    /** What of one severity is cleared whole, and of what only part is. */
-    private static List<String> cleared(List<Told> before, Offer offer, boolean named) {
-        List<Group<Finding>> whole = new ArrayList<>();
-        List<Group<Finding>> part = new ArrayList<>();
-        for (Told told : before) {
-            List<Group<Finding>> all = alike(told).toList();
-            List<Group<Finding>> gone = gone(all, offer);
-            if (gone.size() == all.size()) {
-                whole.add(told.head());
-            } else {
-                part.addAll(gone);
-            }
-        }
-        return Stream.of(counted("", whole, named), counted("part of ", part, named))
-                .filter(words -> !words.isEmpty())
-                .toList();
-    }
-
-    /** How many of one severity, and which; empty where none is. */
-    private static String counted(String before, List<Group<Finding>> findings, boolean named) {
-        return findings.isEmpty()
-                ? ""
-                : before + findings.size() + " "
-                        + SeverityWords.behind(findings.size(), findings.get(0).severity())
-                        + (named
-                                ? " ("
-                                        + findings.stream()
-                                                .map(ChangeWords::title)
-                                                .collect(Collectors.joining("; ")) + ")"
-                                : "");
-    }
-
-    private static List<Group<Finding>> gone(List<Group<Finding>> before, Offer offer) {
-        Set<Check> found =
-                offer.advice().findings().stream().map(Outcome::check).collect(Collectors.toSet());
-        return before.stream()
-                .filter(group -> !found.contains(group.worst().check()))
-                .toList();
-    }
-
-    /** By how much limits are passed, before and after. @param all or the one alone that is passed furthest */
-    private static String nearer(Advice planned, Offer offer, boolean all) {
-        Map<String, Margin> after = Arrangement.of(offer.advice()).margins().stream()
-                .collect(Collectors.toMap(Margin::limit, margin -> margin));
-        List<Margin> nearer = Arrangement.of(planned).margins().stream()
-                .filter(margin -> margin.least() < 0 && after.containsKey(margin.limit()))
-                .filter(margin -> after.get(margin.limit()).least() > margin.least())
-                .sorted(Comparator.comparingDouble(Margin::least))
-                .toList();
-        if (nearer.isEmpty()) {
-            return nearerElsewhere(planned, after);
-        }
-        int told = all ? nearer.size() : Math.min(1, nearer.size());
-        return nearer.stream()
-                        .limit(told)
-                        .map(margin ->
-                                limit(margin) + " " + over(margin) + " -> " + over(after.get(margin.limit())) + " kg")
-                        .collect(Collectors.joining(", "))
-                + (told < nearer.size() ? " and " + (nearer.size() - told) + " more" : "");
-    }
-
-    /** What is nearer in loadings other than the one that passes a limit furthest. */
-    private static String nearerElsewhere(Advice planned, Map<String, Margin> after) {
-        List<String> nearer = new ArrayList<>();
-        for (Margin margin : Arrangement.of(planned).margins()) {
-            Margin then = after.get(margin.limit());
-            if (then != null) {
-                margin.left().forEach((loading, left) -> {
-                    if (left < 0 && then.left().getOrDefault(loading, left) > left) {
-                        nearer.add(limit(margin) + " " + over(margin.outcomes().get(loading)) + " -> "
-                                + over(then.outcomes().get(loading)) + " kg (" + loading + ")");
-                    }
-                });
-            }
-        }
-        return String.join(", ", nearer);
-    }
-
-    private static String limit(Margin margin) {
-        return margin.limit().replaceFirst("^vehicle.*: |: axle limit$", "");
-    }
-
-    /** By how many kg a limit is passed. */
-    private static String over(Margin margin) {
-        return over(margin.worst());
-    }
-
-    private static String over(Assessed outcome) {
-        return outcome.comparison().orElseThrow().margin() < 0
-                ? Wording.margin(outcome).substring(1).replace(" kg", "")
-                : "0";
-    }
-
     private static List<String> effects(Advice planned, Offer offer, List<String> terms) {
         List<String> effects = new ArrayList<>(terms);
         String words = offer.changes().stream().map(Change::words).collect(Collectors.joining());
@@ -359,7 +197,7 @@ public final class ChangeWords {
         TermsWords.without("with", after, before, words).ifPresent(effects::add);
         effects.addAll(LostWords.of(planned.sheet(), offer.changes()));
         List<String> fresh = fresh(planned, offer)
-                .map(group -> "new " + SeverityWords.behind(1, group.severity()) + ": " + title(group))
+                .map(group -> "new " + SeverityWords.behind(1, group.severity()) + ": " + ClearedWords.title(group))
                 .toList();
         if (!fresh.isEmpty()) {
             effects.add(String.join(", ", fresh));
@@ -433,36 +271,11 @@ public final class ChangeWords {
     static List<Group<Finding>> withoutWay(Advice planned, Mending mending) {
         Set<Check> cleared = Stream.concat(
                         mending.ways().stream().map(way -> way.finding().check()),
-                        mending.best().stream().flatMap(offer -> gone(stops(planned), offer).stream()
+                        mending.best().stream().flatMap(offer -> ClearedWords.gone(stops(planned), offer).stream()
                                 .map(group -> group.worst().check())))
                 .collect(Collectors.toSet());
         return stops(planned).stream()
                 .filter(group -> !cleared.contains(group.worst().check()))
                 .toList();
-    }
-
-    /** Which plans have a stop. */
-    static String plansWith(String stop, List<ComparedPlan> plans) {
-        List<String> having = IntStream.range(0, plans.size())
-                .filter(i -> plans.get(i).stops().containsKey(stop))
-                .mapToObj(i -> String.valueOf(i + 1))
-                .toList();
-        return having.size() == plans.size() ? "every plan" : "plan " + Words.few(having, MOST_PLANS);
-    }
-
-    /** In few words, what a combination comes to. */
-    public static String counts(ComparedPlan plan) {
-        long stops = plan.found(Severity.STOP);
-        long changes = plan.found(Severity.CHANGE);
-        return stops + " " + SeverityWords.behind(stops, Severity.STOP) + ", " + changes + " "
-                + SeverityWords.behind(changes, Severity.CHANGE) + ", parts " + TermsWords.price(plan.terms());
-    }
-
-    /** The choices of a combination. @param number from 0; the first is the plan as written */
-    public static String choices(Alternative<?> alternative, int number) {
-        return alternative.choices().stream()
-                        .map(choice -> choice.option() + ": " + choice.choice())
-                        .collect(Collectors.joining("; "))
-                + (number == 0 ? " (as written)" : "");
     }
 }

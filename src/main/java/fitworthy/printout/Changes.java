@@ -86,7 +86,7 @@ final class Changes {
                 mending.best().stream()
                         .map(offer -> Row.of(
                                 ChangeWords.brief(offer),
-                                ChangeWords.cleared(planned, offer, true),
+                                ClearedWords.cleared(planned, offer, true),
                                 ChangeWords.effects(planned, offer)))
                         .toList());
     }
@@ -143,7 +143,8 @@ final class Changes {
         int all = alternatives.plans().size();
         for (int i = 0; i < Math.min(MOST_CHOICES, all); i++) {
             Alternative<ComparedPlan> plan = alternatives.plans().get(i);
-            told.add(ChangeWords.choices(plan, i).replace("; ", ", ") + " (" + ChangeWords.counts(plan.kept()) + ")");
+            told.add(CombinationWords.choices(plan, i).replace("; ", ", ") + " (" + CombinationWords.counts(plan.kept())
+                    + ")");
         }
         return new Paragraph("Open choices: " + String.join("; ", told)
                 + (all > MOST_CHOICES ? "; and " + (all - MOST_CHOICES) + " more" : "") + ".");
@@ -172,8 +173,8 @@ final class Changes {
         for (int i = 0; i < plans.size(); i++) {
             ComparedPlan plan = plans.get(i);
             String number = String.valueOf(i + 1);
-            List<String> cells = new ArrayList<>(
-                    List.of(number, ChangeWords.choices(alternatives.plans().get(i), i)));
+            List<String> cells = new ArrayList<>(List.of(
+                    number, CombinationWords.choices(alternatives.plans().get(i), i)));
             for (Severity severity : Severity.values()) {
                 cells.add(String.valueOf(plan.found(severity)));
             }
@@ -191,7 +192,8 @@ final class Changes {
         List<Column> leftColumns = new ArrayList<>(List.of(text("Plan", 8)));
         limits.forEach(limit -> leftColumns.add(figure(limit, 92 / limits.size())));
         List<Block> blocks = new ArrayList<>();
-        ChangeWords.cutShort(alternatives).ifPresent(cut -> blocks.add(new Paragraph(cut + " 'compare' shows more.")));
+        CombinationWords.cutShort(alternatives)
+                .ifPresent(cut -> blocks.add(new Paragraph(cut + " 'compare' shows more.")));
         blocks.add(new Table(
                 (alternatives.complete() ? "Every combination" : "The combinations that were looked at")
                         + ", each run through the whole rule book",
@@ -217,7 +219,7 @@ final class Changes {
                     "Stops that remain",
                     List.of(text("Stop", 75), text("In", 25)),
                     stops.entrySet().stream()
-                            .map(stop -> Row.of(stop.getValue(), ChangeWords.plansWith(stop.getKey(), plans)))
+                            .map(stop -> Row.of(stop.getValue(), CombinationWords.plansWith(stop.getKey(), plans)))
                             .toList()));
         }
         if (!limits.isEmpty()) {

@@ -16,12 +16,12 @@ public sealed interface MirrorDetails extends Details {
             @Field("the right one, as it stands when towing") Mirror right,
             @Field(
                             value =
-                                    "what becomes of them without the trailer; planned ones come in where left out, others where they have an edge when retracted",
+                                    "what becomes of the mirrors without the trailer; planned ones come in where left out, others where they have an edge when retracted",
                             find = "the maker")
                     Choice<Stow> stow,
             @Field(value = "whether the mirrors hold direction indicators", find = "a look") Choice<YesNo> indicators,
-            @Field(value = "whether they hold cameras", find = "a look") Choice<YesNo> cameras,
-            @Field(value = "whether they hold the lamps of a blind-spot warning", find = "a look")
+            @Field(value = "whether there are cameras in the mirrors", find = "a look") Choice<YesNo> cameras,
+            @Field(value = "whether the lamps of a blind-spot warning are in the mirrors", find = "a look")
                     Choice<YesNo> blindSpotLamps)
             implements MirrorDetails {}
 

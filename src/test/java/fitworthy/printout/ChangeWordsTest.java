@@ -71,10 +71,10 @@ class ChangeWordsTest {
         assertEquals(
                 "Clears 1 stop (Loaded mass is above the GVM). Then too close to call: GVM (everything aboard). No stop"
                         + " remains.",
-                ChangeWords.cleared(planned, offer(advice(plan.formatted("59.6 kg +/- 14 kg"))), true));
+                ClearedWords.cleared(planned, offer(advice(plan.formatted("59.6 kg +/- 14 kg"))), true));
         assertEquals(
                 "Clears 1 stop (Loaded mass is above the GVM). No stop remains.",
-                ChangeWords.cleared(planned, offer(advice(plan.formatted("46 kg +/- 14 kg"))), true));
+                ClearedWords.cleared(planned, offer(advice(plan.formatted("46 kg +/- 14 kg"))), true));
     }
 
     /** GVM, and both axles told as one: the verdict counts two, and so does what a change leaves. */
@@ -84,11 +84,11 @@ class ChangeWordsTest {
         assertTrue(Verdict.of(Arrangement.of(planned)).contains(" 2 stops"), Verdict.of(Arrangement.of(planned)));
         assertEquals(
                 "Clears part of 1 stop (The rear axle carries more than its limit). 2 stops remain.",
-                ChangeWords.cleared(planned, offer(advice(AXLES.formatted("1300 kg"))), true));
+                ClearedWords.cleared(planned, offer(advice(AXLES.formatted("1300 kg"))), true));
         Advice then = advice(AXLES.formatted("1300 kg").replace("1320", "1400"));
         assertEquals(
                 "Clears 1 stop (The rear axle carries more than its limit). 1 stop remains.",
-                ChangeWords.cleared(planned, offer(then), true));
+                ClearedWords.cleared(planned, offer(then), true));
         assertEquals(
                 1,
                 ChangeWords.terms(planned, offer(then)).stream()

@@ -4,6 +4,8 @@ import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.book.Severity;
 import fitworthy.printout.ChangeWords;
+import fitworthy.printout.ClearedWords;
+import fitworthy.printout.CombinationWords;
 import fitworthy.printout.ComparedPlan;
 import fitworthy.printout.LookedFor;
 import fitworthy.search.Alternatives;
@@ -57,10 +59,10 @@ public record Offered(List<String> notes, List<Group> groups, boolean complete) 
                 (key, offer) -> new Item(
                         key,
                         ChangeWords.brief(offer),
-                        List.of(ChangeWords.cleared(planned, offer, true), ChangeWords.effects(planned, offer)),
+                        List.of(ClearedWords.cleared(planned, offer, true), ChangeWords.effects(planned, offer)),
                         offer.changes()));
         found.alternatives().ifPresent(all -> {
-            ChangeWords.cutShort(all).ifPresent(notes::add);
+            CombinationWords.cutShort(all).ifPresent(notes::add);
             choices(groups, all);
         });
         return new Offered(notes, groups, found.complete());
@@ -86,15 +88,15 @@ public record Offered(List<String> notes, List<Group> groups, boolean complete) 
             var plan = all.plans().get(i);
             items.add(new Item(
                     "choice-" + i,
-                    ChangeWords.choices(plan, i),
-                    List.of(ChangeWords.counts(plan.kept())),
+                    CombinationWords.choices(plan, i),
+                    List.of(CombinationWords.counts(plan.kept())),
                     List.copyOf(plan.choices())));
         }
         if (!items.isEmpty()) {
             groups.add(new Group(
                     "Open choices; as written: "
-                            + ChangeWords.choices(all.plans().get(0), 1) + " ("
-                            + ChangeWords.counts(all.plans().get(0).kept()) + ")",
+                            + CombinationWords.choices(all.plans().get(0), 1) + " ("
+                            + CombinationWords.counts(all.plans().get(0).kept()) + ")",
                     items));
         }
     }

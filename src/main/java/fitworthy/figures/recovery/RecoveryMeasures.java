@@ -231,11 +231,13 @@ public final class RecoveryMeasures implements Topic {
 
     /** The vehicle hangs on it, and beside a winch with a block the end of the line. */
     private static Measure pointLimit(Plan plan, String end, VehicleEnd at, Figure limit) {
-        Figure gvm = plan.ratings().gvm();
+        Measure limited = Measure.of(POINT_LIMIT, end, limit, held(plan, at));
         return Rigging.endingAt(at, plan)
-                .map(rigging -> Measure.of(POINT_LIMIT, end, limit, held(plan, at))
-                        .worked("held = max(GVM, pull)", in("GVM", gvm, "kg"), in("pull", rigging.pull(), "kg")))
-                .orElse(Measure.of(POINT_LIMIT, end, limit, gvm));
+                .map(rigging -> limited.worked(
+                        "held = max(GVM, pull)",
+                        in("GVM", plan.ratings().gvm(), "kg"),
+                        in("pull", rigging.pull(), "kg")))
+                .orElse(limited);
     }
 
     private static void winch(Plan plan, String name, Winch winch, List<Measure> measures) {
