@@ -15,6 +15,7 @@ import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetReader;
 import fitworthy.shelf.Shelves;
 import fitworthy.source.Node;
+import fitworthy.source.NodePath;
 import fitworthy.source.NodeReader;
 import fitworthy.source.Trees;
 import java.io.IOException;
@@ -27,10 +28,13 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.IntFunction;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -92,6 +96,17 @@ final class Growth {
         }
         table("parts", parts);
 
+        Map<String, Work> more = new LinkedHashMap<>();
+        for (int count : List.of(1, 4, 16)) {
+            Sheet loaded = scenario("touring", book, loadings(count));
+            more.put(count + " loadings", () -> Adviser.advise(engine, loaded));
+        }
+        for (int count : List.of(0, 4, 16)) {
+            Sheet open = scenario("touring", book, choices(count));
+            more.put(count + " more choices of two", () -> Adviser.advise(engine, open));
+        }
+        table("loadings and choices", more);
+
         Map<String, Work> rules = new LinkedHashMap<>();
         for (int count : List.of(50, 100, 200, 400)) {
             RuleEngine other = written(home.resolve("rules-" + count), book, ids(book, count));
@@ -146,6 +161,33 @@ final class Growth {
                         .collect(Collectors.joining());
     }
 
+    /** So many in place of the sheet's own, all of them towing, with less and less water. */
+    private static UnaryOperator<Node.Mapping> loadings(int count) {
+        Node.Mapping cases = yaml(
+                "cases:\n",
+                count,
+                i -> "  - {name: towing " + i + ", towing: yes, filled: {Water tank: " + (100 - 5 * i) + " %}}\n");
+        return tree -> Trees.with(tree, NodePath.of("cases"), cases.get("cases"));
+    }
+
+    /** Each between a light part and a heavier one. */
+    private static UnaryOperator<Node.Mapping> choices(int count) {
+        String part = "  - {name: %s %d, kind: other, mass: %d kg, at: {x: 1500 mm, y: 0 mm, z: 900 mm}}\n";
+        Node.Mapping parts =
+                yaml("fitments:\n", count, i -> part.formatted("Light", i, 1) + part.formatted("Heavy", i, 2));
+        Node.Mapping options = yaml("options:\n", count, i -> ("  - {name: Choice %1$d, choices:"
+                        + " [{name: light, parts: [Light %1$d]}, {name: heavy, parts: [Heavy %1$d]}]}\n")
+                .formatted(i));
+        return tree -> count == 0 ? tree : Trees.merged(Trees.merged(tree, parts), options);
+    }
+
+    private static Node.Mapping yaml(String heading, int count, IntFunction<String> item) {
+        return NodeReader.read(
+                "growth",
+                heading + IntStream.range(0, count).mapToObj(item).collect(Collectors.joining()),
+                new ArrayList<>());
+    }
+
     /** So many rules: the book's own by topic, then the same again under other ids. */
     private static List<String> ids(Book book, int count) {
         List<String> all = new ArrayList<>(book.rules().keySet());
@@ -174,12 +216,11 @@ final class Growth {
         }
         Set<String> practice = new HashSet<>();
         Map<String, Set<String>> topics = new HashMap<>();
-        for (String id : ids) {
+        for (String id : withTopics(book, ids)) {
             practice.addAll(book.rules().get(id.replace("-b.", ".")).practice());
             topics.computeIfAbsent(id.substring(0, id.indexOf('.')), each -> new TreeSet<>())
                     .add(id.substring(id.indexOf('.')));
         }
-        practice.forEach(id -> topics.computeIfAbsent(id.substring(0, id.indexOf('.')), each -> new TreeSet<>()));
         for (PracticeId asked : PracticeId.values()) {
             if (topics.containsKey(Book.topic(asked.id()))) {
                 practice.add(asked.id());
@@ -222,6 +263,25 @@ final class Growth {
         return BookLoader.load(folder, folder.resolveSibling("cache"), sentence -> {});
     }
 
+    /** These, and one more of each topic that has none of them but a practice that they compare with. */
+    private static Set<String> withTopics(Book book, List<String> ids) {
+        Set<String> all = new LinkedHashSet<>(ids);
+        for (List<String> more = ids; !more.isEmpty(); ) {
+            Set<String> topics = all.stream().map(Book::topic).collect(Collectors.toSet());
+            more = more.stream()
+                    .flatMap(id -> book.rules().get(id.replace("-b.", ".")).practice().stream())
+                    .map(Book::topic)
+                    .filter(topics::add)
+                    .map(topic -> book.rules().keySet().stream()
+                            .filter(id -> Book.topic(id).equals(topic))
+                            .findFirst()
+                            .orElseThrow())
+                    .toList();
+            all.addAll(more);
+        }
+        return all;
+    }
+
     /** The entries of a file whose id is wanted, under the id of another topic. */
     private static void write(
             Path target, Path source, Pattern entry, String name, String topic, String other, Set<String> wanted)
@@ -231,12 +291,16 @@ final class Growth {
             Matcher id = Pattern.compile(name).matcher(each);
             if (id.lookingAt()
                     && wanted.contains(id.group(1).substring(id.group(1).indexOf('.')))) {
-                text.append(each.replace("rule \"" + topic + ".", "rule \"" + other + ".")
+                // Under which rules it is told does not matter here, and not all of them are in the book.
+                text.append(each.replaceFirst("(?m)^  with: .*\\n", "")
+                        .replace("rule \"" + topic + ".", "rule \"" + other + ".")
                         .replace("give(\"" + topic + ".", "give(\"" + other + ".")
                         .replaceFirst("^" + topic + "\\.", other + "."));
             }
         }
-        Files.writeString(target, text.isEmpty() ? "# none\n" : text);
+        if (!text.isEmpty()) {
+            Files.writeString(target, text);
+        }
     }
 
     // Forty rules written out.
@@ -325,7 +389,7 @@ final class Growth {
             case "mass.full-combined" -> over("mass.raised-gvm-trailer", m, found);
             case "mass.gvm-axles" -> over("mass.raised-gvm-axles", m, found);
             case "mass.gvm" -> above("mass.heavy-class", m, "mass.light-gvm-most", practice, found);
-            case "mass.wheelbase-added" -> give("mass.wheelbase-weigh", m, true, found);
+            case "mass.wheelbase-added" -> give("mass.wheelbase-weigh", m, m.isKnown(), found);
             case "tyres.wheel-below-tyre" -> over("tyres.wheel-weaker-than-tyre", m, found);
             case "tyres.diameter-growth" ->
                 above("tyres.diameter-grown", m, "tyres.diameter-growth-most", practice, found);
@@ -438,11 +502,13 @@ final class Growth {
     }
 
     private static Sheet scenario(String name, Book book) throws Exception {
+        return scenario(name, book, tree -> tree);
+    }
+
+    private static Sheet scenario(String name, Book book, UnaryOperator<Node.Mapping> change) throws Exception {
+        Node.Mapping tree = NodeReader.read(Path.of("scenarios", name + ".yaml"), new ArrayList<>());
         return SheetReader.sheet(
-                Shelves.beside()
-                        .expanded(
-                                NodeReader.read(Path.of("scenarios", name + ".yaml"), new ArrayList<>()),
-                                new ArrayList<>()),
+                Shelves.beside().expanded(change.apply(tree), new ArrayList<>()),
                 book.regions().keySet(),
                 new ArrayList<>());
     }

@@ -122,7 +122,8 @@ public final class Figure {
 
     /** Whether it is more than another in ten digits; not where either is missing, as for all that follow. */
     public boolean isAbove(Figure other) {
-        return rounded(value) > rounded(other.value);
+        // Rounding keeps the order: what is not above before is not above after.
+        return value > other.value && rounded(value) > rounded(other.value);
     }
 
     public boolean isBelow(Figure other) {
@@ -130,7 +131,7 @@ public final class Figure {
     }
 
     public boolean isAtMost(Figure other) {
-        return rounded(value) <= rounded(other.value);
+        return value <= other.value || rounded(value) <= rounded(other.value);
     }
 
     public boolean isAtLeast(Figure other) {

@@ -11,6 +11,7 @@ import fitworthy.book.Severity;
 import fitworthy.document.HtmlLayout;
 import fitworthy.document.Paper;
 import fitworthy.search.Mender;
+import fitworthy.sheet.Sheet;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import java.io.PrintWriter;
@@ -67,6 +68,29 @@ class ManyPartsTest {
         bytes(400);
         long few = bytes(400);
         long many = bytes(1600);
+        double ratio = (double) many / few;
+        assertTrue(ratio < 6, few + ", " + many + " bytes: " + ratio);
+    }
+
+    /** Each with a space of its own, no more than two of them abreast. */
+    private static long bytesApart(int count) throws FaultsException {
+        Sheet sheet = Sheets.plainWith("fitments:\n"
+                + IntStream.range(0, count)
+                        .mapToObj(i -> String.format(
+                                "  - {name: Part %d, kind: other, mass: 1 kg, at: {x: %d mm, y: %d mm, z: 930 mm}, space: {from: {x: %2$d mm,"
+                                        + " y: %3$d mm, z: 900 mm}, to: {x: %d mm, y: %d mm, z: 960 mm}}, work: {days: 0.1}}%n",
+                                i, 800 + i / 2 * 8, i % 2 * 200, 806 + i / 2 * 8, i % 2 * 200 + 100))
+                        .collect(Collectors.joining()));
+        long before = THREADS.getCurrentThreadAllocatedBytes();
+        Adviser.advise(Books.engine(), sheet);
+        return THREADS.getCurrentThreadAllocatedBytes() - before;
+    }
+
+    @Test
+    void whatIsFarApartIsNotHeldAgainstEachOther() throws FaultsException {
+        bytesApart(160);
+        long few = bytesApart(160);
+        long many = bytesApart(640);
         double ratio = (double) many / few;
         assertTrue(ratio < 6, few + ", " + many + " bytes: " + ratio);
     }

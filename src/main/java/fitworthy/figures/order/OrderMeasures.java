@@ -68,7 +68,7 @@ public final class OrderMeasures implements Topic {
         }
         LocalDate wanted = plan.sheet().readyBy();
         if (wanted != null || tasks.stream().anyMatch(Task::timed)) {
-            WorkOrder order = WorkOrder.of(plan);
+            WorkOrder order = new WorkOrder(plan, tasks);
             order(order, measures);
             tasks.stream()
                     .filter(task -> task.work().booked() != null || asksBooking(task, order))

@@ -59,10 +59,10 @@ public final class WorkOrder {
     private final Map<Task, CriticalPath.Times> times;
     private final List<Turn> turn;
 
-    private WorkOrder(Plan plan) {
+    /** @param tasks everything that is still to be done */
+    WorkOrder(Plan plan, List<Task> tasks) {
         this.plan = plan;
         this.first = plan.sheet().asOf();
-        List<Task> tasks = Task.of(plan);
         tasks.forEach(network::addVertex);
         connect(tasks);
         network.vertexSet().forEach(task -> release.put(task, released(task, task.lead())));
@@ -85,7 +85,7 @@ public final class WorkOrder {
     }
 
     public static WorkOrder of(Plan plan) {
-        return new WorkOrder(plan);
+        return new WorkOrder(plan, Task.of(plan));
     }
 
     /** Every step in an order in which one pair of hands gets through soonest; none where there is a loop. */

@@ -81,7 +81,10 @@ public final class Standing {
         if (place.isAtMost(one) && place.isAtMost(other) || place.isAtLeast(one) && place.isAtLeast(other)) {
             return Choice.of(YesNo.NO);
         }
-        List<Missing> lacking = place.missingWith(one.plus(other), place).missing();
-        return lacking.isEmpty() ? Choice.of(YesNo.YES) : Choice.missing(lacking.get(0));
+        if (place.known() && one.known() && other.known()) {
+            return Choice.of(YesNo.YES);
+        }
+        return Choice.missing(
+                place.missingWith(one.plus(other), place).missing().get(0));
     }
 }
