@@ -20,8 +20,10 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -34,6 +36,7 @@ import java.util.stream.Stream;
 record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
 
     private static final String ARTICLES = "(?:the|a|an|this) ";
+    private static final String VEHICLE = "Vehicle";
     private static final Pattern ARTICLE = Pattern.compile("^" + ARTICLES);
     /** Two things to bring, each with its article; of what has a comma nobody knows what belongs together. */
     private static final Pattern TWO = Pattern.compile("(" + ARTICLES + "[^,]*) and (" + ARTICLES + "[^,]*)");
@@ -69,23 +72,40 @@ record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
         }
     }
 
-    /** What the sheet lacks. @param of the part, tank or circuit that lacks it; empty where it is none of these */
-    record Lacking(String of, Missing missing) {
+    /**
+     * What the sheet lacks: a field, or several of the lengths that say where one thing sits.
+     *
+     * @param of the part, tank or circuit that lacks it; empty where it is none of these
+     */
+    record Lacking(String of, List<Missing> fields) {
 
         /** What it is, as the answer to "please tell us". */
         String what() {
-            String meaning = missing.meaning().split(";", 2)[0];
-            String owner = owner(missing.path());
+            String path = fields.get(0).path();
+            String meaning =
+                    FieldWords.place(path).map(place -> "where it sits, ").orElse("")
+                            + fields.stream()
+                                    .map(field -> field.meaning().split(";", 2)[0])
+                                    .collect(Collectors.joining(", "));
+            String owner = owner(path);
             String thing = of.isEmpty()
-                    ? NAMELESS.matcher(meaning).find() ? owner : ""
+                    ? owner.equals(VEHICLE) && !NAMELESS.matcher(meaning).find() ? "" : owner
                     : owner.startsWith(of + ", ") ? owner : of;
             return thing.isEmpty() ? Words.capital(meaning) : thing + ": " + meaning;
         }
 
+        /** Whether a field is another length of the same place. */
+        private boolean takes(Missing field) {
+            Optional<String> place = FieldWords.place(field.path());
+            return place.isPresent()
+                    && place.equals(FieldWords.place(fields.get(0).path()));
+        }
+
         /** What has a field of the vehicle or trailer, as in "Left mirror"; of its own figures the whole. */
         private static String owner(String path) {
-            String owner = FieldWords.owner(path);
-            return owner.isEmpty() ? path.startsWith("vehicle.") ? "Vehicle" : "" : Words.capital(owner);
+            String owner = FieldWords.owner(
+                    FieldWords.place(path).map(place -> place + ".at").orElse(path));
+            return owner.isEmpty() ? path.startsWith("vehicle.") ? VEHICLE : "" : Words.capital(owner);
         }
     }
 
@@ -107,8 +127,7 @@ record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
             figure.fields().forEach(missing -> {
                 String thing = addressees.thing(missing);
                 of(new Addressee(finder, finder == Party.PART_MAKER ? thing : ""), all)
-                        .missing
-                        .add(new Lacking(thing, missing));
+                        .lacks(thing, missing);
             });
         }
         GuessWords.weightiestOfStops(arrangement).forEach(doubt -> of(new Addressee(ofGuess(doubt.guess()), ""), all));
@@ -133,6 +152,15 @@ record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
 
     private static Asked of(Addressee whom, Map<Addressee, Asked> all) {
         return all.computeIfAbsent(whom, none -> new Asked(whom, new ArrayList<>(), new ArrayList<>()));
+    }
+
+    private void lacks(String thing, Missing field) {
+        missing.stream()
+                .filter(lacking -> lacking.takes(field))
+                .findFirst()
+                .ifPresentOrElse(
+                        lacking -> lacking.fields.add(field),
+                        () -> missing.add(new Lacking(thing, new ArrayList<>(List.of(field)))));
     }
 
     /** Who acts on a finding: whom its card asks first; where load has to stay behind, the customer, who chooses what. */

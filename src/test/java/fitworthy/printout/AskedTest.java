@@ -119,7 +119,7 @@ class AskedTest {
         assertEquals(wanted, got, name);
         assertEquals(wanted.size(), points, () -> name + ": each once");
         List<Missing> missing = new ArrayList<>();
-        asked.forEach(one -> one.missing().forEach(lacking -> missing.add(lacking.missing())));
+        asked.forEach(one -> one.missing().forEach(lacking -> missing.addAll(lacking.fields())));
         assertEquals(
                 Arrangement.of(advice).figuresToBring().stream()
                         .map(MissingFigure::fields)
@@ -198,11 +198,40 @@ class AskedTest {
         assertEquals(
                 "Vehicle: from the ground to the centre of a front wheel",
                 lacking("vehicle.size.wheel-centre", "from the ground to the centre of a front wheel"));
+        assertEquals("Airbox: its drain", lacking("vehicle.intake.airbox.drain", "its drain"));
+        assertEquals(
+                "Rear recovery point: what it was made for",
+                lacking("vehicle.recovery.rear.made-for", "what it was made for"));
+        assertEquals("Spare: its load index", lacking("vehicle.spare.load-index", "its load index"));
+        assertEquals("Wheels: rim width", lacking("vehicle.wheels.width", "rim width"));
+        assertEquals("Greatest width", lacking("vehicle.size.width", "greatest width"));
         assertEquals("Gross vehicle mass", lacking("vehicle.ratings.gvm", "gross vehicle mass"));
     }
 
+    /** The lengths that are missing are one question; those of another thing are another. */
+    @Test
+    void whereAThingSitsIsAskedOnce() throws FaultsException {
+        List<String> asked = Asked.of(
+                        advice(
+                                """
+                        cargo:
+                          - {name: Chest, mass: 40 kg, at: {x: ask, y: ask, z: ask}}
+                          - {name: Crate, mass: 40 kg, at: {x: 2500 mm, y: 0 mm}}
+                        """))
+                .stream()
+                .flatMap(one -> one.missing().stream())
+                .map(Asked.Lacking::what)
+                .filter(what -> what.startsWith("C"))
+                .toList();
+        assertEquals(
+                List.of(
+                        "Chest: where it sits, backwards from the front axle, to the left of the centre line, up from the ground",
+                        "Crate: where it sits, up from the ground"),
+                asked);
+    }
+
     private static String lacking(String path, String meaning) {
-        return new Asked.Lacking("", new Missing(path, meaning, "a tape")).what();
+        return new Asked.Lacking("", List.of(new Missing(path, meaning, "a tape"))).what();
     }
 
     /** Not those that are on it already, or come off. */

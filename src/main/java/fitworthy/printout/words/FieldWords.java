@@ -2,6 +2,8 @@ package fitworthy.printout.words;
 
 import fitworthy.quantity.Missing;
 import fitworthy.source.Words;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -27,7 +29,13 @@ public final class FieldWords {
             Pattern.compile("(?:vehicle\\.view|fitments\\.(.*))\\.mirrors\\.(left|right)");
 
     /** What the vehicle has of its own, named by its field alone. */
-    private static final Pattern OWN = Pattern.compile("vehicle(\\.(size|mass|ratings|engine|intake(\\..*)?))?");
+    private static final Pattern OWN = Pattern.compile("vehicle(\\.(size|mass|ratings|engine|intake))?");
+
+    /** What the vehicle has at each end. */
+    private static final Pattern END = Pattern.compile("vehicle\\.(recovery|suspension)\\.(front|rear)");
+
+    private static final Map<String, String> OF_AN_END =
+            Map.of("recovery", " recovery point", "suspension", " suspension as made");
 
     private FieldWords() {}
 
@@ -42,6 +50,12 @@ public final class FieldWords {
         String owner = place.matches() ? owner(place.group(1) + ".at") : owner(field.path());
         String what = place.matches() ? "where it sits" : what(field);
         return owner.isEmpty() || owner.equals(part) ? what : Words.capital(owner) + ": " + what;
+    }
+
+    /** The way to the place of which a field is one of the three lengths; empty for any other field. */
+    public static Optional<String> place(String path) {
+        Matcher place = PLACE.matcher(path);
+        return place.matches() ? Optional.of(place.group(1)) : Optional.empty();
     }
 
     /** What a field is, without what its words say besides. */
@@ -62,11 +76,15 @@ public final class FieldWords {
         if (mirror.matches()) {
             return (mirror.group(1) == null ? "" : mirror.group(1) + ", ") + mirror.group(2) + " mirror";
         }
+        Matcher end = END.matcher(owner);
+        if (end.matches()) {
+            return end.group(2) + OF_AN_END.get(end.group(1));
+        }
         int first = owner.indexOf('.');
         if (first > 0 && LISTS.contains(owner.substring(0, first))) {
             return WORK.matcher(owner.substring(first + 1)).replaceFirst("");
         }
-        return (OWN.matcher(owner).matches() ? "" : owner.replaceFirst("^vehicle\\.", ""))
+        return (OWN.matcher(owner).matches() ? "" : owner.replaceFirst("^vehicle\\.(intake\\.)?", ""))
                 .replace('.', ' ')
                 .replace('-', ' ');
     }
