@@ -9,7 +9,7 @@ import fitworthy.schema.Plausible;
 
 /** The engine and what feeds it. */
 public record Engine(
-        @Field(value = "fuel", find = "the handbook") Choice<Fuel> fuel,
+        @Field(value = "which fuel it burns", find = "the handbook") Choice<Fuel> fuel,
         @Field(
                         value = "swept volume",
                         in = Dimension.VOLUME,

@@ -28,8 +28,8 @@ public final class FieldWords {
     private static final Pattern MIRROR =
             Pattern.compile("(?:vehicle\\.view|fitments\\.(.*))\\.mirrors\\.(left|right)");
 
-    /** What the vehicle has of its own, named by its field alone. */
-    private static final Pattern OWN = Pattern.compile("vehicle(\\.(size|mass|ratings|engine|intake))?");
+    /** What the vehicle has of its own, and what the papers say, named by its field alone. */
+    private static final Pattern OWN = Pattern.compile("vehicle(\\.(size|mass|ratings|engine|intake))?|papers");
 
     /** What the vehicle has at each end. */
     private static final Pattern END = Pattern.compile("vehicle\\.(recovery|suspension)\\.(front|rear)");
