@@ -8,9 +8,7 @@ import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.Alterations;
-import fitworthy.figures.plan.AxleLoads;
 import fitworthy.figures.plan.Levelling;
-import fitworthy.figures.plan.Liquids;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PointMass;
@@ -24,9 +22,7 @@ import fitworthy.sheet.Fitment.Kind;
 import fitworthy.sheet.MassDetails;
 import fitworthy.sheet.Space;
 import fitworthy.sheet.SuspensionDetails;
-import fitworthy.sheet.Tank;
 import fitworthy.sheet.Trailer;
-import fitworthy.sheet.Vehicle;
 import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -35,7 +31,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -46,11 +41,6 @@ public final class AcrossMeasures implements Topic {
                     "across.overlap", "mm", 0, "how deep the spaces of two parts reach into each other")
             .byLoading();
     private static final MeasureKind TWINS = number("across.twins", "", 0, "parts for one and the same job");
-    private static final MeasureKind FULL_TANKS = rated(
-                    "across.full-tanks", "kg", 0, "load once every added tank is full", "limit")
-            .byLoading();
-    private static final MeasureKind ADDED_LIQUID =
-            number("across.added-liquid", "kg", 0, "what the added tanks hold").byLoading();
     private static final MeasureKind KIT_USE =
             rated("across.kit-use", "kg", 0, "GVM as made", "what the GCM leaves for the vehicle with this trailer");
     private static final MeasureKind BAR_LOAD = number("across.bar-load", "kg", 0, "load of the bar on the front axle")
@@ -83,9 +73,10 @@ public final class AcrossMeasures implements Topic {
     @Override
     public List<MeasureKind> kinds() {
         return Stream.of(
-                        List.of(OVERLAP, TWINS, FULL_TANKS, ADDED_LIQUID, KIT_USE, BAR_LOAD, APPROVALS, BAR_HEAVIEST),
+                        List.of(OVERLAP, TWINS, KIT_USE, BAR_LOAD, APPROVALS, BAR_HEAVIEST),
                         People.KINDS,
                         Carriers.KINDS,
+                        TankLoads.KINDS,
                         Unusual.KINDS)
                 .flatMap(List::stream)
                 .toList();
@@ -178,17 +169,13 @@ public final class AcrossMeasures implements Topic {
         return Words.hyphenated(kind.name()).replace('-', ' ');
     }
 
-    private static List<Tank> added(Plan plan) {
-        return plan.sheet().tanks().stream().filter(Alterations::added).toList();
-    }
-
     @Override
     public void loading(Loading loading, List<Measure> measures) {
         Plan plan = loading.plan();
         overlaps(loading, measures);
         People.loading(loading, measures);
         Carriers.loading(loading, measures);
-        tanks(loading, added(plan).stream().filter(loading::carries).toList(), measures);
+        TankLoads.loading(loading, measures);
         plan.fitments(Kind.BAR).stream().filter(loading::carries).forEach(bar -> loading.masses().stream()
                 .filter(mass -> mass.sort() == Sort.FITMENT && mass.name().equals(bar.name()))
                 .forEach(mass -> bar(loading, mass, measures)));
@@ -273,72 +260,6 @@ public final class AcrossMeasures implements Topic {
             measures.add(Measure.of(OVERLAP, "parts with a given space", Figure.of(0, may))
                     .worked(() -> List.of("no two reach into each other of "
                             + placed.stream().map(Placed::name).collect(Collectors.joining(", ")))));
-        }
-    }
-
-    private static void tanks(Loading loading, List<Tank> added, List<Measure> measures) {
-        if (added.isEmpty()) {
-            return;
-        }
-        Plan plan = loading.plan();
-        List<Working.Input> held = new ArrayList<>();
-        List<PointMass> more = new ArrayList<>();
-        for (Tank tank : added) {
-            Figure fill = loading.fill(tank);
-            held.add(in(tank.name(), Liquids.mass(tank, fill), "kg"));
-            more.add(new PointMass(
-                    tank.name(),
-                    Sort.LIQUID,
-                    Liquids.mass(tank, Figure.of(1, 0).minus(fill)),
-                    plan.places().of(tank),
-                    false));
-        }
-        measures.add(
-                Measure.of(ADDED_LIQUID, "added tanks", Working.total(held)).worked(new Working.Sum("liquid", held)));
-        // Nobody sets out from the weighbridge, and what is overloaded already is a matter of its own.
-        if (loading.loadCase().weighed().isEmpty()) {
-            Figure wheelbase = plan.wheelbase();
-            Vehicle.Ratings ratings = plan.ratings();
-            AxleLoads now = loading.axles();
-            // What is in a tank already is out of its place by as much as what is filled in.
-            List<PointMass> filled =
-                    Stream.concat(loading.masses().stream(), more.stream()).toList();
-            AxleLoads full = AxleLoads.of(filled, wheelbase);
-            WheelbaseStretch stretch = plan.stretch();
-            full(measures, "vehicle", now.total(), full.total(), ratings.gvm(), more, PointMass::mass);
-            full(
-                    measures,
-                    "front axle",
-                    stretch.against(Levelling.front(loading), ratings.frontAxle()),
-                    stretch.against(Levelling.front(plan, filled), ratings.frontAxle()),
-                    ratings.frontAxle(),
-                    more,
-                    mass -> mass.onFront(wheelbase));
-            full(
-                    measures,
-                    "rear axle",
-                    stretch.against(now.rear(), ratings.rearAxle()),
-                    stretch.against(full.rear(), ratings.rearAxle()),
-                    ratings.rearAxle(),
-                    more,
-                    mass -> mass.mass().minus(mass.onFront(wheelbase)));
-        }
-    }
-
-    private static void full(
-            List<Measure> measures,
-            String subject,
-            Figure now,
-            Figure full,
-            Figure limit,
-            List<PointMass> more,
-            Function<PointMass, Figure> share) {
-        if (!now.isAbove(limit)) {
-            List<Working.Input> parts = Stream.concat(
-                            Stream.of(in("as planned", now, "kg")),
-                            more.stream().map(mass -> in("filling " + mass.name(), share.apply(mass), "kg")))
-                    .toList();
-            measures.add(Measure.of(FULL_TANKS, subject, full, limit).worked(new Working.Sum("load", parts)));
         }
     }
 }

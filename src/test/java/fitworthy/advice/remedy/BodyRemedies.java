@@ -79,6 +79,7 @@ final class BodyRemedies {
                         ? OFF_AXLE
                         : OUT)
                 .done(tree, sheet, finding, amount)));
+        table.rule("across.tanks-used-up", says("least ", " less", OFF_AXLE));
         table.rule("across.tanks-take-payload", says("at least ", " of other", OUT));
         table.rule(
                 "across.kit-in-vain",
