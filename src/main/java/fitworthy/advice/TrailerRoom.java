@@ -20,8 +20,11 @@ import java.util.Optional;
  * @param heaviest in the loading that leaves least, kg, none where the vehicle alone is over; missing where it is not known
  *     in one of these loadings
  * @param governs what governs that; empty where no limit does
+ * @param loading that loading
+ * @param most the heaviest in whichever loading leaves most, kg; missing where it is not known in one of them
  */
-public record TrailerRoom(Trailer trailer, boolean towed, Figure heaviest, String governs) {
+public record TrailerRoom(
+        Trailer trailer, boolean towed, Figure heaviest, String governs, String loading, Figure most) {
 
     /** That of an advice; nothing where the sheet has no trailer. */
     public static Optional<TrailerRoom> of(Advice advice) {
@@ -72,17 +75,31 @@ public record TrailerRoom(Trailer trailer, boolean towed, Figure heaviest, Strin
 
     private static TrailerRoom of(Trailer trailer, Advice advice) {
         boolean towed = !isLeftUntowed(advice);
-        Most least = advice.loadings().stream()
+        Map<String, Most> rooms = new LinkedHashMap<>();
+        advice.loadings().forEach(loading -> Room.of(loading)
+                .trailer()
+                .ifPresent(room -> rooms.put(loading.loadCase().name(), room)));
+        Map.Entry<String, Most> least = advice.loadings().stream()
                 .filter(loading -> loading.towing() || !towed)
-                .flatMap(loading -> Room.of(loading).trailer().stream())
-                .min(Comparator.comparingDouble(TrailerRoom::orNone))
+                .flatMap(loading -> rooms.entrySet().stream()
+                        .filter(room -> room.getKey().equals(loading.loadCase().name())))
+                .min(Comparator.comparingDouble(room -> orNone(room.getValue())))
                 .orElseThrow();
-        Figure heaviest = least.figure();
         return new TrailerRoom(
                 trailer,
                 towed,
-                heaviest.known() ? Figure.of(Math.max(0, Math.floor(heaviest.value() + 1e-6))) : heaviest,
-                least.governs().map(step -> step.limit().words()).orElse(""));
+                whole(least.getValue()),
+                least.getValue().governs().map(step -> step.limit().words()).orElse(""),
+                least.getKey(),
+                rooms.values().stream()
+                        .map(TrailerRoom::whole)
+                        .reduce(Figure::most)
+                        .orElseThrow());
+    }
+
+    private static Figure whole(Most most) {
+        Figure heaviest = most.figure();
+        return heaviest.known() ? Figure.of(Math.max(0, Math.floor(heaviest.value() + 1e-6))) : heaviest;
     }
 
     /** What is not known may be none. */
@@ -90,9 +107,14 @@ public record TrailerRoom(Trailer trailer, boolean towed, Figure heaviest, Strin
         return most.figure().known() ? most.figure().value() : Double.NEGATIVE_INFINITY;
     }
 
-    /** Whether not even the empty trailer may be towed. */
+    /** Whether not even the empty trailer may be towed, as the vehicle is loaded when it leaves least. */
     public boolean isTooHeavyEmpty() {
         return trailer.lightest().isAbove(heaviest);
+    }
+
+    /** Whether it may not in any loading. */
+    public boolean isTooHeavyEmptyAlways() {
+        return trailer.lightest().isAbove(most);
     }
 
     /** By how much the trailer as planned is too heavy, kg; nothing where it is not, or that is not known. */

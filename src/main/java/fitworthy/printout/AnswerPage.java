@@ -122,7 +122,11 @@ final class AnswerPage {
         }
         return TrailerRoom.of(arrangement.advice())
                         .filter(TrailerRoom::isTooHeavyEmpty)
-                        .map(room -> room.trailer().name() + " cannot be towed by this build even empty: "
+                        .map(room -> room.trailer().name()
+                                + (room.isTooHeavyEmptyAlways()
+                                        ? " cannot be towed by this build even empty: "
+                                        : " is too heavy even empty for the vehicle as it is loaded then ("
+                                                + room.loading() + "): ")
                                 + kilograms(room.trailer().lightest()) + " at its lightest, "
                                 + kilograms(room.heaviest()) + " allowed (" + room.governs()
                                 + "). Another trailer, or less on the vehicle. ")

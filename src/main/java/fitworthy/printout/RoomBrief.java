@@ -93,10 +93,17 @@ public final class RoomBrief {
                 .filter(towed -> towed.mass().known())
                 .map(towed -> towed.name() + " as planned: " + kilograms(towed.mass())
                         + (towed.lightest().known() ? "; at its lightest " + kilograms(towed.lightest()) : "")
-                        + (TrailerRoom.of(advice).orElseThrow().isTooHeavyEmpty()
-                                ? ": this build cannot tow it even empty"
-                                : "")
+                        + tooHeavy(TrailerRoom.of(advice).orElseThrow())
                         + ".");
+    }
+
+    private static String tooHeavy(TrailerRoom room) {
+        if (room.isTooHeavyEmptyAlways()) {
+            return ": this build cannot tow it even empty";
+        }
+        return room.isTooHeavyEmpty()
+                ? ": too heavy even empty for the vehicle as it is loaded then (" + room.loading() + ")"
+                : "";
     }
 
     /** The loadings in which the vehicle is over a limit before a trailer is on. */

@@ -37,6 +37,11 @@ public record LoadCase(
         return named(carrying, load);
     }
 
+    /** Whether a trip begins with it; nobody sets out from the weighbridge. */
+    public boolean setsOut() {
+        return !trip.is(YesNo.NO) && weighed.isEmpty();
+    }
+
     /** Everything is where none is named. */
     private static boolean named(Optional<List<String>> names, String name) {
         return names.isEmpty() || names.get().contains(name);

@@ -103,4 +103,18 @@ class RoomBriefTest {
                         .contains("even empty"),
                 "without a GVM nobody knows how heavy a trailer may be");
     }
+
+    /** 170 kg of GVM left for the ball of 200 / 3400, or 230 kg without the luggage: 2890 kg, and the tow rating of 3000 kg. */
+    @Test
+    void aTrailerThatIsTooHeavyInOneLoadingIsSaidToBeSoThere() throws FaultsException {
+        String van = "vehicle: {ratings: {gvm: 2690 kg}, tow-bar: {plate: {trailer: 3500 kg, ball: 350 kg}}}\n"
+                + "cases: [{name: light, carrying: []}, {name: on tour, towing: yes}]\n"
+                + "trailer: {name: Van, mass: 3400 kg +/- 0 kg, ball: 200 kg +/- 0 kg, rated: 3500 kg, gtm: 3300 kg,\n"
+                + "  brakes: electric, lightest: %s, coupling: {trailer: 3500 kg, ball: 350 kg}}\n";
+        says(
+                van.formatted("2891 kg"),
+                "at its lightest 2891 kg: too heavy even empty for the vehicle as it is loaded then (on tour).");
+        says(van.formatted("2890 kg"), "at its lightest 2890 kg.");
+        says(van.formatted("3001 kg"), "at its lightest 3001 kg: this build cannot tow it even empty.");
+    }
 }

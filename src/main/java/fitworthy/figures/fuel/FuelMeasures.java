@@ -35,6 +35,9 @@ public final class FuelMeasures implements Topic {
     private static final MeasureKind NEEDED = number(
                     "fuel.needed", "L", 0, "fuel for the longest way between two stops")
             .byLoading();
+    private static final MeasureKind NEEDED_MOST = number(
+                    "fuel.needed-most", "L", 0, "fuel for that way in the loading that burns most")
+            .byLoading();
     private static final MeasureKind WAY = number("fuel.way", "km", 0, "longest way between two fuel stops");
     private static final MeasureKind SEPARATOR =
             yesNo("fuel.separator", "whether a separator takes water out of the fuel");
@@ -90,6 +93,7 @@ public final class FuelMeasures implements Topic {
                 EARTHED,
                 UNAPPROVED,
                 NEEDED,
+                NEEDED_MOST,
                 CAN_PLACE,
                 CAN_FIXED);
     }
@@ -155,6 +159,9 @@ public final class FuelMeasures implements Topic {
                         "needed = way x consumption / 100",
                         in("way", leg, "km"),
                         in("consumption", consumption, "L/100km")));
+        Figure most = FuelRange.mostConsumption(loading);
+        measures.add(Measure.enough(NEEDED_MOST, "fuel aboard", FuelRange.litres(leg, most))
+                .worked("needed = way x consumption / 100", in("way", leg, "km"), in("consumption", most, "L/100km")));
     }
 
     private static boolean isFuel(Tank tank) {

@@ -5,6 +5,7 @@ import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Engine;
+import fitworthy.sheet.LoadCase;
 import fitworthy.sheet.Tank;
 import java.util.List;
 
@@ -50,8 +51,22 @@ public final class FuelRange {
 
     /** How much the engine burns in a loading, L/100km. */
     public static Figure consumption(Loading loading) {
-        Engine engine = loading.plan().vehicle().engine();
-        return loading.towing() ? engine.consumptionTowing() : engine.consumption();
+        return consumption(loading.plan(), loading.towing());
+    }
+
+    private static Figure consumption(Plan plan, boolean towing) {
+        Engine engine = plan.vehicle().engine();
+        return towing ? engine.consumptionTowing() : engine.consumption();
+    }
+
+    /** The same in the loading that sets out and burns most, as far as that is known; no less than in this one. */
+    public static Figure mostConsumption(Loading loading) {
+        Plan plan = loading.plan();
+        return plan.cases().stream()
+                .filter(LoadCase::setsOut)
+                .map(each -> consumption(plan, each.towing().is(YesNo.YES)))
+                .filter(Figure::known)
+                .reduce(consumption(loading), Figure::most);
     }
 
     /** The tanks whose fuel the engine can burn and is given; none where it is not known what it burns. */

@@ -117,7 +117,7 @@ public record Loading(
 
     /** Whether the trip is set out on in this loading: not where the sheet says so, nor on a weighbridge. */
     public boolean setsOut() {
-        return !loadCase.trip().is(YesNo.NO) && loadCase.weighed().isEmpty();
+        return loadCase.setsOut();
     }
 
     public boolean carries(Fitment fitment) {
