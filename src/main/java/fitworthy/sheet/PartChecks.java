@@ -69,6 +69,9 @@ final class PartChecks {
         if (fitment.details() instanceof FrontDetails.Winch winch) {
             winch(winch, path);
         }
+        if (kind == Fitment.Kind.BAR) {
+            bar(fitment, path);
+        }
         if (fitment.details() instanceof MassDetails.ChassisExtension extension) {
             if (stretches.indexOf(fitment.name()) > 0) {
                 faults.tell(
@@ -97,6 +100,17 @@ final class PartChecks {
                             + QuantityText.shown(charger.input().value(), "A") + " at its input",
                     "the output on its data sheet, or isolator: yes where it only joins the batteries",
                     path.to("output"));
+        }
+    }
+
+    /** One at the rear would be asked for its airbags and lamps, and count as a second bar for the same job. */
+    private void bar(Fitment bar, NodePath path) {
+        Figure middle = sheet.vehicle().size().wheelbase().times(0.5);
+        if (bar.at().filter(at -> at.x().isAbove(middle)).isPresent()) {
+            faults.tell(
+                    "is the protection bar at the front, and this one stands behind the middle of the vehicle",
+                    "kind: other for a bar at the rear",
+                    path.to("kind"));
         }
     }
 

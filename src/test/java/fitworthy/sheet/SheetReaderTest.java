@@ -646,4 +646,21 @@ class SheetReaderTest {
                 faults.faults().stream().map(Fault::problem).toList());
         assertDoesNotThrow(() -> Sheets.plainWith(charger.formatted("isolator: yes, ")));
     }
+
+    /** The wheelbase is 2850 mm. */
+    @Test
+    void aBarBehindTheMiddleIsNotTheOneAtTheFront() {
+        String bar = "fitments: [{name: Bar, kind: %s, mass: 60 kg, at: {x: %s mm, y: 0 mm, z: 600 mm}}]";
+        FaultsException faults =
+                assertThrows(FaultsException.class, () -> Sheets.plainWith(bar.formatted("bar", "1426")));
+        assertEquals(
+                List.of(
+                        "fitments.1.kind is the protection bar at the front, and this one stands behind the middle of the vehicle;"
+                                + " kind: other for a bar at the rear"),
+                faults.faults().stream()
+                        .map(fault -> fault.path() + " " + fault.problem() + "; " + fault.mend())
+                        .toList());
+        assertDoesNotThrow(() -> Sheets.plainWith(bar.formatted("bar", "1425")));
+        assertDoesNotThrow(() -> Sheets.plainWith(bar.formatted("other", "3900")));
+    }
 }
