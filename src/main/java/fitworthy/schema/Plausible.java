@@ -94,6 +94,9 @@ public enum Plausible {
     RIM_DIAMETER("5 in", "12 in", "24 in", "40 in"),
     RIM_WIDTH("1 in", "3 in", "15 in", "30 in"),
     RIM_OFFSET("-400 mm", "-150 mm", "200 mm", "400 mm"),
+    SPACER("0 mm", "3 mm", "60 mm", "200 mm"),
+    THREAD("0 mm", "5 mm", "40 mm", "100 mm"),
+    STUD("5 mm", "10 mm", "24 mm", "50 mm"),
     WHEEL_RATING("50 kg", "300 kg", "4000 kg", "15 t"),
 
     // Engine, intake and fuel

@@ -7,6 +7,7 @@ import fitworthy.quantity.YesNo;
 import fitworthy.schema.Field;
 import fitworthy.schema.Plausible;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 
 /** The vehicle as its maker built it. */
@@ -52,6 +53,8 @@ public record Vehicle(
                 Choice<Assistance> assistance,
         @Field("its dimensions") Size size,
         @Field("its chassis rails, where they are to be held against what bends them") Optional<Rails> rails,
+        @Field("what hangs low behind the rear axle or between the axles, where it is to be held against the ground")
+                List<LowPoint> lowPoints,
         @Field("its unladen masses") Masses mass,
         @Field("what its maker allows") Ratings ratings,
         @Field(value = "the tyres it came with", idle = "speedometer-set") TyreDetails.Tyres tyres,

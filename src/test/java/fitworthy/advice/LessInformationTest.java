@@ -103,6 +103,7 @@ class LessInformationTest {
                     "fitments.space",
                     "fitments.fixing",
                     "vehicle.rails",
+                    "vehicle.low-points",
                     "cargo.lashing"),
             "what is out of the ordinary says so",
             List.of(

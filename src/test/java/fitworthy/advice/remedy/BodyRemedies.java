@@ -55,7 +55,7 @@ final class BodyRemedies {
         table.rule(
                 "body.slides-forward body.slides-aside",
                 says("Put ", " such", set(at("cargo.{subject}.lashing.straps"))));
-        table.told(RemedyTable.LEFT_OR_USUAL, "body.load-loose");
+        table.told(RemedyTable.LEFT_OR_USUAL, "body.load-loose body.departure-low body.breakover-low");
         table.rule("body.shaft-whirls", says("piece to ", " between", set(at("fitments.{subject}.shaft.span"))));
         table.rule("body.rails-weak body.rails-yield", says("yield at ", "\\.", set(at("vehicle.rails.yield"))));
         table.rule("body.fixing-weak", says("that bear ", " in all", (tree, sheet, finding, amount) -> {
