@@ -37,6 +37,7 @@ public enum Plausible {
     GVM("500 kg", "1000 kg", "12000 kg", "40 t"),
     GCM("500 kg", "1500 kg", "24000 kg", "80 t"),
     ROOF_LIMIT("0 kg", "0 kg", "500 kg", "3 t"),
+    ROOF_AT_REST("0 kg", "50 kg", "1000 kg", "5 t"),
     UNSPRUNG("1 kg", "30 kg", "800 kg", "5 t"),
     SEATS("1", "1", "16", "60"),
     FULLNESS("0 %", "100 %"),
@@ -57,6 +58,7 @@ public enum Plausible {
 
     // Parts, people and what is carried
     PART_MASS("0 kg", "0 kg", "2000 kg", "15 t"),
+    ROOF_SLEEPERS("0 kg", "40 kg", "400 kg", "1 t"),
     PERSON("1 kg", "5 kg", "250 kg", "500 kg"),
     DRIVER_IN_KERB("0 kg", "0 kg", "200 kg", "500 kg"),
     WORKING_LIMIT("0 kg", "0 kg", "25000 kg", "100 t"),

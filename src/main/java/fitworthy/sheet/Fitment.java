@@ -104,7 +104,7 @@ public record Fitment(
 
     /** The kinds of part. */
     public enum Kind implements Variant {
-        ROOF_RACK(Details.Plain.class, "28 kg", "x: 1700 mm, y: 0 mm, z: 1900 mm"),
+        ROOF_RACK(MassDetails.RoofRack.class, "28 kg", "x: 1700 mm, y: 0 mm, z: 1900 mm"),
         LOCKER(Details.Plain.class, "10 kg", "x: 2850 mm, y: 0 mm, z: 380 mm"),
         PRE_CLEANER(Details.Plain.class, "1 kg", "x: 300 mm, y: -800 mm, z: 1900 mm"),
         WINDSCREEN(Details.Plain.class, "1 kg", "x: 900 mm, y: 0 mm, z: 1500 mm"),

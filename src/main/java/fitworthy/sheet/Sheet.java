@@ -272,6 +272,14 @@ public record Sheet(
                     Figure parked,
             @Field(
                             value =
+                                    "mass of all who sleep in a tent on the roof, with their bedding; none where left out",
+                            in = Dimension.MASS,
+                            within = Plausible.ROOF_SLEEPERS,
+                            find = "the owner",
+                            example = "160 kg")
+                    Figure roofSleepers,
+            @Field(
+                            value =
                                     "hours a day for which solar panels would give their rated power in the trip's worst month,"
                                             + " losses counted",
                             in = Dimension.TIME,

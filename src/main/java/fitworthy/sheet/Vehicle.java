@@ -251,6 +251,22 @@ public record Vehicle(
                             find = "the handbook",
                             example = "100 kg")
                     Figure roof,
+            @Field(
+                            value = "greatest load on the roof off the road, rack included, where its maker names one",
+                            in = Dimension.MASS,
+                            within = Plausible.ROOF_LIMIT,
+                            find = "the handbook",
+                            example = "70 kg")
+                    Figure roofOffRoad,
+            @Field(
+                            value =
+                                    "greatest load on the roof of the vehicle at rest, with the people in a tent on it; asked where"
+                                            + " some sleep there",
+                            in = Dimension.MASS,
+                            within = Plausible.ROOF_AT_REST,
+                            find = "the handbook, or its maker",
+                            example = "300 kg")
+                    Figure roofAtRest,
             @Field(value = "whether a load-levelling hitch is allowed", find = "the handbook, or the maker")
                     Choice<YesNo> levelling) {}
 

@@ -41,7 +41,7 @@ class WorsePlanTest {
                     + "|.* of kind winch\\.(pull|current)"
                     + "|circuits\\.N\\.(current|standby|hours|cable\\.length|fuse\\.distance)"
                     + "|vehicle\\.engine\\.(own-load|own-standby|pump-flow|consumption|consumption-towing|blow-by)"
-                    + "|trip\\.(longest-leg|water-depth|top-speed|people|days|parked|radio-range|dust-distance|water-use)"
+                    + "|trip\\.(longest-leg|water-depth|top-speed|people|days|parked|radio-range|dust-distance|water-use|roof-sleepers)"
                     + "|.*\\.(grille-hidden|ahead|joint-angle|tip|rear-swing|cog-height|lead-time|days|delivery|width|length|wheelbase-added|loaded|lifted|shaft\\.span|axle-ratio|thickness|stud)"
                     + "|vehicle\\.size\\.(ball-overhang|rear-overhang)|.* of kind lamps\\.count");
 
@@ -53,7 +53,7 @@ class WorsePlanTest {
                     + "|.* of kind winch\\.battery|.* of kind battery\\.capacity|.* of kind charger\\.output|.* of kind solar-panel\\.power"
                     + "|circuits\\.N\\.cable\\.(section|rating)|circuits\\.N\\.fuse\\.rating|vehicle\\.engine\\.(alternator|starter-battery)"
                     + "|.*bars-most|cargo\\.N\\.lashing\\.(straps|tension|angle|grip)|vehicle\\.intake\\.(height|breathers|electrics|fan|wading)|.*(head-height|bore|drain-height|service-distance)|.* of kind breather-kit\\.height"
-                    + "|.*\\.(lowest|exhaust-gap|rated-flow|load-most|bump-travel|spacing|points|offer|gain|reach|glass|engaged)"
+                    + "|.*\\.(lowest|exhaust-gap|rated-flow|load-most|bump-travel|spacing|points|offer|gain|reach|glass|engaged|carries|carries-off-road)"
                     + "|.* of kind springs\\.travel|tanks\\.N\\.capacity|trip\\.(coldest|sun|headroom)|vehicle\\.size\\.track|vehicle\\.low-points\\.N\\.z|vehicle\\.seats|.*radio\\.power");
 
     /** Answers of which no is worse. */
