@@ -73,6 +73,8 @@ public enum Plausible {
     STRAP_TENSION("1 kg", "20 kg", "800 kg", "5 t"),
     STRAP_ANGLE("0 deg", "10 deg", "90 deg", "90 deg"),
     GRIP("0 %", "5 %", "80 %", "150 %"),
+    FOOTING("10 mm", "50 mm", "4000 mm", "15 m"),
+    ABOVE_FOOTING("1 mm", "20 mm", "1500 mm", "5 m"),
     BROUGHT_BACK("0 %", "0 %", "100 %", "300 %"),
     MOTION_RATIO("5 %", "30 %", "130 %", "300 %"),
     JOINT_ANGLE("0 deg", "0 deg", "45 deg", "90 deg"),

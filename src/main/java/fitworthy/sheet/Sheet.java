@@ -200,7 +200,11 @@ public record Sheet(
                             find = "the plan",
                             example = "400 mm")
                     Figure mayMove,
-            @Field("the straps over it, where they are to be held against braking") Optional<Lashing> lashing) {}
+            @Field("the straps over it, where they are to be held against braking") Optional<Lashing> lashing,
+            @Field("the lashings that pull it back when it would slide, where they are to be held against braking")
+                    Optional<Tied> tied,
+            @Field("what a tall one stands on, where it is to be seen whether it tips over")
+                    Optional<Footing> footing) {}
 
     /** How the vehicle will be used. */
     public record Trip(

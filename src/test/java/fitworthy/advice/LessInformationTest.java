@@ -104,7 +104,9 @@ class LessInformationTest {
                     "fitments.fixing",
                     "vehicle.rails",
                     "vehicle.low-points",
-                    "cargo.lashing"),
+                    "cargo.lashing",
+                    "cargo.tied",
+                    "cargo.footing"),
             "what is out of the ordinary says so",
             List.of(
                     "fitments.done",

@@ -52,7 +52,7 @@ class WorsePlanTest {
                     + "|.*tow-bar\\.plate\\..*|vehicle\\.recovery\\..*\\.limit|.*\\.(limit|strength|line|feed|tree-strap-limit|mount|vents)"
                     + "|.* of kind winch\\.battery|.* of kind battery\\.capacity|.* of kind charger\\.output|.* of kind solar-panel\\.power"
                     + "|circuits\\.N\\.cable\\.(section|rating)|circuits\\.N\\.fuse\\.rating|vehicle\\.engine\\.(alternator|starter-battery)"
-                    + "|.*bars-most|cargo\\.N\\.lashing\\.(straps|tension|angle|grip)|vehicle\\.intake\\.(height|breathers|electrics|fan|wading)|.*(head-height|bore|drain-height|service-distance)|.* of kind breather-kit\\.height"
+                    + "|.*bars-most|cargo\\.N\\.lashing\\.(straps|tension|angle|grip)|cargo\\.N\\.tied\\.(limit|forward|back|along|aside|across)|cargo\\.N\\.footing\\.(length|width)|vehicle\\.intake\\.(height|breathers|electrics|fan|wading)|.*(head-height|bore|drain-height|service-distance)|.* of kind breather-kit\\.height"
                     + "|.*\\.(lowest|exhaust-gap|rated-flow|load-most|bump-travel|spacing|points|offer|gain|reach|glass|engaged|carries|carries-off-road)"
                     + "|.* of kind springs\\.travel|tanks\\.N\\.capacity|trip\\.(coldest|sun|headroom)|vehicle\\.size\\.track|vehicle\\.low-points\\.N\\.z|vehicle\\.seats|.*radio\\.power");
 
