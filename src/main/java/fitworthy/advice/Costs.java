@@ -48,7 +48,7 @@ public record Costs(Map<Group, Sum> groups, List<Certificate> certificates, Figu
                 case TRAY, CANOPY, LOCKER, ROOF_RACK, BODY_CUT, SEAT_CHANGE, GAS_BOTTLE, BURNER, FIREARM_BOX ->
                     BODY_AND_LOAD;
                 case SPRINGS, AIR_SPRINGS, BODY_LIFT -> SUSPENSION;
-                case TYRES, WHEELS -> TYRES_AND_WHEELS;
+                case TYRES, WHEELS, WHEEL_SPACERS -> TYRES_AND_WHEELS;
                 case BAR, LAMPS, WINDSCREEN -> FRONT;
                 case SNORKEL, PRE_CLEANER, AIRBOX, BREATHER_KIT, FUEL_SEPARATOR, FUEL_FILTER, CRANKCASE_SEPARATOR ->
                     AIR_AND_FUEL;

@@ -11,6 +11,7 @@ import fitworthy.document.Page;
 import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Table;
+import fitworthy.figures.plan.RoofLimit;
 import fitworthy.figures.room.Limit;
 import fitworthy.figures.room.Most;
 import fitworthy.figures.room.RoomMeasures;
@@ -47,7 +48,7 @@ final class RoomTable {
 
     private RoomTable(Advice advice) {
         this.room = RoomLeft.of(advice);
-        this.roof = advice.sheet().vehicle().ratings().roof();
+        this.roof = RoofLimit.onTheWay(advice.sheet());
         Optional<Trailer> trailer = advice.sheet().trailer();
         trailer.map(towed -> new HeaviestTrailer(room, towed)).ifPresent(heaviest -> add(TRAILER, heaviest::inLoading));
         add("People and cargo", this::aboard);

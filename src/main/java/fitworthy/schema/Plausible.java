@@ -37,6 +37,7 @@ public enum Plausible {
     GVM("500 kg", "1000 kg", "12000 kg", "40 t"),
     GCM("500 kg", "1500 kg", "24000 kg", "80 t"),
     ROOF_LIMIT("0 kg", "0 kg", "500 kg", "3 t"),
+    ROOF_AT_REST("0 kg", "50 kg", "1000 kg", "5 t"),
     UNSPRUNG("1 kg", "30 kg", "800 kg", "5 t"),
     SEATS("1", "1", "16", "60"),
     FULLNESS("0 %", "100 %"),
@@ -57,6 +58,7 @@ public enum Plausible {
 
     // Parts, people and what is carried
     PART_MASS("0 kg", "0 kg", "2000 kg", "15 t"),
+    ROOF_SLEEPERS("0 kg", "40 kg", "400 kg", "1 t"),
     PERSON("1 kg", "5 kg", "250 kg", "500 kg"),
     DRIVER_IN_KERB("0 kg", "0 kg", "200 kg", "500 kg"),
     WORKING_LIMIT("0 kg", "0 kg", "25000 kg", "100 t"),
@@ -71,6 +73,8 @@ public enum Plausible {
     STRAP_TENSION("1 kg", "20 kg", "800 kg", "5 t"),
     STRAP_ANGLE("0 deg", "10 deg", "90 deg", "90 deg"),
     GRIP("0 %", "5 %", "80 %", "150 %"),
+    FOOTING("10 mm", "50 mm", "4000 mm", "15 m"),
+    ABOVE_FOOTING("1 mm", "20 mm", "1500 mm", "5 m"),
     BROUGHT_BACK("0 %", "0 %", "100 %", "300 %"),
     MOTION_RATIO("5 %", "30 %", "130 %", "300 %"),
     JOINT_ANGLE("0 deg", "0 deg", "45 deg", "90 deg"),
@@ -94,6 +98,9 @@ public enum Plausible {
     RIM_DIAMETER("5 in", "12 in", "24 in", "40 in"),
     RIM_WIDTH("1 in", "3 in", "15 in", "30 in"),
     RIM_OFFSET("-400 mm", "-150 mm", "200 mm", "400 mm"),
+    SPACER("0 mm", "3 mm", "60 mm", "200 mm"),
+    THREAD("0 mm", "5 mm", "40 mm", "100 mm"),
+    STUD("5 mm", "10 mm", "24 mm", "50 mm"),
     WHEEL_RATING("50 kg", "300 kg", "4000 kg", "15 t"),
 
     // Engine, intake and fuel

@@ -47,6 +47,7 @@ final class ShelfLevers {
             Kind.AIRBOX,
             Kind.BREATHER_KIT,
             Kind.BODY_LIFT,
+            Kind.WHEEL_SPACERS,
             Kind.BODY_CUT,
             Kind.SEAT_CHANGE,
             Kind.RECOVERY_POINT);

@@ -104,7 +104,7 @@ public record Fitment(
 
     /** The kinds of part. */
     public enum Kind implements Variant {
-        ROOF_RACK(Details.Plain.class, "28 kg", "x: 1700 mm, y: 0 mm, z: 1900 mm"),
+        ROOF_RACK(MassDetails.RoofRack.class, "28 kg", "x: 1700 mm, y: 0 mm, z: 1900 mm"),
         LOCKER(Details.Plain.class, "10 kg", "x: 2850 mm, y: 0 mm, z: 380 mm"),
         PRE_CLEANER(Details.Plain.class, "1 kg", "x: 300 mm, y: -800 mm, z: 1900 mm"),
         WINDSCREEN(Details.Plain.class, "1 kg", "x: 900 mm, y: 0 mm, z: 1500 mm"),
@@ -118,6 +118,7 @@ public record Fitment(
         RATING_UPGRADE(MassDetails.RatingUpgrade.class, "6 kg", "x: 2850 mm, y: 0 mm, z: 500 mm"),
         TYRES(TyreDetails.Tyres.class, "24 kg", "x: 1400 mm, y: 0 mm, z: 400 mm"),
         WHEELS(TyreDetails.Wheels.class, "10 kg", "x: 1400 mm, y: 0 mm, z: 400 mm"),
+        WHEEL_SPACERS(TyreDetails.Spacers.class, "4 kg", "x: 1400 mm, y: 0 mm, z: 400 mm"),
         SNORKEL(IntakeDetails.Snorkel.class, "4 kg", "x: 300 mm, y: -800 mm, z: 1400 mm"),
         AIRBOX(IntakeDetails.Airbox.class, "5 kg", "x: -100 mm, y: 500 mm, z: 1000 mm"),
         BREATHER_KIT(IntakeDetails.BreatherKit.class, "1 kg", "x: 300 mm, y: 0 mm, z: 1000 mm"),

@@ -11,6 +11,24 @@ import java.util.stream.Stream;
 /** What changes the ratings or the frame. */
 public sealed interface MassDetails extends Details {
 
+    /** A rack on the roof. */
+    record RoofRack(
+            @Field(
+                            value = "what it may carry on the road, without itself, where its maker names that",
+                            in = Dimension.MASS,
+                            within = Plausible.ROOF_LIMIT,
+                            find = "its label or its maker",
+                            example = "120 kg")
+                    Figure carries,
+            @Field(
+                            value = "what it may carry off the road, without itself, where its maker names that",
+                            in = Dimension.MASS,
+                            within = Plausible.ROOF_LIMIT,
+                            find = "its label or its maker",
+                            example = "80 kg")
+                    Figure carriesOffRoad)
+            implements MassDetails {}
+
     record ChassisExtension(
             @Field(
                             value = "by how much the wheelbase grows",

@@ -51,7 +51,15 @@ final class PartChecks {
             done(tank.isDone(), tank.certificate().known(), tank.in(), path);
         }
         for (int i = 1; i <= sheet.cargo().size(); i++) {
-            known(sheet.cargo().get(i - 1).in(), NodePath.of("cargo").to(i).to("in"));
+            Sheet.Load load = sheet.cargo().get(i - 1);
+            NodePath path = NodePath.of("cargo").to(i);
+            known(load.in(), path.to("in"));
+            if (load.lashing().isPresent() && load.tied().isPresent()) {
+                faults.tell(
+                        "has straps over it as well, and what both hold together is not worked out",
+                        "either 'tied' or 'lashing'",
+                        path.to("tied"));
+            }
         }
     }
 

@@ -200,7 +200,11 @@ public record Sheet(
                             find = "the plan",
                             example = "400 mm")
                     Figure mayMove,
-            @Field("the straps over it, where they are to be held against braking") Optional<Lashing> lashing) {}
+            @Field("the straps over it, where they are to be held against braking") Optional<Lashing> lashing,
+            @Field("the lashings that pull it back when it would slide, where they are to be held against braking")
+                    Optional<Tied> tied,
+            @Field("what a tall one stands on, where it is to be seen whether it tips over")
+                    Optional<Footing> footing) {}
 
     /** How the vehicle will be used. */
     public record Trip(
@@ -270,6 +274,14 @@ public record Sheet(
                             find = "the owner",
                             example = "3 days")
                     Figure parked,
+            @Field(
+                            value =
+                                    "mass of all who sleep in a tent on the roof, with their bedding; none where left out",
+                            in = Dimension.MASS,
+                            within = Plausible.ROOF_SLEEPERS,
+                            find = "the owner",
+                            example = "160 kg")
+                    Figure roofSleepers,
             @Field(
                             value =
                                     "hours a day for which solar panels would give their rated power in the trip's worst month,"

@@ -69,7 +69,8 @@ public sealed interface TyreDetails extends Details {
                             find = "the sidewall")
                     Choice<YesNo> passenger,
             @Field(
-                            value = "least gap to body, suspension and brake at full lock and full bump",
+                            value =
+                                    "least gap to body, suspension and brake at full lock and full bump, with lift and spacers on",
                             in = Dimension.LENGTH,
                             within = Plausible.TYRE_GAP,
                             find = "a trial fit",
@@ -128,5 +129,39 @@ public sealed interface TyreDetails extends Details {
                             value = "whether two wheels stand on each side of the rear axle; no where left out",
                             find = "the vehicle")
                     Choice<YesNo> dualRear)
+            implements TyreDetails {}
+
+    /** Rings between the hubs and the wheels of an axle, or of both where they are as thick. */
+    record Spacers(
+            @Field(
+                            value = "how thick one is",
+                            in = Dimension.LENGTH,
+                            within = Plausible.SPACER,
+                            find = "a caliper",
+                            example = "25 mm")
+                    Figure thickness,
+            @Field(value = "whether the vehicle's maker fits or lists them for this vehicle", find = "the maker")
+                    Choice<YesNo> byMaker,
+            @Field(
+                            value =
+                                    "whether they sit without play on the collar of the hub and have such a collar for the wheel",
+                            find = "the maker of the spacers")
+                    Choice<YesNo> hubCentric,
+            @Field(
+                            value =
+                                    "how much of its thread a wheel nut holds with them on; the least of all rows of nuts, where"
+                                            + " they are bolted on themselves",
+                            in = Dimension.LENGTH,
+                            within = Plausible.THREAD,
+                            find = "the turns of a nut times the pitch of its thread",
+                            example = "15 mm")
+                    Figure engaged,
+            @Field(
+                            value = "diameter of the wheel studs' thread",
+                            in = Dimension.LENGTH,
+                            within = Plausible.STUD,
+                            find = "a caliper: 12 mm of M12x1.5",
+                            example = "12 mm")
+                    Figure stud)
             implements TyreDetails {}
 }

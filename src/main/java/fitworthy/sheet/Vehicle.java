@@ -7,6 +7,7 @@ import fitworthy.quantity.YesNo;
 import fitworthy.schema.Field;
 import fitworthy.schema.Plausible;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 
 /** The vehicle as its maker built it. */
@@ -52,6 +53,8 @@ public record Vehicle(
                 Choice<Assistance> assistance,
         @Field("its dimensions") Size size,
         @Field("its chassis rails, where they are to be held against what bends them") Optional<Rails> rails,
+        @Field("what hangs low behind the rear axle or between the axles, where it is to be held against the ground")
+                List<LowPoint> lowPoints,
         @Field("its unladen masses") Masses mass,
         @Field("what its maker allows") Ratings ratings,
         @Field(value = "the tyres it came with", idle = "speedometer-set") TyreDetails.Tyres tyres,
@@ -248,6 +251,22 @@ public record Vehicle(
                             find = "the handbook",
                             example = "100 kg")
                     Figure roof,
+            @Field(
+                            value = "greatest load on the roof off the road, rack included, where its maker names one",
+                            in = Dimension.MASS,
+                            within = Plausible.ROOF_LIMIT,
+                            find = "the handbook",
+                            example = "70 kg")
+                    Figure roofOffRoad,
+            @Field(
+                            value =
+                                    "greatest load on the roof of the vehicle at rest, with the people in a tent on it; asked where"
+                                            + " some sleep there",
+                            in = Dimension.MASS,
+                            within = Plausible.ROOF_AT_REST,
+                            find = "the handbook, or its maker",
+                            example = "300 kg")
+                    Figure roofAtRest,
             @Field(value = "whether a load-levelling hitch is allowed", find = "the handbook, or the maker")
                     Choice<YesNo> levelling) {}
 

@@ -3,7 +3,9 @@ package fitworthy.sheet;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.source.NodePath;
+import java.util.HashSet;
 import java.util.Locale;
+import java.util.Set;
 
 /** What must hold of the bare vehicle. */
 final class VehicleChecks {
@@ -33,6 +35,7 @@ final class VehicleChecks {
         unsprung("rear", vehicle.suspension().rear(), vehicle.mass().rearAxle());
         countedInKerbMass(vehicle.mass());
         vehicle.rails().ifPresent(this::rails);
+        lowPoints(VEHICLE.to("low-points"));
     }
 
     /** What is behind a place has its middle behind it, and a rail is hollow. */
@@ -44,6 +47,21 @@ final class VehicleChecks {
         Figure walls = rails.wall().times(2);
         if (walls.isAtLeast(rails.depth()) || walls.isAtLeast(rails.width())) {
             faults.tell("leaves nothing hollow in the rail", "wall: 3 mm", path.to("wall"));
+        }
+    }
+
+    /** What hangs ahead of the front axle is told with the bar. */
+    private void lowPoints(NodePath path) {
+        Set<String> seen = new HashSet<>();
+        for (int i = 1; i <= vehicle.lowPoints().size(); i++) {
+            LowPoint point = vehicle.lowPoints().get(i - 1);
+            faults.uniqueName(point.name(), seen, path.to(i));
+            if (point.x().value() < 0) {
+                faults.tell(
+                        "is ahead of the front axle, where 'lowest' and 'ahead' of the bar tell of it",
+                        "x: 2400 mm",
+                        path.to(i).to("x"));
+            }
         }
     }
 

@@ -41,8 +41,8 @@ class WorsePlanTest {
                     + "|.* of kind winch\\.(pull|current)"
                     + "|circuits\\.N\\.(current|standby|hours|cable\\.length|fuse\\.distance)"
                     + "|vehicle\\.engine\\.(own-load|own-standby|pump-flow|consumption|consumption-towing|blow-by)"
-                    + "|trip\\.(longest-leg|water-depth|top-speed|people|days|parked|radio-range|dust-distance|water-use)"
-                    + "|.*\\.(grille-hidden|ahead|joint-angle|tip|rear-swing|cog-height|lead-time|days|delivery|width|length|wheelbase-added|loaded|lifted|shaft\\.span|axle-ratio)"
+                    + "|trip\\.(longest-leg|water-depth|top-speed|people|days|parked|radio-range|dust-distance|water-use|roof-sleepers)"
+                    + "|.*\\.(grille-hidden|ahead|joint-angle|tip|rear-swing|cog-height|lead-time|days|delivery|width|length|wheelbase-added|loaded|lifted|shaft\\.span|axle-ratio|thickness|stud)"
                     + "|vehicle\\.size\\.(ball-overhang|rear-overhang)|.* of kind lamps\\.count");
 
     /** Figures of which less is worse. */
@@ -52,16 +52,16 @@ class WorsePlanTest {
                     + "|.*tow-bar\\.plate\\..*|vehicle\\.recovery\\..*\\.limit|.*\\.(limit|strength|line|feed|tree-strap-limit|mount|vents)"
                     + "|.* of kind winch\\.battery|.* of kind battery\\.capacity|.* of kind charger\\.output|.* of kind solar-panel\\.power"
                     + "|circuits\\.N\\.cable\\.(section|rating)|circuits\\.N\\.fuse\\.rating|vehicle\\.engine\\.(alternator|starter-battery)"
-                    + "|.*bars-most|cargo\\.N\\.lashing\\.(straps|tension|angle|grip)|vehicle\\.intake\\.(height|breathers|electrics|fan|wading)|.*(head-height|bore|drain-height|service-distance)|.* of kind breather-kit\\.height"
-                    + "|.*\\.(lowest|exhaust-gap|rated-flow|load-most|bump-travel|spacing|points|offer|gain|reach|glass)"
-                    + "|.* of kind springs\\.travel|tanks\\.N\\.capacity|trip\\.(coldest|sun|headroom)|vehicle\\.size\\.track|vehicle\\.seats|.*radio\\.power");
+                    + "|.*bars-most|cargo\\.N\\.lashing\\.(straps|tension|angle|grip)|cargo\\.N\\.tied\\.(limit|forward|back|along|aside|across)|cargo\\.N\\.footing\\.(length|width)|vehicle\\.intake\\.(height|breathers|electrics|fan|wading)|.*(head-height|bore|drain-height|service-distance)|.* of kind breather-kit\\.height"
+                    + "|.*\\.(lowest|exhaust-gap|rated-flow|load-most|bump-travel|spacing|points|offer|gain|reach|glass|engaged|carries|carries-off-road)"
+                    + "|.* of kind springs\\.travel|tanks\\.N\\.capacity|trip\\.(coldest|sun|headroom)|vehicle\\.size\\.track|vehicle\\.low-points\\.N\\.z|vehicle\\.seats|.*radio\\.power");
 
     /** Answers of which no is worse. */
     private static final Pattern NO = Pattern.compile(
             ".*\\.(earth|fixed|vented-outside|lid-sealed|alarm|lamp|buzzer|drain-reachable|airbag-statement|marked|plate-visible"
                     + "|lamps-visible|lines-reach|alignment|lamp-aim|suits|dust-sealed|potable|baffled|frost-guarded|every-wheel-braked"
                     + "|breakaway|drop-vent|gas-alarm|sensors-set|locks|help|ammunition-apart|insurer-told|plate|tree-strap|line-damper|approved|lines|cables|weld-procedure|towing-stated|closed|breather|filler"
-                    + "|earthed|shielded|relief|sealed|water-separator|cut-off|lithium-curve|aired|cargo-barrier|allowed|folds|on-metal|feed|pre-cleaner)|vehicle\\.ratings\\.levelling");
+                    + "|earthed|shielded|relief|sealed|water-separator|cut-off|lithium-curve|aired|cargo-barrier|allowed|folds|on-metal|feed|pre-cleaner|by-maker|hub-centric)|vehicle\\.ratings\\.levelling");
 
     private static final Pattern YES = Pattern.compile(
             ".*\\.(known-dust-leak|hides-rear-window|dazzles-driver|hidden|engine-bay|driving|enclosed)");

@@ -66,6 +66,16 @@ class ContradictionTest {
     }
 
     @Test
+    void aLoadIsHeldInOneWay() throws FaultsException {
+        String load = "cargo: [{name: Crate, mass: 60 kg, at: {x: 3000 mm, y: 0 mm, z: 900 mm}%s%s}]";
+        String lashing = ", lashing: {straps: 1, tension: 100 kg, angle: 60 deg, grip: 40 %, stopped: yes}";
+        String tied = ", tied: {limit: 500 kg, stopped: yes, forward: 0, back: 2, along: 50 %, aside: 2, across: 50 %}";
+        Sheets.plainWith(String.format(load, lashing, ""));
+        Sheets.plainWith(String.format(load, "", tied));
+        assertEquals(List.of("cargo.2.tied"), faults(String.format(load, lashing, tied)));
+    }
+
+    @Test
     void aTubThatStaysOnDoesNotComeOffToo() throws FaultsException {
         String canopy =
                 "fitments: [{name: Canopy, kind: canopy, mass: 90 kg, at: {x: 3 m}, tub-stays: %s, removes: {name: %s, mass: 9 kg, at: {x: 3 m}}}]";

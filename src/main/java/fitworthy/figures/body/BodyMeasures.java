@@ -10,6 +10,7 @@ public final class BodyMeasures extends TopicGroup {
                 new BodyBuildMeasures(),
                 new ChassisCutMeasures(),
                 new RailMeasures(),
+                new UndersideMeasures(),
                 new BodyCutMeasures(),
                 new BodyWeightMeasures(),
                 new RestraintMeasures(),

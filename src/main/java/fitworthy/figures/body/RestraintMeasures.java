@@ -18,8 +18,10 @@ import fitworthy.quantity.YesNo;
 import fitworthy.sheet.BodyDetails.Body;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Fixing;
+import fitworthy.sheet.Footing;
 import fitworthy.sheet.Lashing;
 import fitworthy.sheet.Sheet;
+import fitworthy.sheet.Tied;
 import java.util.List;
 import java.util.Optional;
 
@@ -35,17 +37,52 @@ final class RestraintMeasures implements Topic {
             number("body.fixed", "", 2, "what its bolts or brackets bear together over the weight they hold");
     private static final MeasureKind FIXING_NEEDED =
             number("body.fixing-needed", "kg", 0, "what its bolts or brackets have to bear together");
+    private static final MeasureKind TIED_FORWARD = number(
+            "body.tied-forward", "", 2, "what its lashings hold it with as it would slide forward, over its weight");
+    private static final MeasureKind TIED_OTHERWISE = number(
+            "body.tied-otherwise", "", 2, "what its lashings hold it with to the sides or back, over its weight");
+    private static final MeasureKind TIED_FORWARD_NEEDED = number(
+            "body.tied-forward-needed", "kg", 0, "what each of its lashings has to bear as it would slide forward");
+    private static final MeasureKind TIED_OTHERWISE_NEEDED = number(
+            "body.tied-otherwise-needed", "kg", 0, "what each of its lashings has to bear to the sides and back");
+    private static final MeasureKind HELD_ABOVE =
+            yesNo("body.held-above", "whether it is held so high that it cannot tip over");
+    private static final MeasureKind STANDS_FORWARD = number(
+            "body.stands-forward", "", 2, "half the length of its base over the height of its centre of gravity");
+    private static final MeasureKind STANDS_ASIDE =
+            number("body.stands-aside", "", 2, "half the width of its base over the height of its centre of gravity");
+    private static final MeasureKind BASE_LENGTH =
+            number("body.base-length-needed", "mm", 0, "length of base on which it stands by itself");
+    private static final MeasureKind BASE_WIDTH =
+            number("body.base-width-needed", "mm", 0, "width of base on which it stands by itself");
     private static final MeasureKind STRAPS = number("body.straps-needed", "", 0, "straps that it needs");
 
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(LOOSE, STOPPED, HELD, FIXED, STRAPS, FIXING_NEEDED);
+        return List.of(
+                LOOSE,
+                STOPPED,
+                HELD,
+                FIXED,
+                STRAPS,
+                FIXING_NEEDED,
+                TIED_FORWARD,
+                TIED_OTHERWISE,
+                TIED_FORWARD_NEEDED,
+                TIED_OTHERWISE_NEEDED,
+                HELD_ABOVE,
+                STANDS_FORWARD,
+                STANDS_ASIDE,
+                BASE_LENGTH,
+                BASE_WIDTH);
     }
 
     @Override
     public void plan(Plan plan, List<Measure> measures) {
         for (Sheet.Load load : plan.sheet().cargo()) {
             load.lashing().ifPresent(lashing -> strapped(plan, load, lashing, measures));
+            load.tied().ifPresent(tied -> tied(plan, load, tied, measures));
+            load.footing().ifPresent(footing -> standing(plan, load, footing, measures));
         }
         for (Fitment part : plan.sheet().fitments()) {
             part.fixing().ifPresent(fixing -> fixed(plan, part, fixing, measures));
@@ -91,6 +128,69 @@ final class RestraintMeasures implements Topic {
                         angle));
     }
 
+    /** Grip is left out: it holds until the load begins to move, and the lashings from then on. */
+    private static void tied(Plan plan, Sheet.Load load, Tied tied, List<Measure> measures) {
+        Pull forward = new Pull(tied.forward(), tied.along());
+        Pull back = new Pull(tied.back(), tied.along());
+        Pull aside = new Pull(tied.aside(), tied.across());
+        if (!tied.stopped().is(YesNo.YES)) {
+            measures.add(held(TIED_FORWARD, forward, load, tied, forward.held(tied, load)));
+            measures.add(needed(TIED_FORWARD_NEEDED, forward, load, plan.practice(PracticeId.BODY_FORWARD_LEAST)));
+        }
+        Pull weaker = aside.held(tied, load).isBelow(back.held(tied, load)) ? aside : back;
+        Figure least = aside.held(tied, load).least(back.held(tied, load));
+        measures.add(held(TIED_OTHERWISE, weaker, load, tied, least));
+        measures.add(needed(TIED_OTHERWISE_NEEDED, weaker, load, plan.practice(PracticeId.BODY_ASIDE_LEAST)));
+    }
+
+    /** Lashings that pull one way. @param share of their pull that acts that way */
+    private record Pull(Figure lashings, Figure share) {
+        Figure held(Tied tied, Sheet.Load load) {
+            return DirectLashing.held(lashings, tied.limit(), share, load.mass());
+        }
+    }
+
+    private static Measure held(MeasureKind kind, Pull pull, Sheet.Load load, Tied tied, Figure held) {
+        return Measure.of(kind, load.name(), held)
+                .worked(
+                        "held = lashings x limit x share / load",
+                        in("lashings", pull.lashings(), ""),
+                        in("limit", tied.limit(), "kg"),
+                        in("share", pull.share(), "%"),
+                        in("load", load.mass(), "kg"));
+    }
+
+    private static Measure needed(MeasureKind kind, Pull pull, Sheet.Load load, Figure least) {
+        return Measure.enough(
+                        kind, load.name(), DirectLashing.needed(pull.lashings(), pull.share(), load.mass(), least))
+                .worked(
+                        "needed = least x load / (max(1, lashings) x share)",
+                        in("least", least, ""),
+                        in("load", load.mass(), "kg"),
+                        in("lashings", pull.lashings(), ""),
+                        in("share", pull.share(), "%"));
+    }
+
+    /** It tips about an edge of its base where braking or a bend asks for more than its weight gives. */
+    private static void standing(Plan plan, Sheet.Load load, Footing footing, List<Measure> measures) {
+        Figure height = footing.cogHeight();
+        Working.Input above = in("height", height, "mm");
+        Figure forward = plan.practice(PracticeId.BODY_FORWARD_LEAST);
+        Figure aside = plan.practice(PracticeId.BODY_ASIDE_LEAST);
+        measures.add(Measure.of(HELD_ABOVE, load.name(), footing.heldAbove()));
+        measures.add(Measure.of(
+                        STANDS_FORWARD, load.name(), footing.length().times(0.5).dividedBy(height))
+                .worked("ratio = length / (2 x height)", in("length", footing.length(), "mm"), above));
+        measures.add(
+                Measure.of(STANDS_ASIDE, load.name(), footing.width().times(0.5).dividedBy(height))
+                        .worked("ratio = width / (2 x height)", in("width", footing.width(), "mm"), above));
+        measures.add(
+                Measure.enough(BASE_LENGTH, load.name(), forward.times(height).times(2))
+                        .worked("needed = 2 x least x height", in("least", forward, ""), above));
+        measures.add(Measure.enough(BASE_WIDTH, load.name(), aside.times(height).times(2))
+                .worked("needed = 2 x least x height", in("least", aside, ""), above));
+    }
+
     @Override
     public void loading(Loading loading, List<Measure> measures) {
         Choice<YesNo> barrier = loading.plan().vehicle().cargoBarrier();
@@ -100,7 +200,8 @@ final class RestraintMeasures implements Topic {
         List<Working.Input> loose = loading.plan().sheet().cargo().stream()
                 .filter(load -> loading.carries(load)
                         && load.in().isEmpty()
-                        && load.lashing().isEmpty())
+                        && load.lashing().isEmpty()
+                        && load.tied().isEmpty())
                 .filter(load -> !load.roof().is(YesNo.YES))
                 .map(load -> in(load.name(), besidePeople(loading, load), "kg"))
                 .filter(input -> !input.figure().isZero())

@@ -8,6 +8,7 @@ import static fitworthy.figures.measure.Working.in;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.GroundAngle;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
@@ -141,7 +142,7 @@ public final class FrontMeasures implements Topic {
         measures.add(Measure.of(LAMPS_VISIBLE, name, bar.lampsVisible()));
         if (!plan.sheet().trip().terrain().is(Sheet.Terrain.TOWN)) {
             Figure radius = plan.vehicle().size().wheelCentre();
-            measures.add(Measure.of(APPROACH, name, ApproachAngle.of(bar.lowest(), bar.ahead(), radius))
+            measures.add(Measure.of(APPROACH, name, GroundAngle.at(bar.lowest(), bar.ahead(), radius))
                     .worked(
                             "angle = atan((lowest - centre) / ahead) + asin(centre / sqrt((lowest - centre)^2 + "
                                     + "ahead^2))",

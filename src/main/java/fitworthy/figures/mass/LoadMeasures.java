@@ -2,6 +2,7 @@ package fitworthy.figures.mass;
 
 import static fitworthy.figures.measure.MeasureKind.number;
 import static fitworthy.figures.measure.MeasureKind.rated;
+import static fitworthy.figures.measure.MeasureKind.word;
 import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
@@ -18,6 +19,7 @@ import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PointMass;
 import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.figures.plan.PracticeId;
+import fitworthy.figures.plan.RoofLimit;
 import fitworthy.figures.plan.RoofLoad;
 import fitworthy.figures.plan.StandingHeight;
 import fitworthy.figures.plan.Topic;
@@ -66,6 +68,9 @@ public final class LoadMeasures implements Topic {
             .byLoading();
     public static final MeasureKind ROOF =
             rated("mass.roof", "kg", 0, "load on the roof", "roof limit").byLoading();
+    private static final MeasureKind ROOF_GOVERNS = word(
+                    "mass.roof-governs", "whose limit it is that counts for the roof", RoofLimit.Governs.class)
+            .byLoading();
     private static final MeasureKind COG_RISE = number(
                     "mass.cog-rise", "%", 1, "rise of the centre of gravity over the bare vehicle")
             .signed()
@@ -93,6 +98,7 @@ public final class LoadMeasures implements Topic {
                 BALL_LIFT,
                 SIDE,
                 ROOF,
+                ROOF_GOVERNS,
                 COG_RISE,
                 STABILITY,
                 STABILITY_LOST,
@@ -209,11 +215,13 @@ public final class LoadMeasures implements Topic {
     private static void roof(Loading loading, List<Measure> measures) {
         RoofLoad roof = RoofLoad.of(loading);
         if (!roof.loads().isEmpty()) {
-            measures.add(Measure.of(
-                            ROOF, "roof", roof.sum(), loading.plan().ratings().roof())
+            RoofLimit limit = RoofLimit.of(loading, roof.sum().or(roof.least()));
+            measures.add(Measure.of(ROOF, "roof", roof.sum(), limit.most())
                     .worked(new Working.Sum("load", roof.loads()))
+                    .worked(limit.working())
                     .given(roof.told().toArray(Choice<?>[]::new))
                     .atLeast(roof.least()));
+            measures.add(Measure.of(ROOF_GOVERNS, "roof", Choice.of(limit.governs())));
         }
     }
 

@@ -86,7 +86,7 @@ public final class Alterations {
             case RATING_UPGRADE -> Set.of(Alteration.RATINGS);
             case SEAT_CHANGE -> Set.of(Alteration.SEATS);
             case TYRES -> Set.of(Alteration.TYRES, Alteration.RIDE_HEIGHT);
-            case WHEELS -> Set.of(Alteration.TYRES);
+            case WHEELS, WHEEL_SPACERS -> Set.of(Alteration.TYRES);
             case SPRINGS, BODY_LIFT -> Set.of(Alteration.RIDE_HEIGHT);
             default -> Set.of();
         };

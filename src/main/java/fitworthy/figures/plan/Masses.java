@@ -206,7 +206,7 @@ public final class Masses {
     /** Which share of a kind of part the springs do not carry; of a spring itself half of it. */
     private static double unsprung(Fitment.Kind kind) {
         return switch (kind) {
-            case TYRES, WHEELS -> 1;
+            case TYRES, WHEELS, WHEEL_SPACERS -> 1;
             case SPRINGS -> HALF_OF_A_SPRING;
             default -> 0;
         };

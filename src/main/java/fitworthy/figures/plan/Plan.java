@@ -194,6 +194,8 @@ public final class Plan {
                 made.towingUnbraked(),
                 made.ball(),
                 made.roof(),
+                made.roofOffRoad(),
+                made.roofAtRest(),
                 made.levelling());
     }
 

@@ -1,6 +1,7 @@
 package fitworthy.figures.plan;
 
 import fitworthy.quantity.Figure;
+import fitworthy.sheet.TyreDetails.Spacers;
 
 /** Between the centres of the wheels of one axle. */
 public final class Track {
@@ -17,12 +18,32 @@ public final class Track {
         return before.minus(after).times(2);
     }
 
-    /** The track on the wheels as planned, in m; missing where they are planned and an offset is not known. */
+    /**
+     * The track on the wheels as planned, in m; missing where they are planned and an offset is not known. Without spacers,
+     * which may stand at one axle alone.
+     */
     public static Figure of(Plan plan) {
         Figure made = plan.vehicle().size().track();
-        Figure before = plan.vehicle().wheels().offset();
-        return plan.wheels().equals(plan.vehicle().wheels())
-                ? made
-                : made.plus(added(before, plan.wheels().offset()));
+        return hasOtherWheels(plan) ? made.plus(addedByWheels(plan)) : made;
+    }
+
+    /** The track of the axle where it is widest as planned, spacers and all, in m. */
+    public static Figure widest(Plan plan) {
+        return of(plan).plus(spacer(plan).times(2));
+    }
+
+    /** How thick the thickest spacer is, in m; nothing where there is none. */
+    public static Figure spacer(Plan plan) {
+        return plan.details(Spacers.class).stream().map(Spacers::thickness).reduce(Figure.of(0, 0), Figure::most);
+    }
+
+    /** By how much other wheels widen the track, m. */
+    public static Figure addedByWheels(Plan plan) {
+        return added(plan.vehicle().wheels().offset(), plan.wheels().offset());
+    }
+
+    /** Whether the wheels as planned are not the vehicle's own. */
+    private static boolean hasOtherWheels(Plan plan) {
+        return !plan.wheels().equals(plan.vehicle().wheels());
     }
 }

@@ -7,6 +7,7 @@ import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Masses;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
+import fitworthy.figures.plan.RoofLimit;
 import fitworthy.figures.plan.RoofLoad;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
@@ -57,8 +58,8 @@ final class Stowage {
     }
 
     private Step onRoof(Spot spot) {
-        Figure limit = plan.ratings().roof();
         Figure load = roof.sum();
+        Figure limit = RoofLimit.of(loading, load).most();
         Figure told = spot.roof().known() ? limit : Figure.missing(spot.roof().missing());
         for (Choice<YesNo> other : roof.told()) {
             told = other.known() ? told : told.missingWith(Figure.missing(other.missing()), told);

@@ -96,12 +96,15 @@ final class TyreChangeMeasures implements Topic {
         measures.add(Measure.of(SPARE_SAME, "spare", spareSame(plan)));
         boolean newTyres = !plan.fitments(Fitment.Kind.TYRES).isEmpty();
         boolean newWheels = !plan.fitments(Fitment.Kind.WHEELS).isEmpty();
+        boolean spacers = !plan.fitments(Fitment.Kind.WHEEL_SPACERS).isEmpty();
+        TyreDetails.Tyres tyres = plan.tyres();
         if (newTyres || newWheels) {
             Figure rim = plan.wheels().width();
-            TyreDetails.Tyres tyres = plan.tyres();
             measures.add(Measure.of(RIM_NARROW, "wheels", rim, tyres.rimLeast()));
             measures.add(Measure.of(RIM_WIDE, "wheels", rim, tyres.rimMost()));
             measures.add(Measure.of(RIM_SAME, "wheels", rimSame(plan, newWheels)));
+        }
+        if (newTyres || newWheels || spacers) {
             measures.add(Measure.of(CLEARANCE, "tyres", tyres.clearance()));
             if (!isCertified(plan)) {
                 measures.add(outside(plan));
@@ -110,8 +113,8 @@ final class TyreChangeMeasures implements Topic {
         if (newTyres) {
             newTyres(plan, measures);
         }
-        if (newWheels && !isCertified(plan)) {
-            track(plan, measures);
+        if ((newWheels || spacers) && !isCertified(plan)) {
+            track(plan, newWheels, spacers, measures);
         }
     }
 
@@ -177,7 +180,7 @@ final class TyreChangeMeasures implements Topic {
 
     /** By half of what track and one tyre are wider than the body. */
     private static Measure outside(Plan plan) {
-        Figure track = Track.of(plan);
+        Figure track = Track.widest(plan);
         Figure width = plan.tyreSet().width();
         Figure body = plan.vehicle().size().bodyWidth();
         return Measure.of(OUTSIDE, "tyres", track.plus(width).minus(body).times(0.5))
@@ -224,13 +227,22 @@ final class TyreChangeMeasures implements Topic {
                 : Choice.missing(missing.get(0));
     }
 
-    private static void track(Plan plan, List<Measure> measures) {
-        Figure before = plan.vehicle().wheels().offset();
-        Figure after = plan.wheels().offset();
-        Figure added = Track.added(before, after);
+    private static void track(Plan plan, boolean newWheels, boolean spacers, List<Measure> measures) {
+        Figure none = Figure.of(0, 0);
+        Figure added = (newWheels ? Track.addedByWheels(plan) : none)
+                .plus(spacers ? Track.spacer(plan).times(2) : none);
+        List<Working.Input> inputs = new ArrayList<>();
+        if (newWheels) {
+            inputs.add(in("before", plan.vehicle().wheels().offset(), "mm"));
+            inputs.add(in("after", plan.wheels().offset(), "mm"));
+        }
+        if (spacers) {
+            inputs.add(in("spacer", Track.spacer(plan), "mm"));
+        }
+        String formula =
+                "added = 2 x " + (newWheels ? spacers ? "(before - after + spacer)" : "(before - after)" : "spacer");
         byClass(plan, TRACK_PASSENGER, TRACK, "wheels", "the greatest added track", added)
-                .map(measure -> measure.worked(
-                        "added = 2 x (before - after)", in("before", before, "mm"), in("after", after, "mm")))
+                .map(measure -> measure.worked(new Working.Formula(formula, List.copyOf(inputs))))
                 .forEach(measures::add);
     }
 

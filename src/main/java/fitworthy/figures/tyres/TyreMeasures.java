@@ -6,6 +6,11 @@ import fitworthy.figures.plan.TopicGroup;
 public final class TyreMeasures extends TopicGroup {
 
     public TyreMeasures() {
-        super(new TyreRatingMeasures(), new TyreLimitMeasures(), new TyreChangeMeasures(), new TyreBrakeMeasures());
+        super(
+                new TyreRatingMeasures(),
+                new TyreLimitMeasures(),
+                new TyreChangeMeasures(),
+                new SpacerMeasures(),
+                new TyreBrakeMeasures());
     }
 }

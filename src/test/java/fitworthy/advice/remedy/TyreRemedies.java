@@ -1,5 +1,6 @@
 package fitworthy.advice.remedy;
 
+import static fitworthy.advice.remedy.Act.less;
 import static fitworthy.advice.remedy.Act.more;
 import static fitworthy.advice.remedy.Act.set;
 import static fitworthy.advice.remedy.Doing.says;
@@ -8,6 +9,7 @@ import static fitworthy.advice.remedy.Masses.OFF_AXLE;
 import static fitworthy.advice.remedy.Where.at;
 import static fitworthy.advice.remedy.Where.of;
 
+import fitworthy.advice.Outcome.Finding;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Sheet;
@@ -54,12 +56,13 @@ final class TyreRemedies {
                 says("rims of ", " or narrower", set(of(Fitment.Kind.WHEELS, "vehicle.wheels", "width"))));
         table.rule(
                 "tyres.track-wide tyres.track-wide-passenger",
-                says("with ", " less", (tree, sheet, finding, amount) -> more(of(
-                                Fitment.Kind.WHEELS, "vehicle.wheels", "offset"))
-                        .done(tree, sheet, finding, new Amount(amount.value() / 2, amount.unit()))));
-        table.rule(
-                "tyres.outside",
-                says("with ", " more offset", more(of(Fitment.Kind.WHEELS, "vehicle.wheels", "offset"))));
+                says(
+                        "with ",
+                        " less",
+                        (tree, sheet, finding, amount) ->
+                                further(tree, sheet, finding, new Amount(amount.value() / 2, amount.unit()))));
+        table.rule("tyres.outside", says("with ", " more offset", TyreRemedies::further));
+        table.rule("tyres.spacer-thread-short", says("hold ", " of thread", set(at("fitments.{subject}.engaged"))));
         table.rule("tyres.pressure-low", says("plan ", " or more", (tree, sheet, finding, amount) -> set(tyres(
                         finding.judged().subject().split(" ")[0] + "-pressure"))
                 .done(tree, sheet, finding, amount)));
@@ -75,6 +78,16 @@ final class TyreRemedies {
                 RemedyTable.LEFT_OR_USUAL,
                 "tyres.load-tight tyres.gearing-long tyres.lift-counts tyres.wheel-weaker-than-tyre"
                         + " tyres.speedometer-low tyres.wide tyres.diameter-share tyres.brakes-weaker");
+    }
+
+    /** Each wheel further in: by its offset, or where the maker's wheels stay by thinner spacers. */
+    private static List<Node.Mapping> further(Node.Mapping tree, Sheet sheet, Finding finding, Amount inwards) {
+        boolean spacersAlone = sheet.planned().fitments().stream().noneMatch(part -> part.kind() == Fitment.Kind.WHEELS)
+                && sheet.planned().fitments().stream().anyMatch(part -> part.kind() == Fitment.Kind.WHEEL_SPACERS);
+        return (spacersAlone
+                        ? less(of(Fitment.Kind.WHEEL_SPACERS, "", "thickness"))
+                        : more(of(Fitment.Kind.WHEELS, "vehicle.wheels", "offset")))
+                .done(tree, sheet, finding, inwards);
     }
 
     private static Where tyres(String field) {

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import fitworthy.figures.across.Boxes;
 import fitworthy.figures.electrical.BatteryLife;
 import fitworthy.figures.electrical.Cable;
-import fitworthy.figures.front.ApproachAngle;
 import fitworthy.figures.intake.AirFlow;
 import fitworthy.figures.mirrors.SightLine;
 import fitworthy.figures.plan.PointMass.Sort;
@@ -40,13 +39,14 @@ class ToleranceTest {
                 new Formula("density of the charge", v -> AirFlow.densityRatio(v[0], v[1]), 130e3, 50),
                 new Formula("speed of the air", v -> AirFlow.velocity(v[0], v[1]), 0.12, 0.08),
                 new Formula("bore", v -> AirFlow.boreNeeded(v[0], v[1]), 0.12, 25),
-                new Formula("approach angle", v -> ApproachAngle.of(v[0], v[1], v[2]), 0.55, 0.8, 0.4),
+                new Formula("approach angle", v -> GroundAngle.at(v[0], v[1], v[2]), 0.55, 0.8, 0.4),
                 new Formula(
                         "approach angle below the wheel's centre",
-                        v -> ApproachAngle.of(v[0], v[1], v[2]),
+                        v -> GroundAngle.at(v[0], v[1], v[2]),
                         0.3,
                         0.9,
                         0.41),
+                new Formula("crest", v -> GroundAngle.over(v[0], v[1], v[2], v[3]), 0.25, 1.3, 1.6, 0.41),
                 new Formula("sun", v -> BatteryLife.solar(v[0], v[1], v[2]), 180, 5, 12.8),
                 new Formula("depth of discharge", v -> BatteryLife.depth(v[0], v[1], v[2], v[3]), 40, 25, 48, 120),
                 new Formula("voltage lost", v -> Cable.drop(v[0], v[1], v[2], v[3]), 4.5, 30, 6e-6, 60),

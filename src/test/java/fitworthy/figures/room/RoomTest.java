@@ -265,6 +265,8 @@ class RoomTest {
                 "",
                 spot.roof(),
                 Figure.missing(new Missing("", "", "a tape")),
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty()));
         LoadCase other = loading.carrying()
                 .map(names -> with(

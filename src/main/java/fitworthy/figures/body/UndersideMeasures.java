@@ -1,0 +1,87 @@
+package fitworthy.figures.body;
+
+import static fitworthy.figures.measure.MeasureKind.number;
+import static fitworthy.figures.measure.Working.in;
+
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.plan.GroundAngle;
+import fitworthy.figures.plan.LowPlace;
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.Topic;
+import fitworthy.quantity.Figure;
+import fitworthy.sheet.LowPoint;
+import fitworthy.sheet.Sheet;
+import java.util.List;
+
+/** What hangs low behind the rear axle or between the axles, against the ground. The front is told with its bar. */
+final class UndersideMeasures implements Topic {
+    private static final MeasureKind DEPARTURE = number("body.departure", "deg", 1, "departure angle below it");
+    private static final MeasureKind BREAKOVER =
+            number("body.breakover", "deg", 1, "angle of the sharpest crest that it clears");
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(DEPARTURE, BREAKOVER);
+    }
+
+    @Override
+    public void plan(Plan plan, List<Measure> measures) {
+        if (!plan.sheet().trip().terrain().is(Sheet.Terrain.TOWN)) {
+            plan.vehicle().lowPoints().forEach(point -> angle(plan, point, measures));
+        }
+    }
+
+    /** Of a place that is not told it is not known which of the two is asked. */
+    private static void angle(Plan plan, LowPoint point, List<Measure> measures) {
+        LowPlace place = LowPlace.of(plan, point);
+        Figure wheelbase = plan.wheelbase();
+        Figure centre = plan.vehicle().size().wheelCentre();
+        Figure behind = place.x().minus(wheelbase);
+        if (!(behind.value() <= 0)) {
+            measures.add(worked(
+                    point,
+                    place,
+                    Measure.of(DEPARTURE, point.name(), GroundAngle.at(place.height(), behind, centre))
+                            .worked(
+                                    "angle = atan((height - centre) / behind) + asin(centre / sqrt((height - centre)^2 + "
+                                            + "behind^2))",
+                                    in("height", place.height(), "mm"),
+                                    in("centre", centre, "mm"),
+                                    in("behind", behind, "mm"))
+                            .worked(
+                                    "behind = x - wheelbase",
+                                    in("x", place.x(), "mm"),
+                                    in("wheelbase", wheelbase, "mm"))));
+        }
+        if (!(behind.value() > 0)) {
+            Figure ahead = behind.times(-1);
+            measures.add(worked(
+                    point,
+                    place,
+                    Measure.of(BREAKOVER, point.name(), GroundAngle.over(place.height(), place.x(), ahead, centre))
+                            .worked(
+                                    "angle = atan((height - centre) / front) + asin(centre / sqrt((height - centre)^2 + front^2))"
+                                            + " + atan((height - centre) / rear) + asin(centre / sqrt((height - centre)^2 + "
+                                            + "rear^2))",
+                                    in("height", place.height(), "mm"),
+                                    in("centre", centre, "mm"),
+                                    in("front", place.x(), "mm"),
+                                    in("rear", ahead, "mm"))
+                            .worked(
+                                    "rear = wheelbase - front",
+                                    in("wheelbase", wheelbase, "mm"),
+                                    in("front", place.x(), "mm"))));
+        }
+    }
+
+    private static Measure worked(LowPoint point, LowPlace place, Measure angle) {
+        return place.isRaised()
+                ? angle.worked(
+                        "height = taped + growth / 2 + lift",
+                        in("taped", point.z(), "mm"),
+                        in("growth", place.growth(), "mm"),
+                        in("lift", place.lift(), "mm"))
+                : angle;
+    }
+}

@@ -1,0 +1,107 @@
+package fitworthy.figures.plan;
+
+import fitworthy.figures.measure.Working;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.MassDetails.RoofRack;
+import fitworthy.sheet.Sheet;
+import fitworthy.sheet.Vehicle;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What the roof may carry, rack and all: the least of what the vehicle's maker allows on the road and off it, of what the
+ * rack carries with its own mass, and of what the roof bears at rest less the people who sleep on it. What a maker does not
+ * name beside the limit on the road is not asked for, but for the limit at rest where people sleep there: theirs is no load
+ * while the vehicle moves.
+ *
+ * @param most in kg; missing where what is not known of it could turn a verdict
+ * @param governs which of them it is
+ */
+public record RoofLimit(Figure most, Governs governs, Working working) {
+
+    /** Whose limit it is. */
+    public enum Governs {
+        MAKER,
+        OFF_ROAD,
+        RACK,
+        AT_REST
+    }
+
+    private record Bound(Governs governs, Figure kg, Working working) {}
+
+    /** That of a loading. @param load what is known to be on the roof, kg */
+    public static RoofLimit of(Loading loading, Figure load) {
+        Sheet sheet = loading.plan().sheet();
+        Vehicle.Ratings ratings = loading.plan().ratings();
+        List<Bound> bounds = new ArrayList<>();
+        bounds.add(new Bound(Governs.MAKER, ratings.roof(), List::of));
+        if (leavesTheSeal(sheet) && ratings.roofOffRoad().known()) {
+            bounds.add(new Bound(Governs.OFF_ROAD, ratings.roofOffRoad(), List::of));
+        }
+        List<Fitment> racks = loading.plan().fitments(Fitment.Kind.ROOF_RACK).stream()
+                .filter(rack -> loading.carries(rack) && !rack.roof().is(YesNo.NO))
+                .toList();
+        // What lies on which of two racks is not told.
+        if (racks.size() == 1) {
+            byRack(racks.get(0), leavesTheSeal(sheet), bounds);
+        }
+        Figure sleepers = sheet.trip().roofSleepers();
+        if (sleepers.value() > 0) {
+            Figure atRest = ratings.roofAtRest();
+            bounds.add(new Bound(
+                    Governs.AT_REST,
+                    atRest.minus(sleepers),
+                    new Working.Formula(
+                            "limit = at rest - asleep",
+                            List.of(Working.in("at rest", atRest, "kg"), Working.in("asleep", sleepers, "kg")))));
+        }
+        return least(bounds, load);
+    }
+
+    /** What the vehicle's maker allows on the way of the trip, in kg. */
+    public static Figure onTheWay(Sheet sheet) {
+        Vehicle.Ratings ratings = sheet.vehicle().ratings();
+        return leavesTheSeal(sheet) && ratings.roofOffRoad().known()
+                ? ratings.roof().least(ratings.roofOffRoad())
+                : ratings.roof();
+    }
+
+    private static void byRack(Fitment rack, boolean offRoad, List<Bound> bounds) {
+        RoofRack details = (RoofRack) rack.details();
+        Figure carries = offRoad && details.carriesOffRoad().known()
+                ? details.carries().known()
+                        ? details.carries().least(details.carriesOffRoad())
+                        : details.carriesOffRoad()
+                : details.carries();
+        if (carries.known()) {
+            bounds.add(new Bound(
+                    Governs.RACK,
+                    carries.plus(rack.mass()),
+                    new Working.Formula(
+                            "limit = carries + rack",
+                            List.of(Working.in("carries", carries, "kg"), Working.in("rack", rack.mass(), "kg")))));
+        }
+    }
+
+    /** Roads without dust are sealed. */
+    private static boolean leavesTheSeal(Sheet sheet) {
+        return !sheet.trip().dust().is(Sheet.Dust.NONE)
+                && !sheet.trip().terrain().is(Sheet.Terrain.TOWN);
+    }
+
+    /** What is passed already is passed whatever the others are. */
+    private static RoofLimit least(List<Bound> bounds, Figure load) {
+        Bound least = bounds.get(0);
+        Figure missing = Figure.ZERO;
+        for (Bound bound : bounds) {
+            missing = missing.missingWith(bound.kg(), missing);
+            if (bound.kg().known() && !least.kg().isAtMost(bound.kg())) {
+                least = bound;
+            }
+        }
+        boolean decides = missing.known() || load.isAbove(least.kg());
+        return new RoofLimit(decides ? least.kg() : missing, least.governs(), least.working());
+    }
+}
