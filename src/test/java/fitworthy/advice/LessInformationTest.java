@@ -130,6 +130,10 @@ class LessInformationTest {
             // What was on the vehicle when it was weighed is in its kerb mass, wherever it stands.
             entry("across.bar-wrong-twice", "fitments\\.[0-9]+\\.at"),
             entry("suspension.front-springs-left", "fitments\\.[0-9]+\\.at"),
+            // What the list comes to counts then, and has nothing to disagree with.
+            entry("towing.list-disagrees", "trailer\\.ball"),
+            // A charger of which nothing is told starts with the ignition, unless the alternator is known to fall.
+            entry("electrical.charge-falls", "fitments\\.[0-9]+\\.(isolator|starts-by)"),
             // Another figure that the same check lacks is asked for first.
             entry("across.left-in-air", "(fitments|cargo)\\.[0-9]+\\.(at(\\.z)?|place)"),
             entry("electrical.cable-over-rating", INSULATION),
