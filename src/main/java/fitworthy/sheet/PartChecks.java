@@ -66,6 +66,9 @@ final class PartChecks {
         if (fitment.details() instanceof ElectricalDetails.Charger charger) {
             charger(charger, path);
         }
+        if (fitment.details() instanceof ElectricalDetails.SolarPanel panel) {
+            connected(panel.charger(), path.to("charger"));
+        }
         if (fitment.details() instanceof FrontDetails.Winch winch) {
             winch(winch, path);
         }
@@ -97,6 +100,17 @@ final class PartChecks {
                             + QuantityText.shown(charger.input().value(), "A") + " at its input",
                     "the output on its data sheet, or isolator: yes where it only joins the batteries",
                     path.to("output"));
+        }
+    }
+
+    /** What a panel is connected to is a charger. */
+    private void connected(String charger, NodePath path) {
+        List<String> chargers = sheet.fitments().stream()
+                .filter(fitment -> fitment.kind() == Fitment.Kind.CHARGER)
+                .map(Fitment::name)
+                .toList();
+        if (!charger.isEmpty() && faults.settled("fitments", "kind")) {
+            faults.listed(charger, "chargers", chargers, path);
         }
     }
 
