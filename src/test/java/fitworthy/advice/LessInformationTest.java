@@ -108,6 +108,7 @@ class LessInformationTest {
             List.of(
                     "fitments.done",
                     "fitments.dust-sealed",
+                    "fitments.over-outlet",
                     "fitments.levelling",
                     "fitments.removable",
                     "tanks.portable",
