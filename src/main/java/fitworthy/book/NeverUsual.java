@@ -105,6 +105,8 @@ public final class NeverUsual {
                         "emission-parts",
                         "outlet",
                         "over-outlet",
+                        "mains-work",
+                        "safety-switch",
                         "lid-sealed",
                         "known-dust-leak",
                         "sensors",

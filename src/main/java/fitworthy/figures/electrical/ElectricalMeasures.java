@@ -8,6 +8,7 @@ public final class ElectricalMeasures extends TopicGroup {
     public ElectricalMeasures() {
         super(
                 new CircuitMeasures(),
+                new MainsMeasures(),
                 new ChargeMeasures(),
                 new FallingVoltageMeasures(),
                 new SolarMeasures(),
