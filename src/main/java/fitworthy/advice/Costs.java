@@ -50,8 +50,15 @@ public record Costs(Map<Group, Sum> groups, List<Certificate> certificates, Figu
                 case SPRINGS, AIR_SPRINGS, BODY_LIFT -> SUSPENSION;
                 case TYRES, WHEELS, WHEEL_SPACERS -> TYRES_AND_WHEELS;
                 case BAR, LAMPS, WINDSCREEN -> FRONT;
-                case SNORKEL, PRE_CLEANER, AIRBOX, BREATHER_KIT, FUEL_SEPARATOR, FUEL_FILTER, CRANKCASE_SEPARATOR ->
-                    AIR_AND_FUEL;
+                case SNORKEL,
+                        PRE_CLEANER,
+                        AIRBOX,
+                        BREATHER_KIT,
+                        FUEL_SEPARATOR,
+                        FUEL_FILTER,
+                        CRANKCASE_SEPARATOR,
+                        EXHAUST,
+                        RETUNE -> AIR_AND_FUEL;
                 case BATTERY, CHARGER, INVERTER, SOLAR_PANEL, SWITCH_PANEL -> ELECTRICS;
                 case AERIAL, RADIO -> RADIO;
                 case MIRRORS, REAR_CAMERA -> MIRRORS_AND_CAMERA;

@@ -63,6 +63,8 @@ public final class NeverUsual {
                         "load-most",
                         "bars-least",
                         "bars-most",
+                        "most-voltage",
+                        "most-current",
                         "reference-pressure")
                 .forEach(name -> NAMED.put(name, RATING));
         List.of(
@@ -78,6 +80,7 @@ public final class NeverUsual {
                         "cold-charging",
                         "breakaway",
                         "made-for",
+                        "shown",
                         "towing-stated",
                         "service-distance")
                 .forEach(name -> NAMED.put(name, STATEMENT));
@@ -99,6 +102,11 @@ public final class NeverUsual {
                         "filler",
                         "exhaust-gap",
                         "shielded",
+                        "emission-parts",
+                        "outlet",
+                        "over-outlet",
+                        "mains-work",
+                        "safety-switch",
                         "lid-sealed",
                         "known-dust-leak",
                         "sensors",
@@ -119,7 +127,7 @@ public final class NeverUsual {
                         "cameras",
                         "blind-spot-lamps")
                 .forEach(name -> NAMED.put(name, LIFE));
-        List.of("done", "keep", "assume-usual", "restricted", "permanent", "take")
+        List.of("done", "keep", "assume-usual", "restricted", "permanent", "take", "in-series", "strings")
                 .forEach(name -> NAMED.put(name, PLAN));
     }
 

@@ -15,6 +15,7 @@ import fitworthy.document.Report.Paragraph;
 import fitworthy.document.Report.Particular;
 import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Table;
+import fitworthy.figures.plan.BallLoad;
 import fitworthy.figures.room.RoomMeasures;
 import fitworthy.printout.picture.Pictures;
 import fitworthy.printout.words.FieldWords;
@@ -94,9 +95,8 @@ final class AnswerPage {
                 Verdict.loaded(arrangement.advice()) + Verdict.keptElsewhere(arrangement.advice()) + " Payload "
                         + Payload.inShort(arrangement.advice())));
         Advice advice = arrangement.advice();
-        advice.sheet()
-                .trailer()
-                .map(trailer -> new HeaviestTrailer(room.room(), trailer))
+        BallLoad.of(advice.sheet())
+                .map(load -> new HeaviestTrailer(room.room(), load.filledIn()))
                 .ifPresent(heaviest -> answers.add(new Particular(
                         "Heaviest trailer?",
                         heaviest.sentences() + (heaviest.isOverAlone() ? Verdict.overWithTrailer(advice) : ""))));

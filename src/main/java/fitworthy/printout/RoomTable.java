@@ -11,20 +11,19 @@ import fitworthy.document.Page;
 import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Table;
+import fitworthy.figures.plan.BallLoad;
 import fitworthy.figures.plan.RoofLimit;
 import fitworthy.figures.room.Limit;
 import fitworthy.figures.room.Most;
 import fitworthy.figures.room.RoomMeasures;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Figure;
-import fitworthy.sheet.Trailer;
 import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -49,8 +48,9 @@ final class RoomTable {
     private RoomTable(Advice advice) {
         this.room = RoomLeft.of(advice);
         this.roof = RoofLimit.onTheWay(advice.sheet());
-        Optional<Trailer> trailer = advice.sheet().trailer();
-        trailer.map(towed -> new HeaviestTrailer(room, towed)).ifPresent(heaviest -> add(TRAILER, heaviest::inLoading));
+        BallLoad.of(advice.sheet())
+                .map(load -> new HeaviestTrailer(room, load.filledIn()))
+                .ifPresent(heaviest -> add(TRAILER, heaviest::inLoading));
         add("People and cargo", this::aboard);
         add("Tanks", RoomTable::tanks);
         addTogether("Range at L/100km", RoomTable::range);

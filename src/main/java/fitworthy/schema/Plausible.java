@@ -137,6 +137,8 @@ public enum Plausible {
     CABLE_LENGTH("0 mm", "0 mm", "20 m", "200 m"),
     INSULATION("30 degC", "55 degC", "200 degC", "500 degC"),
     SOLAR_POWER("0 W", "0 W", "2 kW", "20 kW"),
+    SOLAR_VOLTAGE("1 V", "5 V", "500 V", "1500 V"),
+    RISE("0 %", "0.1 %", "0.6 %", "2 %"),
     INVERTER("1 %", "60 %", "100 %", "100 %"),
     FREQUENCY("0.1 MHz", "1.5 MHz", "6000 MHz", "300000 MHz"),
     GAIN("0 dBi", "0 dBi", "20 dBi", "60 dBi"),

@@ -1,6 +1,7 @@
 package fitworthy.search;
 
 import fitworthy.book.Book;
+import fitworthy.figures.plan.BallLoad;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.KnownGroups;
@@ -189,9 +190,10 @@ public sealed interface Change {
                         changed, NodePath.of("cases", each.name(), "carrying"), new Node.Listing(root.place(), others));
             }
             Trailer trailer = sheet.trailer().orElseThrow();
+            Figure ball = onBall(sheet);
             double share = kilograms / trailer.mass().value();
-            changed = heavier(changed, "mass", trailer.mass(), kilograms);
-            return heavier(changed, "ball", trailer.ball(), trailer.ball().value() * share);
+            changed = heavier(unlisted(changed), "mass", trailer.mass(), kilograms);
+            return heavier(changed, "ball", ball, ball.value() * share);
         }
 
         private static Node.Mapping heavier(Node.Mapping root, String field, Figure mass, double more) {
@@ -202,6 +204,23 @@ public sealed interface Change {
         public String words() {
             return "carry '" + cargo + "' in the trailer";
         }
+    }
+
+    /** The load on the trailer's ball, as the sheet gives it or by what it lists. */
+    private static Figure onBall(Sheet sheet) {
+        return sheet.trailer()
+                .orElseThrow()
+                .ball()
+                .or(BallLoad.of(sheet).orElseThrow().filledIn().ball());
+    }
+
+    /** Without what is listed in the trailer: what of it goes, or where more stands, nobody says. */
+    private static Node.Mapping unlisted(Node.Mapping root) {
+        Node.Mapping changed = root;
+        for (String list : List.of("stowed", "supplies")) {
+            changed = Trees.without(changed, NodePath.of("trailer", list));
+        }
+        return changed;
     }
 
     /** The loadings that have the trailer on. */
@@ -284,13 +303,12 @@ public sealed interface Change {
         @Override
         public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
             Trailer trailer = sheet.trailer().orElseThrow();
+            Figure ball = onBall(sheet);
             double share = kilograms / trailer.mass().value();
-            Node.Mapping changed = Trees.with(root, NodePath.of("trailer", "mass"), asSure(trailer.mass(), kilograms));
-            return trailer.ball().known()
-                    ? Trees.with(
-                            changed,
-                            NodePath.of("trailer", "ball"),
-                            asSure(trailer.ball(), trailer.ball().value() * share))
+            Node.Mapping changed =
+                    Trees.with(unlisted(root), NodePath.of("trailer", "mass"), asSure(trailer.mass(), kilograms));
+            return ball.known()
+                    ? Trees.with(changed, NodePath.of("trailer", "ball"), asSure(ball, ball.value() * share))
                     : changed;
         }
 

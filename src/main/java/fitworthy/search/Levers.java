@@ -2,6 +2,7 @@ package fitworthy.search;
 
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
+import fitworthy.figures.plan.BallLoad;
 import fitworthy.figures.plan.Liquids;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
@@ -121,10 +122,11 @@ final class Levers {
     /** What is carried in a loading that tows, where mass and ball load of the trailer are known: one that nobody has weighed may be full. */
     private static Optional<Lever> intoTrailer(Sheet sheet, Sheet.Load cargo) {
         return sheet.trailer()
-                .filter(trailer -> trailer.ball().known()
-                        && trailer.mass().known()
-                        && cargo.mass().known()
-                        && isTowed(sheet, loading -> loading.carries(cargo.name())))
+                .filter(trailer ->
+                        BallLoad.of(sheet).orElseThrow().filledIn().ball().known()
+                                && trailer.mass().known()
+                                && cargo.mass().known()
+                                && isTowed(sheet, loading -> loading.carries(cargo.name())))
                 .map(trailer -> Lever.whole(
                         cargo.name(),
                         new Change.IntoTrailer(cargo.name(), cargo.mass().value())));

@@ -65,7 +65,13 @@ public sealed interface BodyDetails extends Details {
                             within = Plausible.GAP,
                             find = "the maker's drawing",
                             example = "900 mm")
-                    Figure rearSwing)
+                    Figure rearSwing,
+            @Field(
+                            value =
+                                    "whether a door, flap, window or vent of it that opens lies over or beside the end of the exhaust;"
+                                            + " nothing is asked where left out",
+                            find = "a look")
+                    Choice<YesNo> overOutlet)
             implements BodyDetails {
 
         /** Whether the sheet tells of hold-downs or legs, which only one that comes off has. */

@@ -75,6 +75,15 @@ public record Circuit(
                         value = "whether it returns by a cable of the same section or a cleaned stud on the chassis",
                         find = "the fitter")
                 Choice<YesNo> earth,
+        @Field(
+                        value =
+                                "who does the wiring of mains voltage; plugged-in where it only plugs into an inverter or a socket",
+                        find = "the plan")
+                Choice<MainsWork> mainsWork,
+        @Field(
+                        value = "whether a safety switch, RCD or GFCI, guards it; asked of wiring of mains voltage",
+                        find = "whoever wires it")
+                Choice<YesNo> safetySwitch,
         @Field("its cable") Cable cable,
         @Field("its fuse or breaker at the battery's end") Fuse fuse,
         @Field("its fuse or breaker at the other battery's end; asked of a charger's cable between two batteries")
@@ -89,6 +98,13 @@ public record Circuit(
     public enum Read {
         BATTERY,
         LOAD
+    }
+
+    /** Somebody licensed for it, somebody else, or nobody: it has a plug. */
+    public enum MainsWork {
+        LICENSED,
+        UNLICENSED,
+        PLUGGED_IN
     }
 
     public enum Need {

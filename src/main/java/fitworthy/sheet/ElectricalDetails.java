@@ -98,13 +98,38 @@ public sealed interface ElectricalDetails extends Details {
                             example = "25 A")
                     Figure output,
             @Field(value = "whether it charges by the curve that lithium batteries need", find = "its data sheet")
-                    Choice<YesNo> lithiumCurve)
+                    Choice<YesNo> lithiumCurve,
+            @Field(
+                            value =
+                                    "what tells it that the engine runs; asked where the vehicle's alternator lowers its voltage",
+                            find = "the wiring plan")
+                    Choice<Start> startsBy,
+            @Field(
+                            value = "the most open-circuit voltage that its solar input bears",
+                            in = Dimension.VOLTAGE,
+                            within = Plausible.SOLAR_VOLTAGE,
+                            find = "its data sheet",
+                            example = "75 V")
+                    Figure mostVoltage,
+            @Field(
+                            value = "the most short-circuit current that its solar input bears",
+                            in = Dimension.CURRENT,
+                            within = Plausible.CURRENT,
+                            find = "its data sheet",
+                            example = "15 A")
+                    Figure mostCurrent)
             implements ElectricalDetails {
 
         public enum Source {
             ALTERNATOR,
             SUN,
             MAINS
+        }
+
+        /** A wire that is live with the ignition, or the voltage at its input. */
+        public enum Start {
+            IGNITION,
+            VOLTAGE
         }
     }
 
@@ -126,7 +151,47 @@ public sealed interface ElectricalDetails extends Details {
                             within = Plausible.SOLAR_POWER,
                             find = "its label",
                             example = "200 W")
-                    Figure power)
+                    Figure power,
+            @Field(
+                            value = "the charger that it is connected to; the one that the sun feeds where left out",
+                            find = "the plan",
+                            example = "Solar controller")
+                    String charger,
+            @Field(
+                            value = "its open-circuit voltage at 25 degC, Voc",
+                            in = Dimension.VOLTAGE,
+                            within = Plausible.SOLAR_VOLTAGE,
+                            find = "its label",
+                            example = "22.5 V")
+                    Figure openCircuit,
+            @Field(
+                            value = "how many like it are connected in series, itself included",
+                            find = "the plan",
+                            example = "2",
+                            within = Plausible.POSITION)
+                    Figure inSeries,
+            @Field(
+                            value =
+                                    "how much its open-circuit voltage rises with each degree that it is colder; a careful common"
+                                            + " figure where left out",
+                            in = Dimension.SHARE,
+                            within = Plausible.RISE,
+                            find = "its data sheet, the temperature coefficient of Voc",
+                            example = "0.3 %")
+                    Figure perDegree,
+            @Field(
+                            value = "its short-circuit current, Isc",
+                            in = Dimension.CURRENT,
+                            within = Plausible.CURRENT,
+                            find = "its label",
+                            example = "11.5 A")
+                    Figure shortCircuit,
+            @Field(
+                            value = "how many such strings, or single panels, are connected side by side",
+                            find = "the plan",
+                            example = "1",
+                            within = Plausible.POSITION)
+                    Figure strings)
             implements ElectricalDetails {}
 
     record SwitchPanel(

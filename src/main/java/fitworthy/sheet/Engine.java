@@ -90,6 +90,12 @@ public record Engine(
                         example = "130 A")
                 Figure alternator,
         @Field(
+                        value =
+                                "whether the engine's computer lowers the voltage of the alternator once the starter battery is full;"
+                                        + " asked where what charges a second battery goes by that voltage",
+                        find = "the handbook, or a meter after half an hour's drive: below 13 V")
+                Choice<YesNo> alternatorLowers,
+        @Field(
                         value = "what the vehicle itself draws while driving, with lamps and fans on",
                         in = Dimension.CURRENT,
                         within = Plausible.CURRENT,

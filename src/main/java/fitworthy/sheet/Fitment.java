@@ -125,6 +125,8 @@ public record Fitment(
         FUEL_SEPARATOR(FuelDetails.FuelSeparator.class, "2 kg", "x: 200 mm, y: 500 mm, z: 900 mm"),
         FUEL_FILTER(FuelDetails.FuelFilter.class, "2 kg", "x: 200 mm, y: 500 mm, z: 900 mm"),
         CRANKCASE_SEPARATOR(IntakeDetails.CrankcaseSeparator.class, "2 kg", "x: 100 mm, y: 0 mm, z: 1000 mm"),
+        EXHAUST(FuelDetails.Exhaust.class, "14 kg", "x: 2200 mm, y: 300 mm, z: 400 mm"),
+        RETUNE(FuelDetails.Retune.class, "0 kg", "x: 200 mm, y: 500 mm, z: 900 mm"),
         MIRRORS(MirrorDetails.Mirrors.class, "6 kg", "x: 700 mm, y: 0 mm, z: 1300 mm"),
         BAR(FrontDetails.Bar.class, "60 kg", "x: -700 mm, y: 0 mm, z: 700 mm"),
         WINCH(FrontDetails.Winch.class, "38 kg", "x: -800 mm, y: 0 mm, z: 650 mm"),

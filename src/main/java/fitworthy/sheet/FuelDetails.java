@@ -79,4 +79,54 @@ public sealed interface FuelDetails extends Details {
                             example = "200 L/h")
                     Figure ratedFlow)
             implements FuelDetails {}
+
+    /** A new exhaust, or a part of one. Its mass is what it adds where what comes off is not told. */
+    record Exhaust(
+            @Field(
+                            value =
+                                    "whether particulate filter, catalysts and exhaust gas recirculation all stay and work, or any"
+                                            + " of them is out or idle",
+                            find = "the maker, and the fitter")
+                    Choice<EmissionParts> emissionParts,
+            @Field(
+                            value =
+                                    "where it ends: clear of every door, window, vent and flap that opens; beside or under one; or"
+                                            + " under the body",
+                            find = "the fitter")
+                    Choice<Outlet> outlet,
+            @Field(
+                            value =
+                                    "whether a shield stands between its hot parts and any tank, tray, cable or floor above or beside"
+                                            + " them",
+                            find = "the fitter")
+                    Choice<YesNo> shielded)
+            implements FuelDetails {}
+
+    /** Other software in the engine's computer, or a box that alters what it reads. */
+    record Retune(
+            @Field(
+                            value =
+                                    "whether particulate filter, catalysts and exhaust gas recirculation all stay and work, or any"
+                                            + " of them is out or idle",
+                            find = "who writes it")
+                    Choice<EmissionParts> emissionParts,
+            @Field(
+                            value =
+                                    "whether who writes it states in writing that the vehicle keeps to the emission standard that it"
+                                            + " was approved to",
+                            find = "who writes it")
+                    Choice<YesNo> shown)
+            implements FuelDetails {}
+
+    enum EmissionParts {
+        KEPT,
+        OUT
+    }
+
+    /** Where an exhaust ends. */
+    enum Outlet {
+        CLEAR,
+        AT_OPENING,
+        UNDER_BODY
+    }
 }

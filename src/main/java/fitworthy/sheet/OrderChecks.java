@@ -72,6 +72,12 @@ final class OrderChecks {
 
     private void trailer(Trailer trailer, NodePath path) {
         ofTrailer(trailer.ball(), path.to("ball"), trailer.mass(), path.to("mass"), "the mass of the trailer");
+        ofTrailer(
+                trailer.bare().ball(),
+                path.to("bare").to("ball"),
+                trailer.bare().mass(),
+                path.to("bare").to("mass"),
+                "the mass of the bare trailer");
         ofTrailer(trailer.gtm(), path.to("gtm"), trailer.rated(), path.to("rated"), "the most it may weigh");
         ofTrailer(trailer.lightest(), path.to("lightest"), trailer.mass(), path.to("mass"), "its mass when loaded");
         ofTrailer(trailer.drawbar(), path.to("drawbar"), trailer.length(), path.to("length"), LENGTH);

@@ -74,6 +74,9 @@ final class PartChecks {
         if (fitment.details() instanceof ElectricalDetails.Charger charger) {
             charger(charger, path);
         }
+        if (fitment.details() instanceof ElectricalDetails.SolarPanel panel) {
+            connected(panel.charger(), path.to("charger"));
+        }
         if (fitment.details() instanceof FrontDetails.Winch winch) {
             winch(winch, path);
         }
@@ -119,6 +122,17 @@ final class PartChecks {
                     "is the protection bar at the front, and this one stands behind the middle of the vehicle",
                     "kind: other for a bar at the rear",
                     path.to("kind"));
+        }
+    }
+
+    /** What a panel is connected to is a charger. */
+    private void connected(String charger, NodePath path) {
+        List<String> chargers = sheet.fitments().stream()
+                .filter(fitment -> fitment.kind() == Fitment.Kind.CHARGER)
+                .map(Fitment::name)
+                .toList();
+        if (!charger.isEmpty() && faults.settled("fitments", "kind")) {
+            faults.listed(charger, "chargers", chargers, path);
         }
     }
 

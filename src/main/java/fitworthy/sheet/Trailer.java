@@ -6,6 +6,7 @@ import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.Field;
 import fitworthy.schema.Plausible;
+import java.util.List;
 import java.util.Optional;
 
 /** The trailer as it will be towed. */
@@ -48,6 +49,10 @@ public record Trailer(
                         find = "a ball scale",
                         example = "210 kg")
                 Figure ball,
+        @Field("with nothing aboard of what is listed; asked where something is") Bare bare,
+        @Field("what stays in it all the way, where the load on the ball is to be worked out") List<Stowed> stowed,
+        @Field("what is used up or left behind on the way, as water, gas and bicycles are; likewise")
+                List<Stowed> supplies,
         @Field(value = "how it is coupled; to a ball or the like where left out", find = "a look") Choice<Hitch> hitch,
         @Field("the tyres on its axles, where they are to be held against its load") Optional<AxleTyres> tyres,
         @Field("what the plate of its coupling allows") TowingDetails.CouplingPlate coupling,
@@ -113,15 +118,35 @@ public record Trailer(
                         find = "a look from the driver's seat")
                 Choice<YesNo> seenOver) {
 
-    /** This trailer, its mass and the load on the ball with a tolerance of {@code share} of each where none is given. */
-    public Trailer orTolerance(double share) {
+    /**
+     * This trailer, its masses and the load on the ball with a tolerance of {@code share} of each where none is given,
+     * and places in it within {@code place}, in m.
+     */
+    public Trailer orTolerance(double share, double place) {
+        return with(
+                mass.orTolerance(share),
+                ball.orTolerance(share),
+                new Bare(bare.mass().orTolerance(share), bare.ball().orTolerance(share)),
+                Stowed.orTolerance(stowed, share, place),
+                Stowed.orTolerance(supplies, share, place));
+    }
+
+    /** This trailer with another load on the ball. */
+    public Trailer withBall(Figure other) {
+        return with(mass, other, bare, stowed, supplies);
+    }
+
+    private Trailer with(Figure mass, Figure ball, Bare bare, List<Stowed> stowed, List<Stowed> supplies) {
         return new Trailer(
                 name,
-                mass.orTolerance(share),
+                mass,
                 rated,
                 gtm,
                 lightest,
-                ball.orTolerance(share),
+                ball,
+                bare,
+                stowed,
+                supplies,
                 hitch,
                 tyres,
                 coupling,
@@ -144,6 +169,51 @@ public record Trailer(
     /** Whether it is coupled to a fifth wheel. */
     public boolean onFifthWheel() {
         return hitch.is(Hitch.FIFTH_WHEEL);
+    }
+
+    /** The trailer without what is listed. */
+    public record Bare(
+            @Field(
+                            value = "its whole mass then, uncoupled",
+                            in = Dimension.MASS,
+                            within = Plausible.TRAILER_MASS,
+                            find = "a weighbridge, or its plate for its tare",
+                            example = "1750 kg")
+                    Figure mass,
+            @Field(
+                            value = "load on the ball then",
+                            in = Dimension.MASS,
+                            within = Plausible.BALL_LOAD,
+                            find = "a ball scale, or its plate",
+                            example = "150 kg")
+                    Figure ball) {}
+
+    /** Something in or on it. */
+    public record Stowed(
+            @Field(value = "what it is called", needed = true, printed = true, example = "Front water tank")
+                    String name,
+            @Field(
+                            value = "its mass; of a tank what is in it",
+                            in = Dimension.MASS,
+                            within = Plausible.PART_MASS,
+                            needed = true,
+                            find = "a scale; a kilogram for each litre of water",
+                            example = "95 kg")
+                    Figure mass,
+            @Field(
+                            value = "from the coupling to its centre of mass",
+                            in = Dimension.LENGTH,
+                            within = Plausible.ALONG_TRAILER,
+                            needed = true,
+                            find = "a tape",
+                            example = "2600 mm")
+                    Figure behind) {
+
+        private static List<Stowed> orTolerance(List<Stowed> all, double share, double place) {
+            return all.stream()
+                    .map(each -> new Stowed(each.name, each.mass.orTolerance(share), each.behind.orWithin(place)))
+                    .toList();
+        }
     }
 
     /** The tyres on its axles, the spare left out. */

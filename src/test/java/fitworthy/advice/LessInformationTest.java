@@ -111,6 +111,7 @@ class LessInformationTest {
             List.of(
                     "fitments.done",
                     "fitments.dust-sealed",
+                    "fitments.over-outlet",
                     "fitments.levelling",
                     "fitments.removable",
                     "fitments.carries",
@@ -137,6 +138,13 @@ class LessInformationTest {
             // What was on the vehicle when it was weighed is in its kerb mass, wherever it stands.
             entry("across.bar-wrong-twice", "fitments\\.[0-9]+\\.at"),
             entry("suspension.front-springs-left", "fitments\\.[0-9]+\\.at"),
+            // What the list comes to counts then, and has nothing to disagree with.
+            entry("towing.list-disagrees", "trailer\\.ball"),
+            // A charger of which nothing is told starts with the ignition, unless the alternator is known to fall.
+            entry("electrical.charge-falls", "fitments\\.[0-9]+\\.(isolator|starts-by)"),
+            // Only what is known to be of mains voltage is mains wiring.
+            entry("electrical.mains-unlicensed", "circuits\\.[0-9]+\\.voltage"),
+            entry("electrical.mains-unguarded", "circuits\\.[0-9]+\\.voltage"),
             // Another figure that the same check lacks is asked for first.
             entry("across.left-in-air", "(fitments|cargo)\\.[0-9]+\\.(at(\\.z)?|place)"),
             entry("electrical.cable-over-rating", INSULATION),

@@ -32,10 +32,11 @@ class StricterTest {
         }
         assertTrue(told > 50, "told " + told);
         // Compared by two rules in different ways, or by none: the distances at which a mirror's field is worked out,
-        // and the share from which a figure is asked.
+        // the share from which a figure is asked, and how panels rise in the cold.
         assertEquals(
                 Set.of(
                         "electrical.cable-share",
+                        "electrical.panel-rise",
                         "fuel.exhaust-gap-floor",
                         "intake.velocity-most",
                         "mirrors.far-distance",

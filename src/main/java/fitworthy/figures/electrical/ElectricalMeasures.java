@@ -2,10 +2,16 @@ package fitworthy.figures.electrical;
 
 import fitworthy.figures.plan.TopicGroup;
 
-/** The electrical system: circuit by circuit, the charge that all circuits draw together, and the batteries. */
+/** The electrical system: circuit by circuit, the charge that all circuits draw together, what charges, and the batteries. */
 public final class ElectricalMeasures extends TopicGroup {
 
     public ElectricalMeasures() {
-        super(new CircuitMeasures(), new ChargeMeasures(), new BatteryMeasures());
+        super(
+                new CircuitMeasures(),
+                new MainsMeasures(),
+                new ChargeMeasures(),
+                new FallingVoltageMeasures(),
+                new SolarMeasures(),
+                new BatteryMeasures());
     }
 }

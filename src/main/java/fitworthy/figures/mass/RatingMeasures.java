@@ -94,8 +94,7 @@ final class RatingMeasures implements Topic {
                 .ifPresent(answer -> measures.add(Measure.of(RAISED, "vehicle", answer)));
         if (raised) {
             // The GVM holds the load on the ball; without a planned trailer none is counted.
-            Figure ball = plan.sheet()
-                    .trailer()
+            Figure ball = plan.trailer()
                     .map(trailer -> trailer.ball().or(Figure.ZERO))
                     .orElse(Figure.ZERO);
             measures.add(Measure.of(
@@ -117,8 +116,7 @@ final class RatingMeasures implements Topic {
                             "limits = front + rear",
                             in("front", ratings.frontAxle(), "kg"),
                             in("rear", ratings.rearAxle(), "kg")));
-            plan.sheet()
-                    .trailer()
+            plan.trailer()
                     .ifPresent(trailer -> measures.add(Measure.of(
                                     FULL_COMBINED,
                                     "vehicle and trailer",

@@ -335,7 +335,8 @@ public final class EnergyFlow {
                 .orElse(stated);
     }
 
-    private static boolean fromAlternator(Fitment charger) {
+    /** Whether the alternator feeds a charger, as it does where the sheet does not say. */
+    public static boolean fromAlternator(Fitment charger) {
         Charger.Source from = ((Charger) charger.details()).fedBy().value();
         return from == null || from == Charger.Source.ALTERNATOR;
     }

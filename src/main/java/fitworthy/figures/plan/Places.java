@@ -23,7 +23,12 @@ public final class Places {
 
     Places(Sheet sheet) {
         this.sheet = sheet;
-        this.assumed = sheet.assumedPlace().or(Figure.of(ASSUMED)).value();
+        this.assumed = assumed(sheet);
+    }
+
+    /** Tolerance of a place of a sheet that is given none, in m. */
+    static double assumed(Sheet sheet) {
+        return sheet.assumedPlace().or(Figure.of(ASSUMED)).value();
     }
 
     /** The driver's eye. */

@@ -60,7 +60,7 @@ public final class Plan {
                 .filter(part -> leftOut.contains(part.name()))
                 .toList();
         this.places = new Places(this.sheet);
-        this.trailer = this.sheet.trailer().map(towed -> towed.orTolerance(AssumedTolerance.of(this.sheet)));
+        this.trailer = BallLoad.of(this.sheet).map(BallLoad::filledIn);
         this.tables = tables;
         this.practice = practice;
         for (Fitment fitment : this.sheet.fitments()) {
@@ -116,7 +116,10 @@ public final class Plan {
         return unladen;
     }
 
-    /** The trailer, whose masses have the assumed tolerance where the sheet gives none. */
+    /**
+     * The trailer, whose masses have the assumed tolerance where the sheet gives none; the load on its ball is worked out
+     * where the sheet lists what is aboard and does not give it.
+     */
     public Optional<Trailer> trailer() {
         return trailer;
     }

@@ -24,6 +24,7 @@ public enum PracticeId {
     ELECTRICAL_FUSE_SHARE_MOST("electrical.fuse-share-most"),
     ELECTRICAL_FUSE_SHARE_STOP("electrical.fuse-share-stop"),
     ELECTRICAL_LITHIUM_COLDEST("electrical.lithium-coldest"),
+    ELECTRICAL_PANEL_RISE("electrical.panel-rise"),
     ELECTRICAL_STARTER_DRAIN_MOST("electrical.starter-drain-most"),
     INTAKE_FREEBOARD_LEAST("intake.freeboard-least"),
     INTAKE_VELOCITY_MOST("intake.velocity-most"),

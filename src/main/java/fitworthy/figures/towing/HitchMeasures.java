@@ -8,6 +8,7 @@ import static fitworthy.figures.measure.Working.in;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.BallLoad;
 import fitworthy.figures.plan.Coupling;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.MassWorkings;
@@ -202,18 +203,26 @@ public final class HitchMeasures implements Topic {
     }
 
     private static void ball(Plan plan, Trailer trailer, List<Measure> measures) {
-        measures.add(Measure.of(BALL, "vehicle", trailer.ball(), plan.ratings().ball()));
+        Working[] worked = BallLoad.of(plan.sheet()).orElseThrow().working();
+        measures.add(Measure.of(BALL, "vehicle", trailer.ball(), plan.ratings().ball())
+                .worked(worked));
         measures.add(Measure.of(
-                BALL, "tow bar", trailer.ball(), plan.towBar().plate().ball()));
+                        BALL, "tow bar", trailer.ball(), plan.towBar().plate().ball())
+                .worked(worked));
         measures.add(Measure.of(
-                BALL, "trailer coupling", trailer.ball(), trailer.coupling().ball()));
+                        BALL,
+                        "trailer coupling",
+                        trailer.ball(),
+                        trailer.coupling().ball())
+                .worked(worked));
         if (!trailer.onFifthWheel()) {
-            measures.add(Measure.of(BALL_LOAD, "tow ball", trailer.ball()));
+            measures.add(Measure.of(BALL_LOAD, "tow ball", trailer.ball()).worked(worked));
             measures.add(Measure.of(BALL_SHARE, "tow ball", trailer.ball().dividedBy(trailer.mass()))
                     .worked(
                             "share = ball / trailer",
                             in("ball", trailer.ball(), "kg"),
-                            in("trailer", trailer.mass(), "kg")));
+                            in("trailer", trailer.mass(), "kg"))
+                    .worked(worked));
             Figure least = plan.practice(PracticeId.TOWING_BALL_SHARE_LEAST);
             measures.add(Measure.enough(BALL_NEEDED, "tow ball", least.times(trailer.mass()))
                     .worked("needed = least x trailer", in("least", least, "%"), in("trailer", trailer.mass(), "kg")));

@@ -10,6 +10,7 @@ public final class TowingMeasures extends TopicGroup {
     public TowingMeasures() {
         super(
                 new HitchMeasures(),
+                new StowedMeasures(),
                 new UnderTrailerMeasures(),
                 new TrailerBrakeMeasures(),
                 new TowingSpeedMeasures(),

@@ -7,6 +7,7 @@ import static fitworthy.figures.measure.Working.in;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.BallLoad;
 import fitworthy.figures.plan.Levelling;
 import fitworthy.figures.plan.PassengerTyres;
 import fitworthy.figures.plan.Plan;
@@ -45,7 +46,9 @@ final class UnderTrailerMeasures implements Topic {
             Working onAxles = new Working.Formula(
                     "load = trailer - ball",
                     List.of(in("trailer", trailer.mass(), "kg"), in("ball", trailer.ball(), "kg")));
-            measures.add(Measure.of(AXLE_LOAD, "trailer", load, trailer.gtm()).worked(onAxles));
+            measures.add(Measure.of(AXLE_LOAD, "trailer", load, trailer.gtm())
+                    .worked(onAxles)
+                    .worked(BallLoad.of(plan.sheet()).orElseThrow().working()));
             trailer.tyres().ifPresent(tyres -> measures.add(onTyres(TYRE_LOAD, "trailer", plan, tyres, load, onAxles)));
             if (Levelling.planned(plan)) {
                 levelled(plan, trailer, measures);

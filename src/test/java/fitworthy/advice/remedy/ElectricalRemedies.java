@@ -63,7 +63,8 @@ final class ElectricalRemedies {
                 "electrical.panel-full", says("with ", " ways", set(of(Fitment.Kind.SWITCH_PANEL, "vehicle", "ways"))));
         table.told(
                 RemedyTable.LEFT_OR_USUAL,
-                "electrical.charger-gains electrical.lithium-charged-in-frost" + " electrical.lithium-idle-in-frost");
+                "electrical.charger-gains electrical.lithium-charged-in-frost electrical.lithium-idle-in-frost"
+                        + " electrical.panels-over electrical.panels-over-cold electrical.panels-strong");
     }
 
     private static Where fuse(String field) {

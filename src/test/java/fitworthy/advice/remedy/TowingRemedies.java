@@ -106,7 +106,8 @@ final class TowingRemedies {
         table.rule("towing.nose-up-far", says("at least ", " with", lowerBall()));
         table.told(
                 RemedyTable.LEFT_OR_USUAL,
-                "towing.trailer-unsure towing.ball-heavy towing.ratio-high towing.overhang-long");
+                "towing.trailer-unsure towing.ball-heavy towing.ratio-high towing.overhang-long towing.list-disagrees"
+                        + " towing.ball-light-emptied towing.ball-over-emptied");
     }
 
     /** The trailer, with its share still on the ball, as light as the ball's limit asks. */

@@ -1,0 +1,54 @@
+package fitworthy.figures.fuel;
+
+import static fitworthy.figures.measure.MeasureKind.word;
+import static fitworthy.figures.measure.MeasureKind.yesNo;
+
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.Topic;
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.BodyDetails.Body;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.FuelDetails.EmissionParts;
+import fitworthy.sheet.FuelDetails.Exhaust;
+import fitworthy.sheet.FuelDetails.Outlet;
+import fitworthy.sheet.FuelDetails.Retune;
+import java.util.List;
+
+/** Where a planned exhaust ends, what it heats, and what it or other software does to the emission parts. */
+final class ExhaustMeasures implements Topic {
+    private static final MeasureKind EMISSION_PARTS =
+            word("fuel.emission-parts", "whether the emission parts stay and work", EmissionParts.class);
+    private static final MeasureKind SHOWN =
+            yesNo("fuel.retune-shown", "whether who writes it states that the emission standard is kept to");
+    private static final MeasureKind OUTLET = word("fuel.outlet", "where the exhaust ends", Outlet.class);
+    private static final MeasureKind SHIELD =
+            yesNo("fuel.exhaust-shield", "whether a shield stands between its hot parts and what is near them");
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(EMISSION_PARTS, SHOWN, OUTLET, SHIELD);
+    }
+
+    @Override
+    public void plan(Plan plan, List<Measure> measures) {
+        for (Fitment fitment : plan.sheet().fitments()) {
+            String name = fitment.name();
+            if (fitment.details() instanceof Exhaust exhaust) {
+                measures.add(Measure.of(EMISSION_PARTS, name, exhaust.emissionParts()));
+                measures.add(Measure.of(OUTLET, name, exhaust.outlet()));
+                measures.add(Measure.of(SHIELD, name, exhaust.shielded()));
+            } else if (fitment.details() instanceof Retune retune) {
+                measures.add(Measure.of(EMISSION_PARTS, name, retune.emissionParts()));
+                measures.add(Measure.of(SHOWN, name, retune.shown()));
+            } else if (fitment.details() instanceof Body body
+                    && body.overOutlet().known()) {
+                // Whoever has not looked is not asked: every tray and canopy would be.
+                measures.add(Measure.of(
+                        OUTLET, name, Choice.of(body.overOutlet().is(YesNo.YES) ? Outlet.AT_OPENING : Outlet.CLEAR)));
+            }
+        }
+    }
+}
