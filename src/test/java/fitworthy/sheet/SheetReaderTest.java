@@ -399,6 +399,22 @@ class SheetReaderTest {
                     "35:25 cases.1.filled.Main v1.2: is '150 %', which is not between 0 % and 100 %"
                             + " -> filled: {Main tank: 50 %}"),
             new Spoilt(
+                    "aboard: [Driver]",
+                    "aboard: [Driver, Driver]",
+                    "32:22 cases.1.aboard.2: 'Driver' is named here already -> each name once"),
+            new Spoilt(
+                    "carrying: [Fridge]",
+                    "carrying: [Fridge, Fridge]",
+                    "33:24 cases.1.carrying.2: 'Fridge' is named here already -> each name once"),
+            new Spoilt(
+                    "off: [Canopy]",
+                    "off: [Canopy, Canopy]",
+                    "34:19 cases.1.off.2: 'Canopy' is named here already -> each name once"),
+            new Spoilt(
+                    "cases:\n",
+                    "options: [{name: T, choices: [{name: a, parts: [Bar, Bar]}, {name: b}]}]\ncases:\n",
+                    "30:54 options.1.choices.1.parts.2: 'Bar' is named here already -> each name once"),
+            new Spoilt(
                     "trailer: {name: Camper, mass: 1400 kg}\n",
                     "",
                     "35:13 cases.1.towing: tows, but the sheet has no"
