@@ -64,6 +64,7 @@ final class LoadCaseChecks {
         names(loadCase.aboard().orElse(List.of()), "occupants", occupants, path.to("aboard"));
         names(loadCase.carrying().orElse(List.of()), "cargo", cargo, path.to("carrying"));
         carrying(loadCase.carrying().orElse(List.of()), loadCase, path.to("carrying"));
+        faults.namedOnce(loadCase.off(), path.to("off"));
         for (int i = 1; i <= loadCase.off().size(); i++) {
             String part = loadCase.off().get(i - 1);
             if (partsSettled && !elsewhere(part, PARTS, path.to("off").to(i))) {
@@ -84,6 +85,7 @@ final class LoadCaseChecks {
     }
 
     private void names(List<String> used, String list, Set<String> known, NodePath path) {
+        faults.namedOnce(used, path);
         for (int i = 1; i <= used.size(); i++) {
             if (!elsewhere(used.get(i - 1), list, path.to(i))) {
                 faults.name(used.get(i - 1), list, known, path.to(i));

@@ -43,6 +43,7 @@ final class OptionChecks {
         for (int i = 1; i <= option.choices().size(); i++) {
             Sheet.Alternative choice = option.choices().get(i - 1);
             faults.uniqueName(choice.name(), seen, choices.to(i));
+            faults.namedOnce(choice.parts(), choices.to(i).to("parts"));
             for (int j = 1; partsSettled && j <= choice.parts().size(); j++) {
                 faults.listed(
                         choice.parts().get(j - 1),

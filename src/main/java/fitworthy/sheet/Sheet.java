@@ -142,12 +142,13 @@ public record Sheet(
             @Field(value = "which choice is taken; the first where left out", example = "alloy") String take,
             @Field(value = "what there is to choose from", needed = true) List<Alternative> choices) {
 
-        /** The choice that is taken. */
+        /** The choice that is taken; one without parts where there are none, as in a sheet that is still being checked. */
         public Alternative taken() {
             return choices.stream()
                     .filter(choice -> choice.name().equals(take))
                     .findFirst()
-                    .orElse(choices.get(0));
+                    .or(() -> choices.stream().findFirst())
+                    .orElse(new Alternative("", List.of()));
         }
     }
 

@@ -143,4 +143,17 @@ final class SheetFaults {
                     group.to("name"));
         }
     }
+
+    /** A fault where a list that names others names one again. */
+    void namedOnce(List<String> names, NodePath list) {
+        Set<String> seen = new HashSet<>();
+        for (int i = 1; i <= names.size(); i++) {
+            if (!names.get(i - 1).isEmpty() && !seen.add(names.get(i - 1))) {
+                tell(
+                        "'" + Words.shortened(names.get(i - 1), 60) + "' is named here already",
+                        "each name once",
+                        list.to(i));
+            }
+        }
+    }
 }

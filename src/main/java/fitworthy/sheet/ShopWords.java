@@ -27,9 +27,9 @@ public record ShopWords(Map<String, Meaning> meanings) {
     private static final List<String> THINGS = ChoiceWords.of(Thing.class);
     private static final Pattern PLAIN = Pattern.compile("[a-z][a-z0-9]*([ -][a-z0-9]+)*");
     private static final Pattern BETWEEN = Pattern.compile("[\\s_-]+");
-    /** What stands between the names of two parts, or of a part and what it is for. */
+    /** What stands between the names of two parts, or of a part and what it is for; a slide-on is one thing. */
     private static final Pattern JOINED =
-            Pattern.compile(".*([,;&+/]| (and|with|plus|for|in|on|under|behind|without|no) ).*");
+            Pattern.compile(".*([,;&+/]| (and|with|plus|for|under|behind|without|no) |(?<!\\bslide) (in|on) ).*");
 
     /** What else of a sheet a word may stand for. */
     public enum Thing {

@@ -240,7 +240,7 @@ record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults fa
 
     /** What the name says of a part beside its kind. */
     private static Map<String, String> named(Fitment.Kind kind, String name, String region) {
-        Set<String> own = Set.of(ShopWords.plain(name).split(" "));
+        List<String> own = List.of(ShopWords.plain(name).split(" "));
         Map<String, String> named = new LinkedHashMap<>();
         RecordSchema.of(kind.details()).fields().stream()
                 .filter(field -> NAMED.contains(field.name())
@@ -267,7 +267,7 @@ record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults fa
                         PART,
                         word,
                         "is no kind of part, and no word for one that the rule book knows"
-                                + Words.suggestion(word, words.all()),
+                                + Words.suggestions(word, words.all()),
                         (SEVERAL.matcher(word).find() ? "one thing a line, in few words: " : "") + right());
             }
             return null;

@@ -79,7 +79,7 @@ public final class Words {
 
     /**
      * The same with several candidates where the nearest is not very near: those too that share a word with it, as
-     * {@code front-pressure} does with {@code pressure}.
+     * {@code front-pressure} does with {@code pressure} and {@code roof tent} with {@code tent}.
      */
     public static String suggestions(String word, Collection<String> candidates) {
         String near = nearest(word, candidates);
@@ -88,7 +88,7 @@ public final class Words {
         }
         Set<String> words = new HashSet<>(List.of(word.toLowerCase(Locale.ROOT).split("[-_ ]+")));
         List<String> all = Stream.concat(
-                        candidates.stream().filter(candidate -> Stream.of(candidate.split("-"))
+                        candidates.stream().filter(candidate -> Stream.of(candidate.split("[-_ ]+"))
                                 .anyMatch(part -> part.length() > 2 && words.contains(part))),
                         Stream.ofNullable(near))
                 .distinct()

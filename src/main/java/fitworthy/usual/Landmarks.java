@@ -76,17 +76,16 @@ final class Landmarks {
     }
 
     private static Ground ground(Node.Mapping tree) {
-        Node.Mapping bare = tree.with("fitments", kept(tree, "fitments", Landmarks::moves))
-                .with("options", kept(tree, "options", Landmarks::isChoice));
-        return Binder.bind(Ground.class, bare, new ArrayList<>()).record();
+        return Binder.bind(Ground.class, tree.with("fitments", moving(tree)), new ArrayList<>())
+                .record();
     }
 
-    private static Node kept(Node.Mapping tree, String list, Predicate<Node.Mapping> which) {
+    private static Node moving(Node.Mapping tree) {
         return new Node.Listing(
                 tree.place(),
-                tree.get(list) instanceof Node.Listing listing
+                tree.get("fitments") instanceof Node.Listing listing
                         ? listing.items().stream()
-                                .filter(item -> item instanceof Node.Mapping group && which.test(group))
+                                .filter(item -> item instanceof Node.Mapping part && moves(part))
                                 .map(item -> (Node)
                                         ((Node.Mapping) item).without("at").without("removes"))
                                 .toList()
@@ -95,11 +94,6 @@ final class Landmarks {
 
     private static boolean moves(Node.Mapping part) {
         return part.get("kind") instanceof Node.Scalar kind && MOVING.contains(kind.text());
-    }
-
-    private static boolean isChoice(Node.Mapping option) {
-        return option.get("choices") instanceof Node.Listing choices
-                && !choices.items().isEmpty();
     }
 
     /**

@@ -19,6 +19,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What the reader takes and refuses, and the exact words with which it refuses. */
 class SheetReaderTest {
@@ -397,6 +399,22 @@ class SheetReaderTest {
                     "35:25 cases.1.filled.Main v1.2: is '150 %', which is not between 0 % and 100 %"
                             + " -> filled: {Main tank: 50 %}"),
             new Spoilt(
+                    "aboard: [Driver]",
+                    "aboard: [Driver, Driver]",
+                    "32:22 cases.1.aboard.2: 'Driver' is named here already -> each name once"),
+            new Spoilt(
+                    "carrying: [Fridge]",
+                    "carrying: [Fridge, Fridge]",
+                    "33:24 cases.1.carrying.2: 'Fridge' is named here already -> each name once"),
+            new Spoilt(
+                    "off: [Canopy]",
+                    "off: [Canopy, Canopy]",
+                    "34:19 cases.1.off.2: 'Canopy' is named here already -> each name once"),
+            new Spoilt(
+                    "cases:\n",
+                    "options: [{name: T, choices: [{name: a, parts: [Bar, Bar]}, {name: b}]}]\ncases:\n",
+                    "30:54 options.1.choices.1.parts.2: 'Bar' is named here already -> each name once"),
+            new Spoilt(
                     "trailer: {name: Camper, mass: 1400 kg}\n",
                     "",
                     "35:13 cases.1.towing: tows, but the sheet has no"
@@ -635,6 +653,32 @@ class SheetReaderTest {
         List<fitworthy.source.Fault> faults = new ArrayList<>();
         assertThrows(IllegalArgumentException.class, () -> new FaultsException(faults));
         assertThrows(FaultsException.class, () -> BadSheet.read("title: x\n"));
+    }
+
+    /** With all the other faults: what the plan would be without a choice is no reason to stop reading. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+                    options: [{name: x}]               | options.1.choices | is missing: what there is to choose from
+                    options: [{name: x, choices: []}]  | options.1.choices | there are fewer than two to choose from
+                    options: [{name: x, choices: a}]   | options.1.choices | is 'a' where a list belongs
+                    options: [{name: x, choices: }]    | options.1.choices | is left empty: what there is to choose from
+                    options: [{name: x, choics: []}]   | options.1.choices | is missing: what there is to choose from
+                    """)
+    void anOptionWithoutChoicesIsToldBesideAllElse(String options, String path, String problem) throws FaultsException {
+        String text = BadSheet.with("region: au", "region: oz", "cases:\n", options + "\ncases:\n");
+        for (String sheet : List.of(text, "assume-usual: yes\n" + text)) {
+            List<String> faults = BadSheet.faults(sheet);
+            assertTrue(faults.get(0).contains("region: the rule book has no region 'oz'"), faults::toString);
+            String line = sheet.equals(text) ? "30" : "31";
+            assertTrue(
+                    faults.stream()
+                            .anyMatch(fault -> fault.startsWith(line + ":")
+                                    && fault.contains(path + ": " + problem + " -> choices: ")),
+                    faults::toString);
+        }
     }
 
     @Test

@@ -33,6 +33,11 @@ class PartWordsTest {
                 "battery 100 Ah on the canopy | battery | {capacity=100 Ah, at=on the canopy}",
                 "lithium battery | lithium battery | {chemistry=lithium}",
                 "lamps on the roof | lamps | {at=on the roof}",
+                "dc-dc charger | dc-dc charger | {}",
+                "roof roof rack | roof roof rack | {}",
+                "lithium lithium battery | lithium lithium battery | {chemistry=lithium}",
+                "slide-on camper | slide-on camper | {}",
+                "used slide-on camper=620 kg | used slide-on camper | {mass=620 kg}",
                 "lamps on the bull bar | lamps | {at=on the bull bar}",
                 "fridge in the canopy | fridge | {at=in the canopy}",
                 "tyres 265/70R17 on the rims it has | tyres | {size=265/70R17}",
@@ -60,6 +65,7 @@ class PartWordsTest {
     @CsvSource(
             delimiter = '|',
             value = {
+                "camper | 'camper' is no kind of part, and no word for one that the rule book knows (did you mean 'demountable camper' or",
                 "canopy on the rims it has | 'canopy on the rims it has' is no kind of part",
                 "tyres on the rims in my shed | 'tyres on the rims in my shed' is no kind of part",
                 "winch=3 L | '3 L' has a unit of volume",
@@ -70,6 +76,28 @@ class PartWordsTest {
         wanted(typed, faults);
         assertEquals(1, faults.size(), faults.toString());
         assertEquals(fault, faults.get(0).problem().substring(0, fault.length()));
+    }
+
+    /** A spare is not what the vehicle rolls on, and a camper that slides on stands where a canopy does. */
+    @ParameterizedTest
+    @CsvSource({
+        "second spare wheel, [other]",
+        "spare tyre, [other]",
+        "wheels, [wheels]",
+        "alloy wheels, [wheels]",
+        "mud tyres, [tyres]",
+        "alloy slide-on camper, [canopy]",
+        "demountable camper, [canopy]",
+        "fridge slide, [other]"
+    })
+    void aWordMeansTheKindThatItSays(String typed, String terms) throws FaultsException {
+        List<Fault> faults = new ArrayList<>();
+        assertEquals(
+                List.of(terms),
+                wanted(typed, faults).stream()
+                        .map(wanted -> wanted.meaning().terms().toString())
+                        .toList(),
+                faults.toString());
     }
 
     @ParameterizedTest
