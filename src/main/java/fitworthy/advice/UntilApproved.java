@@ -6,7 +6,7 @@ import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.Loading;
 import fitworthy.quantity.Figure;
-import fitworthy.sheet.Fitment;
+import fitworthy.sheet.MassDetails;
 import fitworthy.sheet.Vehicle;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -39,7 +39,8 @@ public record UntilApproved(String part, List<Left> left, List<String> unknown) 
     /** That of an advice; nothing where nothing is to raise a rating. */
     public static Optional<UntilApproved> of(Advice advice) {
         return advice.sheet().planned().fitments().stream()
-                .filter(part -> part.kind() == Fitment.Kind.RATING_UPGRADE && !part.isDone())
+                .filter(part ->
+                        part.details() instanceof MassDetails.RatingUpgrade kit && kit.counts() && !part.isDone())
                 .findFirst()
                 .map(kit -> of(kit.name(), advice));
     }

@@ -10,7 +10,7 @@ import fitworthy.figures.room.RoomMeasures;
 import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.Digits.Held;
 import fitworthy.quantity.Figure;
-import fitworthy.sheet.Fitment.Kind;
+import fitworthy.sheet.MassDetails.RatingUpgrade;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Vehicle;
 import java.util.Comparator;
@@ -69,7 +69,7 @@ public final class Payload {
         Vehicle made = sheet.vehicle();
         Figure payload = made.ratings().gvm().minus(made.mass().kerb());
         return sheet.fitments().stream()
-                .filter(part -> part.kind() == Kind.RATING_UPGRADE && !part.isDone())
+                .filter(part -> part.details() instanceof RatingUpgrade kit && kit.counts() && !part.isDone())
                 .findFirst()
                 .filter(kit -> payload.known())
                 .map(kit -> number(RoomMeasures.PAYLOAD.printed(payload.value(), -1), RoomMeasures.PAYLOAD) + " until "

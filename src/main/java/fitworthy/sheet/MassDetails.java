@@ -127,7 +127,7 @@ public sealed interface MassDetails extends Details {
                     Figure towing,
             @Field(
                             value =
-                                    "its approval: as second stage of manufacture for a new vehicle, or for one in service",
+                                    "its approval: as second stage of manufacture for a new vehicle, or for one in service; with none its ratings count for nothing",
                             find = "the kit's approval papers")
                     Choice<RatingApproval> approval,
             @Field(
@@ -135,6 +135,11 @@ public sealed interface MassDetails extends Details {
                             find = "the kit's approval papers, or its maker")
                     Choice<YesNo> brakes)
             implements MassDetails {
+
+        /** Whether its ratings may come to hold: not where nobody approves it. */
+        public boolean counts() {
+            return !approval.is(RatingApproval.NONE);
+        }
 
         /** Whether it names any rating. */
         public boolean states() {

@@ -79,6 +79,7 @@ public final class Plan {
                 ahead.stream().findFirst(),
                 vehicle());
         this.ratings = planned(MassDetails.RatingUpgrade.class)
+                .filter(MassDetails.RatingUpgrade::counts)
                 .map(this::upgraded)
                 .orElse(vehicle().ratings());
     }
@@ -180,7 +181,7 @@ public final class Plan {
         return sheet.withContents(loadCase.off());
     }
 
-    /** The maker's ratings, each replaced by a planned upgrade's where the upgrade gives it. */
+    /** The maker's ratings, each replaced by a planned upgrade's where the upgrade gives it and may be approved. */
     public Vehicle.Ratings ratings() {
         return ratings;
     }
