@@ -109,6 +109,8 @@ class LessInformationTest {
                     "fitments.done",
                     "fitments.dust-sealed",
                     "fitments.over-outlet",
+                    "fitments.metals",
+                    "fitments.mounts-give",
                     "fitments.levelling",
                     "fitments.removable",
                     "tanks.portable",
