@@ -71,7 +71,19 @@ public sealed interface BodyDetails extends Details {
                                     "whether a door, flap, window or vent of it that opens lies over or beside the end of the exhaust;"
                                             + " nothing is asked where left out",
                             find = "a look")
-                    Choice<YesNo> overOutlet)
+                    Choice<YesNo> overOutlet,
+            @Field(
+                            value =
+                                    "what its metal and that of the chassis do where they meet, as aluminium on steel does; nothing is asked"
+                                            + " where left out",
+                            find = "the fitter")
+                    Choice<Metals> metals,
+            @Field(
+                            value =
+                                    "whether its mounts beside a cut in the chassis give, by rubber or springs; nothing is asked where left"
+                                            + " out",
+                            find = "the drawing of the mounts")
+                    Choice<YesNo> mountsGive)
             implements BodyDetails {
 
         /** Whether the sheet tells of hold-downs or legs, which only one that comes off has. */
@@ -86,6 +98,13 @@ public sealed interface BodyDetails extends Details {
                             legs.cogHeight())
                     .anyMatch(Figure::known);
         }
+    }
+
+    /** Alike; unlike with rubber, plastic or paint between them; or unlike and bare against each other. */
+    enum Metals {
+        ALIKE,
+        APART,
+        TOUCHING
     }
 
     /** What becomes of lamps and plate with a tray or canopy on. */

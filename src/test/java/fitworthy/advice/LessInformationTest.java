@@ -112,6 +112,8 @@ class LessInformationTest {
                     "fitments.done",
                     "fitments.dust-sealed",
                     "fitments.over-outlet",
+                    "fitments.metals",
+                    "fitments.mounts-give",
                     "fitments.levelling",
                     "fitments.removable",
                     "fitments.carries",
