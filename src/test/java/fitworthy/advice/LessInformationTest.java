@@ -113,6 +113,7 @@ class LessInformationTest {
                     "fitments.dust-sealed",
                     "fitments.levelling",
                     "fitments.removable",
+                    "fitments.dampers",
                     "fitments.carries",
                     "fitments.carries-off-road",
                     "trip.roof-sleepers",
