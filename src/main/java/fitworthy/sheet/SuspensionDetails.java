@@ -63,6 +63,12 @@ public sealed interface SuspensionDetails extends Details {
                             find = "a tape",
                             example = "85 mm")
                     Figure bumpTravel,
+            @Field(
+                            value =
+                                    "the dampers beside them: of the length and the load that the springs' maker names, or left as"
+                                            + " they are",
+                            find = "the plan")
+                    Choice<Dampers> dampers,
             @Field(value = "whether brake hoses and sensor leads reach at full droop", find = "the fitter")
                     Choice<YesNo> linesReach,
             @Field(
@@ -75,6 +81,12 @@ public sealed interface SuspensionDetails extends Details {
             @Field(value = "whether a wheel alignment is planned after it", find = "the plan") Choice<YesNo> alignment,
             @Field(value = "whether the headlamps will be aimed after it", find = "the plan") Choice<YesNo> lampAim)
             implements SuspensionDetails {}
+
+    /** What becomes of the dampers where springs are changed. */
+    enum Dampers {
+        MATCHED,
+        LEFT
+    }
 
     /** Air springs beside the springs of the rear axle. */
     record AirSprings(

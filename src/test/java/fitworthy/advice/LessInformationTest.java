@@ -116,6 +116,7 @@ class LessInformationTest {
                     "fitments.mounts-give",
                     "fitments.levelling",
                     "fitments.removable",
+                    "fitments.dampers",
                     "fitments.carries",
                     "fitments.carries-off-road",
                     "trip.roof-sleepers",

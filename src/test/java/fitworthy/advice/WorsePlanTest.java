@@ -42,7 +42,7 @@ class WorsePlanTest {
                     + "|circuits\\.N\\.(current|standby|hours|cable\\.length|fuse\\.distance)"
                     + "|vehicle\\.engine\\.(own-load|own-standby|pump-flow|consumption|consumption-towing|blow-by)"
                     + "|trip\\.(longest-leg|water-depth|top-speed|people|days|parked|radio-range|dust-distance|water-use|roof-sleepers)"
-                    + "|.*\\.(grille-hidden|ahead|joint-angle|tip|rear-swing|cog-height|lead-time|days|delivery|width|length|wheelbase-added|loaded|lifted|shaft\\.span|axle-ratio|thickness|stud)"
+                    + "|(?!cargo\\.N\\.footing\\.(length|width)).*\\.(grille-hidden|ahead|joint-angle|tip|rear-swing|cog-height|lead-time|days|delivery|width|length|wheelbase-added|loaded|lifted|shaft\\.span|axle-ratio|thickness|stud)"
                     + "|vehicle\\.size\\.(ball-overhang|rear-overhang)|.* of kind lamps\\.count");
 
     /** Figures of which less is worse. */
@@ -146,6 +146,11 @@ class WorsePlanTest {
                     "mass\\.(cog-high|tips-sooner)",
                     "what the parts raise it by is judged"),
             Relief.of(".*gcm", "towing\\.too-fast-heavy", "the law goes by the rating"),
+            Relief.of("vehicle\\.size\\.track", "tyres\\.outside", "wheels closer together stand less far out"),
+            Relief.of(
+                    "vehicle\\.ratings\\.roof.*|.*\\.carries.*|trip\\.roof-sleepers|.*\\.mass",
+                    "mass\\.roof-less-.*",
+                    "of the roof's limits the least counts"),
             Relief.of("vehicle\\.size\\.rear-overhang", "body\\.overhang-grown", "what it grew by is judged"),
             Relief.of(".*\\.alarm", "fuel\\.alarm-unnoticed", "an alarm in vain is a fault, none a choice"),
             Relief.of(".*(lead-time|days)", "order\\.broken-up", "more work, or later, leaves fewer gaps"),

@@ -25,6 +25,7 @@ import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Papers.Alteration;
 import fitworthy.sheet.SuspensionDetails.AirSprings;
 import fitworthy.sheet.SuspensionDetails.BodyLift;
+import fitworthy.sheet.SuspensionDetails.Dampers;
 import fitworthy.sheet.SuspensionDetails.Springs;
 import fitworthy.sheet.Vehicle;
 import fitworthy.sheet.VehicleEnd;
@@ -71,6 +72,8 @@ public final class SuspensionMeasures implements Topic {
     private static final MeasureKind SAG_RATE_NEEDED = number(
                     "suspension.sag-rate-needed", "N/mm", 1, "spring rate that keeps enough of the travel")
             .byLoading();
+    private static final MeasureKind DAMPER_LIFT =
+            number("suspension.damper-lift", "mm", 0, "lift by the springs on the dampers as they are");
     private static final MeasureKind LINES = yesNo("suspension.lines", "whether brake hoses and leads reach");
     private static final MeasureKind JOINT =
             number("suspension.joint-angle", "deg", 1, "largest angle of a universal joint");
@@ -94,6 +97,7 @@ public final class SuspensionMeasures implements Topic {
                 FREQUENCY,
                 REAR_TO_FRONT,
                 SAG,
+                DAMPER_LIFT,
                 LINES,
                 JOINT,
                 ALIGNMENT,
@@ -211,6 +215,10 @@ public final class SuspensionMeasures implements Topic {
         measures.add(Measure.of(LOAD_LEAST, name, sure(load, springs.loadLeast()::isAtMost, plan), springs.loadLeast())
                 .worked(floor)
                 .worked(fixedSheet(plan)));
+        // A kit brings dampers; that they stay is said.
+        if (springs.dampers().is(Dampers.LEFT) && !(lift.value() <= 0)) {
+            measures.add(Measure.of(DAMPER_LIFT, name, lift));
+        }
         if (!(lift.value() <= 0)) {
             measures.add(Measure.of(LINES, name, springs.linesReach()));
             measures.add(Measure.of(JOINT, name, springs.jointAngle()));

@@ -19,16 +19,14 @@ import java.util.List;
 /** What is taken off the vehicle or the trailer. */
 final class Masses {
 
-    static final Act OUT = (tree, sheet, finding, amount) -> off(tree, amount.value(), 0.4);
+    /** Not where a loading was weighed, which it has to be again. */
+    static final Act OUT =
+            (tree, sheet, finding, amount) -> isWeighed(sheet) ? List.of() : off(tree, amount.value(), 0.4);
 
-    /**
-     * Not where the frame is stretched behind the axle, since the bare vehicle was weighed before that; nor where the
-     * loading was weighed, which it has to be again.
-     */
+    /** Nor where the frame is stretched behind the axle, since the bare vehicle was weighed before that. */
     static final Act OFF_AXLE = (tree, sheet, finding, amount) ->
             sheet.planned().fitments().stream().anyMatch(part -> part.kind() == Fitment.Kind.CHASSIS_EXTENSION)
-                            || sheet.cases().stream()
-                                    .anyMatch(loading -> loading.weighed().isPresent())
+                            || isWeighed(sheet)
                     ? List.of()
                     : off(tree, amount.value(), finding.judged().subject().startsWith("front") ? 1 : 0);
 
@@ -40,6 +38,10 @@ final class Masses {
             : List.of();
 
     private Masses() {}
+
+    private static boolean isWeighed(Sheet sheet) {
+        return sheet.cases().stream().anyMatch(loading -> loading.weighed().isPresent());
+    }
 
     /** Taken off the bare vehicle, so much of it off the front axle. */
     static List<Node.Mapping> off(Node.Mapping tree, double kilograms, double front) {

@@ -90,7 +90,8 @@ final class RecoveryRemedies {
         table.rule("suspension.joint-angle", says("by ", " with", less(at("fitments.{subject}.joint-angle"))));
         table.told(
                 RemedyTable.LEFT_OR_USUAL,
-                "recovery.winch-coupled suspension.too-stiff suspension.rear-slow suspension.travel-lost");
+                "recovery.winch-coupled suspension.dampers-short suspension.too-stiff suspension.rear-slow"
+                        + " suspension.travel-lost");
     }
 
     private static Where springs(String field) {
