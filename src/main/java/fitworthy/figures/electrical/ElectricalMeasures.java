@@ -6,6 +6,6 @@ import fitworthy.figures.plan.TopicGroup;
 public final class ElectricalMeasures extends TopicGroup {
 
     public ElectricalMeasures() {
-        super(new CircuitMeasures(), new ChargeMeasures(), new BatteryMeasures());
+        super(new CircuitMeasures(), new ChargeMeasures(), new VoltageMeasures(), new BatteryMeasures());
     }
 }
