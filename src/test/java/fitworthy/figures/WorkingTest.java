@@ -39,6 +39,7 @@ class WorkingTest {
             "across.seats",
             "across.trip-seats",
             "body.hold-down-points",
+            "body.width",
             "body.shaft-angle",
             "electrical.charger-in",
             "electrical.charger-out",

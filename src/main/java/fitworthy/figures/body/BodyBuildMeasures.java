@@ -53,6 +53,7 @@ final class BodyBuildMeasures implements Topic {
             yesNo("body.chassis-approved", "whether the longer wheelbase is agreed in writing");
     private static final MeasureKind BEHIND_AXLE =
             number("body.behind-axle", "%", 0, "part of its length behind the rear axle");
+    private static final MeasureKind WIDTH = number("body.width", "mm", 0, "its greatest width");
     private static final MeasureKind LAMPS_CHECKED = yesNo(
                     "body.lamps-checked", "whether all the lamps that the body brings were checked, and where they sit")
             .byLoading();
@@ -103,6 +104,7 @@ final class BodyBuildMeasures implements Topic {
                 OVERHANG_GROWN,
                 CHASSIS_APPROVED,
                 BEHIND_AXLE,
+                WIDTH,
                 LAMPS_CHECKED,
                 LAMPS,
                 PLATE,
@@ -166,6 +168,7 @@ final class BodyBuildMeasures implements Topic {
                                     in("length", body.length(), "mm"),
                                     in("wheelbase", plan.wheelbase(), "mm")));
         }
+        measures.add(Measure.of(WIDTH, name, body.width()));
         boolean closed =
                 fitment.kind() == Fitment.Kind.CANOPY || body.dustSealed().known();
         if (closed && !plan.sheet().trip().dust().is(Sheet.Dust.NONE)) {
