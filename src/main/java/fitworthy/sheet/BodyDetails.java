@@ -138,7 +138,8 @@ public sealed interface BodyDetails extends Details {
                             example = "250 kg")
                     Figure limit,
             @Field(
-                            value = "the most they hold: the canopy with all that travels in it",
+                            value =
+                                    "the most they hold: the canopy with all that travels in it; what the sheet puts in it counts where that is more",
                             in = Dimension.MASS,
                             within = Plausible.PART_MASS,
                             find = "the load list",

@@ -23,7 +23,8 @@ public record Fixing(
                         example = "150 kg")
                 Figure limit,
         @Field(
-                        value = "the most they hold: the part with all that travels in or on it",
+                        value =
+                                "the most they hold: the part with all that travels in or on it; what the sheet puts in it counts where that is more",
                         in = Dimension.MASS,
                         within = Plausible.PART_MASS,
                         needed = true,

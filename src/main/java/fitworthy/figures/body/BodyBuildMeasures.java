@@ -9,6 +9,7 @@ import static fitworthy.figures.measure.Working.in;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.Held;
 import fitworthy.figures.plan.LoadBox;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
@@ -52,6 +53,7 @@ final class BodyBuildMeasures implements Topic {
             yesNo("body.chassis-approved", "whether the longer wheelbase is agreed in writing");
     private static final MeasureKind BEHIND_AXLE =
             number("body.behind-axle", "%", 0, "part of its length behind the rear axle");
+    private static final MeasureKind WIDTH = number("body.width", "mm", 0, "its greatest width");
     private static final MeasureKind LAMPS_CHECKED = yesNo(
                     "body.lamps-checked", "whether all the lamps that the body brings were checked, and where they sit")
             .byLoading();
@@ -64,6 +66,8 @@ final class BodyBuildMeasures implements Topic {
             .byLoading();
     private static final MeasureKind HOLD_DOWN =
             number("body.hold-down", "", 2, "working load of its hold-downs over the weight they hold");
+    private static final MeasureKind HOLD_DOWN_HELD = number(
+            "body.hold-down-held", "kg", 0, "what its hold-downs hold, as written or all that the sheet puts in it");
     private static final MeasureKind HOLD_DOWN_NEEDED =
             number("body.hold-down-needed", "kg", 0, "working load that its hold-downs need together");
     private static final MeasureKind HOLD_DOWN_POINTS = number("body.hold-down-points", "", 0, "hold-down points");
@@ -100,6 +104,7 @@ final class BodyBuildMeasures implements Topic {
                 OVERHANG_GROWN,
                 CHASSIS_APPROVED,
                 BEHIND_AXLE,
+                WIDTH,
                 LAMPS_CHECKED,
                 LAMPS,
                 PLATE,
@@ -117,6 +122,7 @@ final class BodyBuildMeasures implements Topic {
                 DOOR,
                 SEATS,
                 OVERHANG_LONGEST,
+                HOLD_DOWN_HELD,
                 HOLD_DOWN_NEEDED,
                 FEET_NEEDED,
                 GAS_MOUNT_NEEDED));
@@ -162,6 +168,7 @@ final class BodyBuildMeasures implements Topic {
                                     in("length", body.length(), "mm"),
                                     in("wheelbase", plan.wheelbase(), "mm")));
         }
+        measures.add(Measure.of(WIDTH, name, body.width()));
         boolean closed =
                 fitment.kind() == Fitment.Kind.CANOPY || body.dustSealed().known();
         if (closed && !plan.sheet().trip().dust().is(Sheet.Dust.NONE)) {
@@ -178,19 +185,22 @@ final class BodyBuildMeasures implements Topic {
     private static void comingOff(Plan plan, Fitment fitment, Body body, List<Measure> measures) {
         String name = fitment.name();
         BodyDetails.HoldDown holdDown = body.holdDown();
-        Figure held = holdDown.loaded().most(fitment.mass());
+        Held loaded = Held.of(plan, fitment, holdDown.loaded());
+        Figure held = loaded.mass();
         measures.add(Measure.of(HOLD_DOWN, name, LoadBox.holdDown(holdDown.points(), holdDown.limit(), held))
                 .worked(
                         "ratio = points x limit / held",
                         in("points", holdDown.points(), ""),
                         in("limit", holdDown.limit(), "kg"),
-                        in("held", held, "kg")));
+                        in("held", held, "kg"))
+                .worked(loaded.working(holdDown.loaded())));
+        measures.add(Measure.of(HOLD_DOWN_HELD, name, held).worked(loaded.working(holdDown.loaded())));
         Figure least = plan.practice(PracticeId.BODY_HOLD_DOWN_LEAST);
         measures.add(Measure.enough(HOLD_DOWN_NEEDED, name, least.times(held))
                 .worked("needed = least x held", in("least", least, ""), in("held", held, "kg")));
         measures.add(Measure.of(HOLD_DOWN_POINTS, name, holdDown.points()));
         BodyDetails.Legs legs = body.legs();
-        Figure lifted = lifted(fitment, body);
+        Figure lifted = lifted(fitment, body, held);
         measures.add(Measure.of(LEG, name, LoadBox.onOneLeg(lifted), legs.limit())
                 .worked("load = lifted / 2", in("lifted", lifted, "kg")));
         measures.add(Measure.of(TIPPING, name, LoadBox.tippingAngle(legs.spacing(), legs.cogHeight()))
@@ -207,9 +217,8 @@ final class BodyBuildMeasures implements Topic {
     }
 
     /** As given, else the canopy with all that travels in it; never less than the canopy itself. */
-    private static Figure lifted(Fitment fitment, Body body) {
-        Figure loaded = body.holdDown().loaded();
-        return (loaded.known() ? body.legs().lifted().or(loaded) : body.legs().lifted()).most(fitment.mass());
+    private static Figure lifted(Fitment fitment, Body body, Figure held) {
+        return (held.known() ? body.legs().lifted().or(held) : body.legs().lifted()).most(fitment.mass());
     }
 
     private static void gas(Plan plan, Fitment fitment, GasBottle bottle, List<Measure> measures) {

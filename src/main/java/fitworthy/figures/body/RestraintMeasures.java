@@ -7,6 +7,7 @@ import static fitworthy.figures.measure.Working.in;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.Held;
 import fitworthy.figures.plan.LoadBox;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
@@ -35,6 +36,11 @@ final class RestraintMeasures implements Topic {
             number("body.held", "", 2, "what grip and straps hold it with, over its weight");
     private static final MeasureKind FIXED =
             number("body.fixed", "", 2, "what its bolts or brackets bear together over the weight they hold");
+    private static final MeasureKind FIXING_HELD = number(
+            "body.fixing-held",
+            "kg",
+            0,
+            "what its bolts or brackets hold, as written or all that the sheet puts in it");
     private static final MeasureKind FIXING_NEEDED =
             number("body.fixing-needed", "kg", 0, "what its bolts or brackets have to bear together");
     private static final MeasureKind TIED_FORWARD = number(
@@ -65,6 +71,7 @@ final class RestraintMeasures implements Topic {
                 HELD,
                 FIXED,
                 STRAPS,
+                FIXING_HELD,
                 FIXING_NEEDED,
                 TIED_FORWARD,
                 TIED_OTHERWISE,
@@ -90,13 +97,16 @@ final class RestraintMeasures implements Topic {
     }
 
     private static void fixed(Plan plan, Fitment part, Fixing fixing, List<Measure> measures) {
-        Figure held = fixing.loaded().most(part.mass());
+        Held loaded = Held.of(plan, part, fixing.loaded());
+        Figure held = loaded.mass();
         measures.add(Measure.of(FIXED, part.name(), LoadBox.holdDown(fixing.points(), fixing.limit(), held))
                 .worked(
                         "ratio = points x limit / held",
                         in("points", fixing.points(), ""),
                         in("limit", fixing.limit(), "kg"),
-                        in("held", held, "kg")));
+                        in("held", held, "kg"))
+                .worked(loaded.working(fixing.loaded())));
+        measures.add(Measure.of(FIXING_HELD, part.name(), held).worked(loaded.working(fixing.loaded())));
         Figure least = plan.practice(PracticeId.BODY_FORWARD_LEAST);
         measures.add(Measure.enough(FIXING_NEEDED, part.name(), least.times(held))
                 .worked("needed = least x held", in("least", least, ""), in("held", held, "kg")));

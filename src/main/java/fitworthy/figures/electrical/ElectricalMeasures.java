@@ -12,6 +12,7 @@ public final class ElectricalMeasures extends TopicGroup {
                 new ChargeMeasures(),
                 new FallingVoltageMeasures(),
                 new SolarMeasures(),
+                new VoltageMeasures(),
                 new BatteryMeasures());
     }
 }

@@ -3,6 +3,7 @@ package fitworthy.figures.room;
 import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.Held;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Masses;
 import fitworthy.figures.plan.Plan;
@@ -74,7 +75,7 @@ final class Stowage {
             return Optional.empty();
         }
         Figure least = plan.practice(PracticeId.BODY_HOLD_DOWN_LEAST);
-        Figure held = holdDown.loaded().most(part.mass());
+        Figure held = Held.of(plan, part, holdDown.loaded()).mass();
         Figure holds = holdDown.points().times(holdDown.limit()).dividedBy(least);
         return Optional.of(Step.plain(Limit.HOLD_DOWNS, holds.minus(held), () -> {
             List<String> lines = new ArrayList<>(left(holds, held).lines());

@@ -49,6 +49,7 @@ final class ElectricalRemedies {
                 says("Use ", " copper,", set(at("circuits.{subject}.cable.section"))),
                 says(" copper, or ", " shorter", less(at("circuits.{subject}.cable.length"))),
                 says("shorter\\. ", " would", set(at("circuits.{subject}.cable.section"))));
+        table.rule("electrical.voltage-wrong", says("name ", " in the circuit", set(at("circuits.{subject}.voltage"))));
         table.rule("electrical.cable-thin", says("at least ", " instead", set(at("circuits.{subject}.cable.section"))));
         table.rule("electrical.cable-over-rating", says("at least ", ",", set(at("circuits.{subject}.cable.rating"))));
         table.rule("electrical.fuse-below-load", says("at least ", " if", set(fuse("rating"))));
@@ -63,7 +64,7 @@ final class ElectricalRemedies {
                 "electrical.panel-full", says("with ", " ways", set(of(Fitment.Kind.SWITCH_PANEL, "vehicle", "ways"))));
         table.told(
                 RemedyTable.LEFT_OR_USUAL,
-                "electrical.charger-gains electrical.lithium-charged-in-frost electrical.lithium-idle-in-frost"
+                "electrical.batteries-apart electrical.batteries-mixed electrical.charger-gains electrical.lithium-charged-in-frost electrical.lithium-idle-in-frost"
                         + " electrical.panels-over electrical.panels-over-cold electrical.panels-strong");
     }
 
