@@ -40,6 +40,10 @@ public final class QuantityText {
     private static final Pattern THOUSANDS =
             Pattern.compile("[-+]?[0-9]{1,3}(?: [0-9]{3}\\b|[.,][0-9]{3}(?=[.,][0-9])).*");
 
+    /** Other words for what a sheet marks by 'about'. */
+    private static final Pattern ROUGHLY =
+            Pattern.compile("(?i)(?:ca|c|approx|approximately|circa|roughly|around|~)\\b?\\.?\\s*[0-9].*");
+
     private QuantityText() {}
 
     /**
@@ -62,9 +66,11 @@ public final class QuantityText {
             throw new Unreadable(quoted(text)
                     + (THOUSANDS.matcher(plain).matches()
                             ? " separates thousands: write the number without, as in 1250 or 1250.5"
-                            : " is not a quantity"));
+                            : " is not a quantity"
+                                    + (ROUGHLY.matcher(plain).matches() ? ": write 'about' before a guess" : "")));
         }
         double value = number(text, matcher, 1);
+        other(text, value, matcher, dimension);
         double size = size(text, "", matcher.group(2), dimension);
         if (matcher.group(3) == null) {
             return Figure.of(value * size);
@@ -76,6 +82,24 @@ public final class QuantityText {
                 share
                         ? Math.abs(value) * size * tolerance / 100
                         : tolerance * size(text, ", after +/-,", matcher.group(4), dimension));
+    }
+
+    /** Tells what to write for a unit that no sheet has, and for one that stands behind the tolerance alone. */
+    private static void other(String text, double value, Matcher quantity, Dimension dimension) throws Unreadable {
+        String unit = quantity.group(2);
+        String instead = unit == null || UnitWords.size(dimension, unit) != null
+                ? null
+                : OtherUnits.instead(value, unit, dimension);
+        if (instead != null) {
+            throw new Unreadable(quoted(text) + " has a unit that is not read here: write " + instead);
+        }
+        if (unit == null
+                && quantity.group(3) != null
+                && UnitWords.size(dimension, "") == null
+                && UnitWords.size(dimension, quantity.group(4)) != null) {
+            throw new Unreadable(quoted(text) + " has its unit behind the tolerance alone: write " + quantity.group(1)
+                    + " " + quantity.group(4) + " +/- " + quantity.group(3) + " " + quantity.group(4));
+        }
     }
 
     /** A number as written. @throws Unreadable where its comma may stand between thousands as well as for a point */

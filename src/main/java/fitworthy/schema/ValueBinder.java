@@ -15,6 +15,8 @@ import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.regex.Pattern;
 
 /** Makes single values of nodes: words, figures, answers, days and prices. */
@@ -23,6 +25,11 @@ final class ValueBinder {
     private static final Pattern NEGATIVE = Pattern.compile(QuantityText.SPACE + "*" + QuantityText.MINUS);
     private static final Pattern DAY = Pattern.compile(FieldSchema.DATE);
     private static final Pattern PRICE = Pattern.compile(FieldSchema.MONEY);
+
+    /** Other words for an answer, in small letters. */
+    private static final Map<String, String> MEANT = Map.of(
+            "y", "yes", "true", "yes", "on", "yes", "n", "no", "false", "no", "off", "no", "lifepo4", "lithium", "lfp",
+            "lithium");
 
     private final BoundTree tree;
     private final Examples examples;
@@ -89,10 +96,12 @@ final class ValueBinder {
         }
         int index = words.indexOf(word);
         if (index < 0) {
+            String meant = MEANT.getOrDefault(word.toLowerCase(Locale.ROOT), word);
             tree.tell(
                     node,
                     path,
-                    "is " + node.described() + ", which is not one of the answers" + Words.suggestion(word, words),
+                    "is " + node.described() + ", which is not one of the answers"
+                            + Words.suggestion(words.contains(meant) ? meant : word, words),
                     field.name() + ": one of " + String.join(", ", words));
             return noChoice(field, path);
         }

@@ -36,6 +36,11 @@ final class OrderChecks {
         NodePath rated = VEHICLE.to("ratings");
         notAbove(ratings.gvm(), rated.to("gvm"), ratings.gcm(), "the GCM");
         notAbove(ratings.towingUnbraked(), rated.to("towing-unbraked"), ratings.towing(), "the braked trailer's");
+        notAbove(
+                vehicle.engine().consumption(),
+                VEHICLE.to("engine").to("consumption"),
+                vehicle.engine().consumptionTowing(),
+                "what it burns with a trailer");
         tyres(vehicle.tyres(), VEHICLE.to("tyres"));
         mirrors(vehicle.view().mirrors(), VEHICLE.to("view").to("mirrors"));
     }
@@ -58,6 +63,11 @@ final class OrderChecks {
                 tyres.loadIndex(),
                 "the load index for single fitting, which stands first on the sidewall");
         notAbove(tyres.rimLeast(), path.to("rim-least"), tyres.rimMost(), "rim-most");
+        notAbove(
+                tyres.referencePressure(),
+                path.to("reference-pressure"),
+                tyres.mostPressure(),
+                "most-pressure, the greatest that the sidewall allows");
     }
 
     private void mirrors(MirrorDetails.Mirrors mirrors, NodePath path) {

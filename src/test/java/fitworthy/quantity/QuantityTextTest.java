@@ -194,7 +194,7 @@ class QuantityTextTest {
                 ".5 kg; MASS; '.5 kg' is not a quantity",
                 "85 kg +/- -4 kg; MASS; '85 kg +/- -4 kg' is not a quantity",
                 "85 kg +/- 4; MASS; '85 kg +/- 4', after +/-, has no unit",
-                "85 +/- 4 kg; MASS; '85 +/- 4 kg' has no unit",
+                "85 +/- 4 kg; MASS; '85 +/- 4 kg' has its unit behind the tolerance alone: write 85 kg +/- 4 kg",
                 "1234567890123 kg; MASS; '1234567890123 kg' is not a quantity",
                 "kg; MASS; 'kg' is not a quantity",
                 "1,250 kg; MASS; '1,250 kg' could be 1250 kg or 1.250 kg: write the one that is meant",
@@ -210,7 +210,23 @@ class QuantityTextTest {
                 "5 Gallons; MASS; '5 Gallons' has a unit that could be either of two: write 'US gal' or 'imp gal'",
                 "12 volts; CURRENT; '12 volts' has a unit of voltage where one of current belongs",
                 "5 C; LENGTH; '5 C' has a unit of temperature where one of length belongs",
-                "5' 10\"; LENGTH; '5' 10\"' has a unit that is not known"
+                "5' 10\"; LENGTH; '5' 10\"' has a unit that is not read here: write 1778 mm",
+                "6 ft 2 in; LENGTH; '6 ft 2 in' has a unit that is not read here: write 1880 mm",
+                "13 st; MASS; '13 st' has a unit that is not read here: write 82.55 kg",
+                "13 st; LENGTH; '13 st' has a unit that is not known (did you mean 'ft'?)",
+                "77 degF; TEMPERATURE; '77 degF' has a unit that is not read here: write 25 degC",
+                "-4 F; TEMPERATURE; '-4 F' has a unit that is not read here: write -20 degC",
+                "8 km/L; CONSUMPTION; '8 km/L' has a unit that is not read here: write 12.5 L/100km",
+                "25 mpg; CONSUMPTION; '25 mpg' has a unit that is not read here: write 9.409 L/100km for US gallons or"
+                        + " 11.3 L/100km for imperial ones",
+                "0 mpg; CONSUMPTION; '0 mpg' has a unit that is not known",
+                "6 B&S; AREA; '6 B&S' has a unit that is not read here: write 13.3 mm2",
+                "10 AWG; AREA; '10 AWG' has a unit that is not read here: write 5.261 mm2",
+                "3000\u00B120 kg; MASS; '3000\u00B120 kg' has its unit behind the tolerance alone: write 3000 kg +/- 20 kg",
+                "3000 +/- 5 %; MASS; '3000 +/- 5 %' has no unit",
+                "ca. 3000 kg; MASS; 'ca. 3000 kg' is not a quantity: write 'about' before a guess",
+                "~3000 kg; MASS; '~3000 kg' is not a quantity: write 'about' before a guess",
+                "calm 3 kg; MASS; 'calm 3 kg' is not a quantity"
             })
     void anythingElseIsRefused(String text, Dimension dimension, String message) {
         assertEquals(

@@ -166,6 +166,16 @@ class ContradictionTest {
         notAbove("trailer.drawbar", "trailer: {name: Van, mass: 9 kg, length: 5 m, drawbar: %s}", "5 m", "5001 mm");
         notAbove("trailer.axle", "trailer: {name: Van, mass: 9 kg, length: 5 m, axle: %s}", "5 m", "5001 mm");
         notAbove("vehicle.tyres.dual-load-index", "vehicle: {tyres: {dual-load-index: %s}}", "112", "113");
+        notAbove(
+                "vehicle.tyres.reference-pressure",
+                "vehicle: {tyres: {reference-pressure: %s, most-pressure: 350 kPa}}",
+                "350 kPa",
+                "351 kPa");
+        notAbove(
+                "vehicle.engine.consumption",
+                "vehicle: {engine: {consumption: %s, consumption-towing: 12 L/100km}}",
+                "12 L/100km",
+                "12.1 L/100km");
         notAbove("vehicle.tyres.rim-least", "vehicle: {tyres: {rim-least: %s, rim-most: 8 in}}", "8 in", "8.5 in");
         notAbove(
                 "vehicle.view.mirrors.left.reach",

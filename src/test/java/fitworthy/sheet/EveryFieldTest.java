@@ -52,7 +52,7 @@ class EveryFieldTest {
             vehicle:
               ratings: {gvm: 2519 kg}
               wheels: {rating: 640 kg, diameter: 17 in, width: 7.5 in}
-              tyres: {diameter: 790 mm, load-index: 95, dual-load-index: 93, passenger: no, most-pressure: 240 kPa}
+              tyres: {diameter: 790 mm, load-index: 95, dual-load-index: 93, passenger: no, reference-pressure: 240 kPa, most-pressure: 240 kPa}
             region: us
             fitments: [{name: New wheels, kind: wheels, mass: 1 kg, at: {x: 0 mm}, dual-rear: yes, rating: 640 kg}]
             waivers:

@@ -399,6 +399,21 @@ class SheetReaderTest {
                     "35:25 cases.1.filled.Main v1.2: is '150 %', which is not between 0 % and 100 %"
                             + " -> filled: {Main tank: 50 %}"),
             new Spoilt(
+                    "stock: yes",
+                    "stock: y",
+                    "24:93 tanks.1.stock: is 'y', which is not one of the answers (did you mean 'yes'?) -> stock: one of"
+                            + " yes, no"),
+            new Spoilt(
+                    "stock: yes",
+                    "stock: TRUE",
+                    "24:93 tanks.1.stock: is 'TRUE', which is not one of the answers (did you mean 'yes'?) -> stock: one"
+                            + " of yes, no"),
+            new Spoilt(
+                    "{name: Bar, kind: bar,",
+                    "{name: Bar, kind: battery, chemistry: LiFePO4,",
+                    "22:43 fitments.2.chemistry: is 'LiFePO4', which is not one of the answers (did you mean 'lithium'?)"
+                            + " -> chemistry: one of lead-acid, agm, gel, lithium"),
+            new Spoilt(
                     "aboard: [Driver]",
                     "aboard: [Driver, Driver]",
                     "32:22 cases.1.aboard.2: 'Driver' is named here already -> each name once"),

@@ -1,0 +1,67 @@
+package fitworthy.quantity;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Units that the trade writes and that no sheet has, since they are two in one, run the other way round or are two of one
+ * name: what to write in their place.
+ */
+final class OtherUnits {
+
+    private static final double KG_IN_STONE = 6.35029318;
+    /** L/100km times miles a gallon: 100 x 3.785411784 / 1.609344, and 100 x 4.54609 / 1.609344. */
+    private static final double US_MILES = 235.214583;
+
+    private static final double UK_MILES = 282.480936;
+
+    private static final MathContext DIGITS = new MathContext(4);
+    private static final Pattern FEET_AND_INCHES =
+            Pattern.compile("(?:ft|feet|foot|')[.,]?\\s*([0-9]+(?:\\.[0-9]+)?)\\s*(?:in|inch|inches|\"|'')?\\.?");
+
+    private OtherUnits() {}
+
+    /** @return what to write instead; null where it is no such unit, or none of this dimension */
+    static String instead(double value, String unit, Dimension dimension) {
+        String plain = unit.strip().toLowerCase(Locale.ROOT).replace("\u00B0", "deg");
+        return switch (dimension) {
+            case MASS -> plain.matches("st|stones?") ? written(value * KG_IN_STONE, "kg") : null;
+            case LENGTH -> length(value, plain);
+            case TEMPERATURE ->
+                plain.matches("(deg ?)?f|fahrenheit|degrees fahrenheit") ? written((value - 32) * 5 / 9, "degC") : null;
+            case AREA -> plain.matches("awg|b ?& ?s") ? written(gauge(value), "mm2") : null;
+            case CONSUMPTION -> consumption(value, plain);
+            default -> null;
+        };
+    }
+
+    private static String length(double feet, String unit) {
+        Matcher inches = FEET_AND_INCHES.matcher(unit);
+        return inches.matches() ? written((feet * 12 + Double.parseDouble(inches.group(1))) * 25.4, "mm") : null;
+    }
+
+    private static String consumption(double value, String unit) {
+        if (value <= 0) {
+            return null;
+        }
+        if (unit.matches("km ?/ ?l|kpl|kmpl|km per litre")) {
+            return written(100 / value, "L/100km");
+        }
+        return unit.matches("mpg|miles per gallon")
+                ? written(US_MILES / value, "L/100km") + " for US gallons or " + written(UK_MILES / value, "L/100km")
+                        + " for imperial ones"
+                : null;
+    }
+
+    /** Section of a wire gauge, which is the same by both names: 0.127 mm across at 36, 92 times that in 39 steps. */
+    private static double gauge(double number) {
+        return Math.PI / 4 * Math.pow(0.127 * Math.pow(92, (36 - number) / 39), 2);
+    }
+
+    private static String written(double value, String unit) {
+        return BigDecimal.valueOf(value).round(DIGITS).stripTrailingZeros().toPlainString() + " " + unit;
+    }
+}
