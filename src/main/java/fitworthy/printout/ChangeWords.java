@@ -93,6 +93,7 @@ public final class ChangeWords {
         List<String> fresh = fresh(planned, offer)
                 .filter(group -> group.severity().compareTo(Severity.CHANGE) <= 0)
                 .map(ClearedWords::title)
+                .distinct()
                 .toList();
         return fresh.isEmpty()
                 ? Optional.empty()
@@ -198,6 +199,7 @@ public final class ChangeWords {
         effects.addAll(LostWords.of(planned.sheet(), offer.changes()));
         List<String> fresh = fresh(planned, offer)
                 .map(group -> "new " + SeverityWords.behind(1, group.severity()) + ": " + ClearedWords.title(group))
+                .distinct()
                 .toList();
         if (!fresh.isEmpty()) {
             effects.add(String.join(", ", fresh));

@@ -119,7 +119,9 @@ public final class ShortPrintout {
         boolean told = !finding.whatToDo().isEmpty();
         page.hanging(ITEM, finding.said().title() + (fits || !told ? id : ""));
         if (told) {
-            page.wrapped(INDENT, finding.whatToDo() + (fits ? "" : id));
+            // Whom to turn to is told where the plan stops.
+            String acts = finding.severity() == Severity.STOP ? " " + finding.actor() + "." : "";
+            page.wrapped(INDENT, finding.whatToDo() + acts + (fits ? "" : id));
         }
         finding.beside().forEach(line -> page.wrapped(INDENT, line));
         finding.under().forEach(part -> {

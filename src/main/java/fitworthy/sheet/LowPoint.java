@@ -13,6 +13,7 @@ public record LowPoint(
                                 "backwards from the front axle, as taped on the vehicle as it stands, before any longer wheelbase",
                         in = Dimension.LENGTH,
                         within = Plausible.ALONG,
+                        signed = true,
                         needed = true,
                         find = "a tape from the front wheel centre",
                         example = "3900 mm")

@@ -47,6 +47,7 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Assume;
@@ -152,8 +153,15 @@ class AgreementTest {
             @ForAll @IntRange(max = 9999) int pick,
             @ForAll @IntRange(min = 1, max = 3000) int mm)
             throws FaultsException {
+        List<Fitment> parts = sheet.advice().sheet().fitments();
+        // A protection bar stays at the front.
+        Set<String> bars = IntStream.rangeClosed(1, parts.size())
+                .filter(number -> parts.get(number - 1).kind() == Fitment.Kind.BAR)
+                .mapToObj(number -> "fitments." + number + ".at.x")
+                .collect(Collectors.toSet());
         List<Twigs.Twig> places = Twigs.of(sheet.tree()).stream()
                 .filter(each -> each.path().toString().matches("(fitments|cargo)\\.[0-9]+\\.at\\.x")
+                        && !bars.contains(each.path().toString())
                         && each.value().text().endsWith(" mm"))
                 .toList();
         if (places.isEmpty()) {

@@ -319,6 +319,8 @@ class BuyListTest {
     void theLastDayToOrderKeepsTheDayItIsWanted() throws FaultsException {
         assertEquals(LocalDate.of(2026, 12, 3), lastDay("7 days", "ready-by: 2026-12-11"));
         assertEquals(LocalDate.of(2026, 11, 30), lastDay("7 days +/- 3 days", "ready-by: 2026-12-11"));
+        assertEquals(LocalDate.of(2026, 12, 4), lastDay("5 days", "ready-by: 2026-12-11"), "the 5th is a Saturday");
+        assertEquals(LocalDate.of(2026, 12, 4), lastDay("6 days", "ready-by: 2026-12-11"));
     }
 
     /** Two working days are one too few for work of 2 days: it should have begun on Tuesday, and come by then. */

@@ -114,7 +114,8 @@ class QuestionsTest {
     void whatAnAnswerTurnsUpIsTold() {
         answered("fitments.Rating kit.approval=none")
                 .printed(1)
-                .says("It settles 1 check: 1 found: 1 change.")
+                .says("It settles 5 checks: 5 found: 3 stops, 2 changes.")
+                .says("STOP Loaded mass is above the GVM")
                 .says("CHANGE Rating kit is not approved for the time it is fitted");
     }
 

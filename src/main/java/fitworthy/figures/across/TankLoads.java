@@ -118,10 +118,12 @@ final class TankLoads {
         Plan plan = loading.plan();
         Figure limit = plan.ratings().frontAxle();
         WheelbaseStretch stretch = plan.stretch();
+        // Of what nobody knows the place it may be there.
         List<PointMass> behind = loading.masses().stream()
-                .filter(mass -> mass.sort() == Sort.LIQUID
-                        && mass.onFront(plan.wheelbase()).value() < 0)
+                .filter(mass -> mass.sort() == Sort.LIQUID && !mass.at().x().isAtMost(plan.wheelbase()))
                 .toList();
+        boolean placed = behind.stream()
+                .allMatch(mass -> mass.at().x().minus(plan.wheelbase()).known());
         Figure now = stretch.against(Levelling.front(loading), limit);
         // Nobody sets out from the weighbridge, and what is overloaded already is a matter of its own.
         if (behind.isEmpty() || !loading.loadCase().weighed().isEmpty() || now.isAbove(limit)) {
@@ -129,7 +131,8 @@ final class TankLoads {
         }
         List<PointMass> left =
                 loading.masses().stream().filter(mass -> !behind.contains(mass)).toList();
-        measures.add(Measure.of(USED_TANKS, "front axle", stretch.against(Levelling.front(plan, left), limit), limit)
+        Figure used = placed ? stretch.against(Levelling.front(plan, left), limit) : now;
+        measures.add(Measure.of(USED_TANKS, "front axle", used, limit)
                 .worked(new Working.Sum(
                         "load",
                         Stream.concat(

@@ -27,6 +27,7 @@ import java.util.stream.Collectors;
 
 /** Whether what hangs on a battery is made for its voltage, and whether batteries that are joined are alike. */
 final class VoltageMeasures implements Topic {
+
     private static final MeasureKind OFF =
             number("electrical.voltage-off", "%", 0, "how far its voltage and its battery's lie apart");
     private static final MeasureKind OWN = number("electrical.own-voltage", "V", 1, "voltage that it is made for");

@@ -42,7 +42,7 @@ public final class Ordering {
     }
 
     /**
-     * The last day on which a part can be ordered so that all is done by the day it is wanted, or where none is said as
+     * The last working day on which a part can be ordered so that all is done by the day it is wanted, or where none is said as
      * early as it can be, jobs going on side by side: it comes, its lead time at its longest, on the day of its latest
      * start.
      *
@@ -55,8 +55,8 @@ public final class Ordering {
             return Optional.empty();
         }
         double lead = (task.lead().value() + task.lead().tolerance()) / WorkOrder.DAY;
-        return Optional.of(
-                day((long) Math.floor(latest.value() + NOTHING)).minusDays((long) Math.ceil(lead - NOTHING)));
+        return Optional.of(WorkDays.until(
+                day((long) Math.floor(latest.value() + NOTHING)).minusDays((long) Math.ceil(lead - NOTHING))));
     }
 
     /** In working days from the sheet's day on; below zero where it should have come before. */

@@ -49,6 +49,11 @@ public final class WorkDays {
         return earlier;
     }
 
+    /** The last working day that is no later. */
+    static LocalDate until(LocalDate day) {
+        return isWorking(day) ? day : until(day.minusDays(1));
+    }
+
     private static LocalDate toWorking(LocalDate day) {
         return isWorking(day) ? day : toWorking(day.plusDays(1));
     }

@@ -26,6 +26,15 @@ class WorkDaysTest {
     }
 
     @Test
+    void whoOrdersByASundayOrdersOnFriday() {
+        LocalDate friday = SATURDAY.minusDays(1);
+        assertEquals(friday, WorkDays.until(friday));
+        assertEquals(friday, WorkDays.until(SATURDAY));
+        assertEquals(friday, WorkDays.until(SATURDAY.plusDays(1)));
+        assertEquals(SATURDAY.plusDays(2), WorkDays.until(SATURDAY.plusDays(2)));
+    }
+
+    @Test
     void aDayInThePastHasNoneBeforeIt() {
         assertEquals(0, WorkDays.before(WEDNESDAY, WEDNESDAY.minusDays(9)));
     }

@@ -138,7 +138,7 @@ class LoadingTest {
                 cargo: []
                 cases: [{name: empty, aboard: [], carrying: []}]
                 fitments:
-                  - {name: Rear bar, kind: bar, done: yes, mass: 60 kg, at: {x: 3450 mm, y: 0 mm, z: 700 mm}}
+                  - {name: Rear carrier, kind: other, done: yes, mass: 60 kg, at: {x: 3450 mm, y: 0 mm, z: 700 mm}}
                 """)
                 .get(0);
         Measure lost = Measures.of(loading).stream()

@@ -152,8 +152,8 @@ class RoomTest {
         return passed;
     }
 
-    private static Sheet towing(Sheet sheet, LoadCase loading, double mass, boolean plated) {
-        Trailer trailer = sheet.trailer().orElseThrow();
+    private static Sheet towing(Sheet sheet, LoadCase loading, double mass, boolean plated) throws FaultsException {
+        Trailer trailer = plan(sheet).trailer().orElseThrow();
         Figure ball = Figure.of(trailer.ball().value() / trailer.mass().value() * mass, 0);
         Trailer other = with(with(trailer, "mass", Figure.of(mass, 0)), "ball", ball);
         if (plated) {
