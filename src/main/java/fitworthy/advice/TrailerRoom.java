@@ -75,27 +75,27 @@ public record TrailerRoom(
 
     private static TrailerRoom of(Trailer trailer, Advice advice) {
         boolean towed = !isLeftUntowed(advice);
-        Map<String, Most> rooms = new LinkedHashMap<>();
-        advice.loadings().forEach(loading -> Room.of(loading)
-                .trailer()
-                .ifPresent(room -> rooms.put(loading.loadCase().name(), room)));
-        Map.Entry<String, Most> least = advice.loadings().stream()
-                .filter(loading -> loading.towing() || !towed)
-                .flatMap(loading -> rooms.entrySet().stream()
-                        .filter(room -> room.getKey().equals(loading.loadCase().name())))
-                .min(Comparator.comparingDouble(room -> orNone(room.getValue())))
+        List<InLoading> rooms = advice.loadings().stream()
+                .flatMap(loading -> Room.of(loading).trailer().map(most -> new InLoading(loading, most)).stream())
+                .toList();
+        InLoading least = rooms.stream()
+                .filter(room -> room.loading.towing() || !towed)
+                .min(Comparator.comparingDouble(room -> orNone(room.most)))
                 .orElseThrow();
         return new TrailerRoom(
                 trailer,
                 towed,
-                whole(least.getValue()),
-                least.getValue().governs().map(step -> step.limit().words()).orElse(""),
-                least.getKey(),
-                rooms.values().stream()
-                        .map(TrailerRoom::whole)
+                whole(least.most),
+                least.most.governs().map(step -> step.limit().words()).orElse(""),
+                least.loading.loadCase().name(),
+                rooms.stream()
+                        .map(room -> whole(room.most))
                         .reduce(Figure::most)
                         .orElseThrow());
     }
+
+    /** The heaviest trailer in one loading. */
+    private record InLoading(Loading loading, Most most) {}
 
     private static Figure whole(Most most) {
         Figure heaviest = most.figure();

@@ -104,8 +104,24 @@ public final class ShortPrintout {
     }
 
     private void findings(Severity severity, List<FindingBrief> all) {
-        page.line(painter.painted(severity, heading(severity, all.size())));
+        String heading = heading(severity, all.size());
+        String acts = severity == Severity.STOP ? acts(all) : "";
+        if (heading.length() + acts.length() <= Page.COLUMNS) {
+            page.line(painter.painted(severity, heading) + acts);
+        } else {
+            page.line(painter.painted(severity, heading));
+            page.wrapped(0, acts.strip());
+        }
         all.forEach(this::finding);
+    }
+
+    /** Whom to turn to for what stops the plan, each once. */
+    private static String acts(List<FindingBrief> stops) {
+        return stops.stream()
+                .map(FindingBrief::actor)
+                .distinct()
+                .map(actor -> "  " + actor + ".")
+                .collect(Collectors.joining());
     }
 
     /** Above the findings of a severity. */
@@ -119,9 +135,7 @@ public final class ShortPrintout {
         boolean told = !finding.whatToDo().isEmpty();
         page.hanging(ITEM, finding.said().title() + (fits || !told ? id : ""));
         if (told) {
-            // Whom to turn to is told where the plan stops.
-            String acts = finding.severity() == Severity.STOP ? " " + finding.actor() + "." : "";
-            page.wrapped(INDENT, finding.whatToDo() + acts + (fits ? "" : id));
+            page.wrapped(INDENT, finding.whatToDo() + (fits ? "" : id));
         }
         finding.beside().forEach(line -> page.wrapped(INDENT, line));
         finding.under().forEach(part -> {
