@@ -41,7 +41,7 @@ class ToldTest {
     private static final Pattern PRINTED = Pattern.compile("\\[([a-z]+\\.[a-z0-9-]+)]");
     private static final Pattern SHOWN =
             Pattern.compile("<details (?:class=\"under\" )?id=\"why-([a-z]+\\.[a-z0-9-]+)-");
-    private static final Pattern HEADING = Pattern.compile("(?m)^\\d+ (?:STOPS?|CHANGES?|TO CONFIRM|NOTES?)$");
+    private static final Pattern HEADING = Pattern.compile("(?m)^\\d+ (?:STOPS?|CHANGES?|TO CONFIRM|NOTES?)(?=$|  )");
     private static final Pattern VERSION = Pattern.compile("id=\"version\" name=\"version\" value=\"([^\"]*)\"");
 
     @RegisterExtension
