@@ -103,8 +103,7 @@ record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
 
         /** What has a field of the vehicle or trailer, as in "Left mirror"; of its own figures the whole. */
         private static String owner(String path) {
-            String owner = FieldWords.owner(
-                    FieldWords.place(path).map(place -> place + ".at").orElse(path));
+            String owner = FieldWords.thing(path);
             return owner.isEmpty() ? path.startsWith("vehicle.") ? VEHICLE : "" : Words.capital(owner);
         }
     }

@@ -154,14 +154,16 @@ final class FuelSystemMeasures implements Topic {
                                 in("consumption", consumption, "L/100km"))
                         .worked(loading.aboard("fuel", tanks)));
         Figure leg = loading.plan().sheet().trip().longestLeg();
-        measures.add(Measure.enough(NEEDED, "fuel aboard", FuelRange.litres(leg, consumption))
+        measures.add(needed(NEEDED, leg, consumption));
+        measures.add(needed(NEEDED_MOST, leg, FuelRange.mostConsumption(loading)));
+    }
+
+    private static Measure needed(MeasureKind kind, Figure leg, Figure consumption) {
+        return Measure.enough(kind, "fuel aboard", FuelRange.litres(leg, consumption))
                 .worked(
                         "needed = way x consumption / 100",
                         in("way", leg, "km"),
-                        in("consumption", consumption, "L/100km")));
-        Figure most = FuelRange.mostConsumption(loading);
-        measures.add(Measure.enough(NEEDED_MOST, "fuel aboard", FuelRange.litres(leg, most))
-                .worked("needed = way x consumption / 100", in("way", leg, "km"), in("consumption", most, "L/100km")));
+                        in("consumption", consumption, "L/100km"));
     }
 
     private static boolean isFuel(Tank tank) {

@@ -46,9 +46,8 @@ public final class FieldWords {
 
     /** The same, without the name where it is a field of a part that is named already. */
     public static String of(Missing field, String part) {
-        Matcher place = PLACE.matcher(field.path());
-        String owner = place.matches() ? owner(place.group(1) + ".at") : owner(field.path());
-        String what = place.matches() ? "where it sits" : what(field);
+        String owner = thing(field.path());
+        String what = place(field.path()).isPresent() ? "where it sits" : what(field);
         return owner.isEmpty() || owner.equals(part) ? what : Words.capital(owner) + ": " + what;
     }
 
@@ -56,6 +55,11 @@ public final class FieldWords {
     public static Optional<String> place(String path) {
         Matcher place = PLACE.matcher(path);
         return place.matches() ? Optional.of(place.group(1)) : Optional.empty();
+    }
+
+    /** What a field belongs to; where it is a length of a place, the thing that sits there. */
+    public static String thing(String path) {
+        return owner(place(path).map(place -> place + ".at").orElse(path));
     }
 
     /** What a field is, without what its words say besides. */
