@@ -104,7 +104,8 @@ public sealed interface Change {
                 }
             }
             for (Circuit circuit : sheet.circuits()) {
-                if (circuit.part().equals(gone)) {
+                if (Stream.concat(Stream.of(circuit), circuit.above(sheet.circuits()))
+                        .anyMatch(each -> each.part().equals(gone))) {
                     changed = Trees.without(changed, NodePath.of("circuits", circuit.name()));
                 }
             }

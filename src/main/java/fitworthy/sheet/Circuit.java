@@ -6,6 +6,9 @@ import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.Field;
 import fitworthy.schema.Plausible;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** An electrical circuit: what it feeds, its cable and its fuse. */
 public record Circuit(
@@ -16,6 +19,11 @@ public record Circuit(
                         example = "Canopy")
                 String part,
         @Field(
+                        value =
+                                "the circuit that leads to the board it hangs on; straight from the battery where left out",
+                        example = "Canopy board")
+                String board,
+        @Field(
                         value = "voltage at which it draws its current: its battery's, or the inverter's",
                         in = Dimension.VOLTAGE,
                         within = Plausible.VOLTAGE,
@@ -23,7 +31,9 @@ public record Circuit(
                         example = "12 V")
                 Figure voltage,
         @Field(
-                        value = "what it draws at full load, at that voltage",
+                        value =
+                                "what it draws at full load, at that voltage; of one that leads to a board what is on there at"
+                                        + " once, all that hangs on it where left out",
                         in = Dimension.CURRENT,
                         within = Plausible.CURRENT,
                         find = "its data sheet",
@@ -85,7 +95,7 @@ public record Circuit(
                         find = "whoever wires it")
                 Choice<YesNo> safetySwitch,
         @Field("its cable") Cable cable,
-        @Field("its fuse or breaker at the battery's end") Fuse fuse,
+        @Field("its fuse or breaker at the end of the battery, or of the board it hangs on") Fuse fuse,
         @Field("its fuse or breaker at the other battery's end; asked of a charger's cable between two batteries")
                 Fuse farFuse) {
 
@@ -120,6 +130,17 @@ public record Circuit(
         return voltage.value() >= EXTRA_LOW;
     }
 
+    /** The circuits that it comes by to the battery, the nearest first; without end where it comes by itself. */
+    public Stream<Circuit> above(List<Circuit> all) {
+        return Stream.iterate(
+                        before(all), Optional::isPresent, next -> next.get().before(all))
+                .map(Optional::get);
+    }
+
+    private Optional<Circuit> before(List<Circuit> all) {
+        return all.stream().filter(other -> other.name.equals(board)).findFirst();
+    }
+
     /** The feed cable. */
     public record Cable(
             @Field(
@@ -130,7 +151,7 @@ public record Circuit(
                             example = "6 mm2")
                     Figure section,
             @Field(
-                            value = "from the battery to the load, one way",
+                            value = "from the battery, or the board it hangs on, to the load, one way",
                             in = Dimension.LENGTH,
                             within = Plausible.CABLE_LENGTH,
                             find = "a string along the way",
@@ -164,7 +185,7 @@ public record Circuit(
                             example = "15 A")
                     Figure rating,
             @Field(
-                            value = "from the battery's terminal to it, along the cable",
+                            value = "from the battery's terminal, or the board's, to it, along the cable",
                             in = Dimension.LENGTH,
                             within = Plausible.CABLE_LENGTH,
                             find = "a tape",

@@ -83,6 +83,30 @@ final class SheetChecks {
         if (!circuit.part().isEmpty()) {
             faults.name(circuit.part(), "fitments", fitments, path.to("part"));
         }
+        if (!circuit.board().isEmpty()) {
+            board(circuit, path.to("board"));
+        }
+    }
+
+    /** What a circuit hangs on is another one, of the same battery, and none that hangs on it. */
+    private void board(Circuit circuit, NodePath path) {
+        List<Circuit> all = sheet.circuits();
+        faults.name(circuit.board(), "circuits", all.stream().map(Circuit::name).toList(), path);
+        // More steps than there are circuits never come to a battery.
+        List<Circuit> above = circuit.above(all).limit(all.size() + 1L).toList();
+        if (above.size() > all.size()) {
+            faults.tell("leads back to itself and to no battery", "leave it out at the one on the battery", path);
+        } else if (above.stream()
+                .anyMatch(feed -> feed.battery().known()
+                        && circuit.battery().known()
+                        && !feed.battery().is(circuit.battery().value()))) {
+            faults.tell("hangs on another battery than this circuit", "the same 'battery' at both", path);
+        } else if (circuit.isMains() || above.stream().anyMatch(Circuit::isMains)) {
+            faults.tell(
+                    "is for boards of the battery's voltage",
+                    "leave it out at a circuit of mains voltage: it hangs on its inverter",
+                    path);
+        }
     }
 
     /** A load case that a waiver names; without any there is one, which is not named in the sheet. */

@@ -38,6 +38,8 @@ final class References {
             List.of("fitments.*.work.after.*", "tanks.*.work.after.*", "jobs.*.work.after.*"),
             "occupants",
             List.of("cases.*.aboard.*"),
+            "circuits",
+            List.of("circuits.*.board"),
             "cargo",
             List.of("cases.*.carrying.*"),
             "cases",

@@ -9,7 +9,7 @@ import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.EnergyFlow;
-import fitworthy.figures.plan.Inverters;
+import fitworthy.figures.plan.Feeds;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
@@ -22,18 +22,8 @@ import fitworthy.sheet.ElectricalDetails;
 import fitworthy.sheet.Fitment;
 import java.util.List;
 
-/** Cables and fuses circuit by circuit, and the panel that switches them. */
+/** What cables carry, and fuses, circuit by circuit, and the panel that switches them. */
 final class CircuitMeasures implements Topic {
-    private static final MeasureKind DROP_CRITICAL =
-            number("electrical.drop-critical", "%", 2, "voltage lost in the cable of a critical load");
-    private static final MeasureKind DROP_OTHER = number("electrical.drop-other", "%", 2, "voltage lost in the cable");
-    private static final MeasureKind SECTION = number("electrical.section", "mm2", 1, "section of its copper");
-    private static final MeasureKind SECTION_NEEDED =
-            number("electrical.section-needed", "mm2", 1, "section that loses no more voltage than is allowed");
-    private static final MeasureKind SECTION_SOLD =
-            number("electrical.section-sold", "mm2", 1, "the next size of the table of cables that is no thinner");
-    private static final MeasureKind RUN_LESS =
-            number("electrical.run-less", "mm", 0, "by how much a shorter cable loses no more voltage than is allowed");
     private static final MeasureKind CABLE = rated(
             "electrical.cable", "mm2", 1, "section of the cable", "least section in the table that carries the load");
     private static final MeasureKind CABLE_MAKER =
@@ -61,12 +51,6 @@ final class CircuitMeasures implements Topic {
     @Override
     public List<MeasureKind> kinds() {
         return List.of(
-                DROP_CRITICAL,
-                DROP_OTHER,
-                SECTION,
-                SECTION_NEEDED,
-                SECTION_SOLD,
-                RUN_LESS,
                 CABLE,
                 CABLE_MAKER,
                 CABLE_CARRIES,
@@ -85,7 +69,6 @@ final class CircuitMeasures implements Topic {
     @Override
     public void plan(Plan plan, List<Measure> measures) {
         for (Circuit circuit : plan.sheet().circuits()) {
-            drop(plan, circuit, measures);
             if (!circuit.isMains()) {
                 onBattery(plan, circuit, measures);
             }
@@ -104,71 +87,6 @@ final class CircuitMeasures implements Topic {
         way(circuit.name(), circuit.fuse(), measures);
         farEnd(plan, circuit, measures);
         measures.add(Measure.of(EARTH, circuit.name(), circuit.earth()));
-    }
-
-    private static void drop(Plan plan, Circuit circuit, List<Measure> measures) {
-        Circuit.Cable cable = circuit.cable();
-        Figure current = new Inverters(plan).carried(circuit);
-        Figure temperature = Cable.temperature(cable.engineBay());
-        Figure share = Cable.drop(cable.length(), current, cable.section(), temperature)
-                .dividedBy(circuit.voltage());
-        boolean other = circuit.need().is(Circuit.Need.OTHER);
-        Working lost = new Working.Formula(
-                "lost = 2 x length x current x (1 + 0.00393 x (air - 20)) / 58 / section / voltage",
-                List.of(
-                        in("length", cable.length(), "m"),
-                        in("current", current, "A"),
-                        in("air", temperature, "degC"),
-                        in("section", cable.section(), "mm2"),
-                        in("voltage", circuit.voltage(), "V")));
-        if (!other) {
-            measures.add(Measure.of(DROP_CRITICAL, circuit.name(), share)
-                    .worked(lost, carried(plan, circuit))
-                    .given(circuit.need()));
-        }
-        if (!circuit.need().is(Circuit.Need.CRITICAL)) {
-            measures.add(Measure.of(DROP_OTHER, circuit.name(), share)
-                    .worked(lost, carried(plan, circuit))
-                    .given(circuit.need()));
-        }
-        measures.add(Measure.of(SECTION, circuit.name(), cable.section()));
-        Figure most =
-                plan.practice(other ? PracticeId.ELECTRICAL_DROP_OTHER_MOST : PracticeId.ELECTRICAL_DROP_CRITICAL_MOST);
-        Figure needed = circuit.need().known()
-                ? cable.section().times(share).dividedBy(most)
-                : Figure.missing(circuit.need().missing());
-        measures.add(Measure.enough(SECTION_NEEDED, circuit.name(), needed)
-                .worked(
-                        "needed = section x lost / most",
-                        in("section", cable.section(), "mm2"),
-                        in("lost", share, "%"),
-                        in("most", most, "%")));
-        measures.add(Measure.enough(SECTION_SOLD, circuit.name(), plan.tables().cableSize(needed))
-                .worked(
-                        "from the table of cables, the least that is no thinner; beyond it the section itself",
-                        in("needed", needed, "mm2")));
-        Figure less = circuit.need().known()
-                ? cable.length()
-                        .minus(cable.length().times(most.dividedBy(share)))
-                        .most(Figure.of(0, 0))
-                : Figure.missing(circuit.need().missing());
-        measures.add(Measure.enough(RUN_LESS, circuit.name(), less)
-                .worked(
-                        "less = max(0, length x (1 - most / lost))",
-                        in("length", cable.length(), "mm"),
-                        in("most", most, "%"),
-                        in("lost", share, "%")));
-    }
-
-    /** What the feed of an inverter has to carry; nothing of other circuits. */
-    private static Working carried(Plan plan, Circuit circuit) {
-        Inverters inverters = new Inverters(plan);
-        return () -> inverters.behind(circuit).stream()
-                .map(load -> load.name() + " takes "
-                        + in("", inverters.drawn(load, circuit.voltage()), "A").shown()
-                        + " of " + circuit.name() + ", itself given as "
-                        + in("", circuit.current(), "A").shown() + "; the largest counts")
-                .toList();
     }
 
     /** A cable between two batteries is fed from both ends, unless it ends at a charger with a cable of its own. */
@@ -218,20 +136,20 @@ final class CircuitMeasures implements Topic {
     /** What warms a cable only if it goes on for longer than a winch pull. */
     private static void lasting(Plan plan, Circuit circuit, List<Measure> measures) {
         Circuit.Cable cable = circuit.cable();
-        Figure current = new Inverters(plan).carried(circuit);
+        Figure current = new Feeds(plan).carried(circuit);
         Ampacity ampacity = new Ampacity(plan.tables(), cable);
         Figure sure = ampacity.carries().times(plan.practice(PracticeId.ELECTRICAL_CABLE_SHARE));
         // No maker rates a cable for less than this share of the table: below that his rating is not asked.
         if (cable.rating().known() || !current.isAtMost(sure)) {
             measures.add(Measure.of(CABLE_MAKER, circuit.name(), current, cable.rating())
-                    .worked(carried(plan, circuit)));
+                    .worked(new Feeds(plan).working(circuit)));
         }
         if (!cable.rating().known()) {
             measures.add(Measure.of(CABLE, circuit.name(), cable.section(), ampacity.leastFor(current))
                     .worked(
                             "from the table of cables for this insulation, the least that carries current / warmth",
                             ampacity.inputs(in("current", current, "A")))
-                    .worked(carried(plan, circuit)));
+                    .worked(new Feeds(plan).working(circuit)));
         }
         Figure fuse = circuit.fuse().rating();
         if (fuse.value() > 0 || !fuse.known()) {
@@ -254,8 +172,8 @@ final class CircuitMeasures implements Topic {
                             "from the table of cables for this insulation, times warmth",
                             List.of(ampacity.inputs(in("section", cable.section(), "mm2"))))
                 };
-        measures.add(Measure.of(FUSE_LOAD, subject, new Inverters(plan).carried(circuit), fuse)
-                .worked(carried(plan, circuit)));
+        measures.add(Measure.of(FUSE_LOAD, subject, new Feeds(plan).carried(circuit), fuse)
+                .worked(new Feeds(plan).working(circuit)));
         for (MeasureKind kind : List.of(FUSE_SHARE, FUSE_SHARE_FAR)) {
             Figure most = plan.practice(
                     kind == FUSE_SHARE ? PracticeId.ELECTRICAL_FUSE_SHARE_MOST : PracticeId.ELECTRICAL_FUSE_SHARE_STOP);

@@ -7,6 +7,7 @@ public final class ElectricalMeasures extends TopicGroup {
 
     public ElectricalMeasures() {
         super(
+                new DropMeasures(),
                 new CircuitMeasures(),
                 new MainsMeasures(),
                 new ChargeMeasures(),

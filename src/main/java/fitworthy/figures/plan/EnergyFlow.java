@@ -39,6 +39,7 @@ public final class EnergyFlow {
     private final Loading loading;
     private final Plan plan;
     private final Inverters inverters;
+    private final Feeds feeds;
     /** Chargers without a feed among the circuits, with what is then missing. */
     private final Map<Fitment, Missing> unfed;
 
@@ -47,6 +48,7 @@ public final class EnergyFlow {
         this.loading = loading;
         this.plan = loading.plan();
         this.inverters = new Inverters(plan);
+        this.feeds = new Feeds(plan);
         this.unfed = unfed(plan);
     }
 
@@ -173,7 +175,9 @@ public final class EnergyFlow {
                 List.of(in("the vehicle itself", plan.vehicle().engine().ownStandby(), "A")));
         Map<Circuit, Figure> used = new LinkedHashMap<>();
         drawing(Circuit.Supply.SECOND).forEach(circuit -> used.put(circuit, usedParked(circuit)));
-        circuits(circuit -> !circuit.battery().is(Circuit.Supply.SECOND) && !inverters.isCarried(circuit))
+        circuits(circuit -> !circuit.battery().is(Circuit.Supply.SECOND)
+                        && !inverters.isCarried(circuit)
+                        && (circuit.standby().known() || feeds.branches(circuit).isEmpty()))
                 .forEach(circuit -> {
                     Figure idle = idle(circuit, used.getOrDefault(circuit, NONE));
                     if (!idle.isZero()) {
@@ -232,21 +236,27 @@ public final class EnergyFlow {
     }
 
     /**
-     * Charge that each circuit draws from the second battery a day, Ah at the battery's voltage. Of an inverter's feed
-     * that by its own hours carries more than the loads on the sheet the rest counts beside them.
+     * Charge that each circuit draws from the second battery a day, Ah at the battery's voltage. Of a feed that by its own
+     * hours carries more than the loads on the sheet the rest counts beside them.
      */
     public List<Input> drains() {
         List<Input> drains = new ArrayList<>(drawing(Circuit.Supply.STARTER).stream()
                 .map(circuit -> in(circuit.name(), onBattery(circuit, daily(circuit)), "Ah"))
                 .toList());
         circuits(circuit -> circuit.battery().is(Circuit.Supply.SECOND)).forEach(feed -> {
-            List<Circuit> behind = inverters.behind(feed);
-            Figure loads = behind.stream().map(this::daily).reduce(NONE, Figure::plus);
-            if (!behind.isEmpty() && daily(feed).isAbove(loads)) {
+            Figure loads = feeds.behind(feed).stream().map(this::carriedDaily).reduce(NONE, Figure::plus);
+            if (!feeds.behind(feed).isEmpty() && daily(feed).isAbove(loads)) {
                 drains.add(in(feed.name() + ", beyond its loads", daily(feed).minus(loads), "Ah"));
             }
         });
         return drains;
+    }
+
+    /** What goes through a circuit a day for all that hangs on it. */
+    private Figure carriedDaily(Circuit circuit) {
+        List<Circuit> behind = feeds.behind(circuit);
+        Figure loads = behind.stream().map(this::carriedDaily).reduce(NONE, Figure::plus);
+        return behind.isEmpty() || daily(circuit).isAbove(loads) ? daily(circuit) : loads;
     }
 
     private Figure daily(Circuit circuit) {
@@ -357,15 +367,16 @@ public final class EnergyFlow {
     /** The circuits that draw by themselves and do not hang on this battery. */
     private List<Circuit> drawing(Circuit.Supply other) {
         return circuits(circuit -> !circuit.battery().is(other)
-                && inverters.behind(circuit).isEmpty()
+                && feeds.behind(circuit).isEmpty()
                 && plan.fitments(Fitment.Kind.CHARGER).stream()
                         .noneMatch(charger -> charger.name().equals(circuit.part())));
     }
 
-    /** The circuits whose part is on, and where an inverter feeds them that one too. */
+    /** The circuits whose part is on, with those of the boards they hang on, and where an inverter feeds them that one too. */
     private List<Circuit> circuits(Predicate<Circuit> wanted) {
         return plan.sheet().circuits().stream()
-                .filter(circuit -> !loading.loadCase().off().contains(circuit.part()))
+                .filter(circuit -> feeds.way(circuit)
+                        .noneMatch(each -> loading.loadCase().off().contains(each.part())))
                 .filter(this::supplied)
                 .filter(wanted)
                 .toList();

@@ -120,7 +120,7 @@ public final class Inverters {
     }
 
     /** What a circuit's cable has to carry, in A: its own current, as a feed no less than the largest of its loads. */
-    public Figure carried(Circuit circuit) {
+    Figure carried(Circuit circuit) {
         if (!isFeed(circuit)) {
             return circuit.current();
         }

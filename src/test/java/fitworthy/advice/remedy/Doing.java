@@ -13,6 +13,13 @@ public interface Doing {
     /** The sheets that come of it, any of which will do; none where the sheet gives no such field. */
     List<Node.Mapping> ways(Node.Mapping tree, Sheet sheet, Finding finding, String remedy);
 
+    /** This and another thing, both done. */
+    default Doing and(Doing other) {
+        return (tree, sheet, finding, remedy) -> ways(tree, sheet, finding, remedy).stream()
+                .flatMap(way -> other.ways(way, sheet, finding, remedy).stream())
+                .toList();
+    }
+
     /** @param before what stands before the figure, and {@code after} what stands behind it, as patterns */
     static Doing says(String before, String after, Act act) {
         Pattern pattern = Pattern.compile(before + Amount.PATTERN + after);

@@ -26,6 +26,11 @@ final class ElectricalRemedies {
                         : "circuits." + subject + ".fuse");
     };
 
+    private static final Where BOARD = (tree, sheet, finding) -> sheet.planned().circuits().stream()
+            .filter(circuit -> circuit.name().equals(finding.judged().subject()))
+            .map(circuit -> "circuits." + circuit.board() + ".cable.section")
+            .toList();
+
     private ElectricalRemedies() {}
 
     static void into(RemedyTable table) {
@@ -49,6 +54,10 @@ final class ElectricalRemedies {
                 says("Use ", " copper,", set(at("circuits.{subject}.cable.section"))),
                 says(" copper, or ", " shorter", less(at("circuits.{subject}.cable.length"))),
                 says("shorter\\. ", " would", set(at("circuits.{subject}.cable.section"))));
+        table.rule(
+                "electrical.way-drop",
+                says("Use ", " copper to it", set(at("circuits.{subject}.cable.section")))
+                        .and(says("to it and ", " to ", set(BOARD))));
         table.rule("electrical.voltage-wrong", says("name ", " in the circuit", set(at("circuits.{subject}.voltage"))));
         table.rule("electrical.cable-thin", says("at least ", " instead", set(at("circuits.{subject}.cable.section"))));
         table.rule("electrical.cable-over-rating", says("at least ", ",", set(at("circuits.{subject}.cable.rating"))));
