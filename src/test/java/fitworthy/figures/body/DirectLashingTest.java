@@ -27,6 +27,22 @@ class DirectLashingTest {
                 1e-9);
     }
 
+    /**
+     * A worked example in lecture notes on moving heavy loads, in a public repository (read): 40 t on four chains of 8 t at
+     * 30 degrees from the level, "4 x 67.9 = 271.6 kN", of "40,000 kg x 0.8 x 9.81 = 313.9 kN" that are asked forward.
+     */
+    @Test
+    void agreesWithAWorkedExampleOfFourChains() {
+        Figure chains = Figure.of(4);
+        Figure along = Figure.of(Math.cos(Math.toRadians(30)));
+        double held = DirectLashing.held(chains, Figure.of(8000), along, Figure.of(40000))
+                .value();
+        assertEquals(271.6, held * 40 * 9.81, 0.5);
+        double needed = DirectLashing.needed(chains, along, Figure.of(40000), Figure.of(0.8))
+                .value();
+        assertEquals(8 * 313.9 / 271.6, needed / 1000, 0.01);
+    }
+
     /** Where none pulls that way, one has to: 0.8 of 100 kg at half of its pull. */
     @Test
     void whereNoneHoldsOneHasTo() {

@@ -19,6 +19,15 @@ class RailBendingTest {
         assertEquals(200 * G * 1.2 * 1.8 / 3, moment(200, 1.2, 1.2, 3), 1e-9);
     }
 
+    /**
+     * A worked example of a page for civil engineers (read, civilguruvu.com, "a simply supported beam of 8 m long has a point
+     * load of 10 kN at its centre"): supports of 5 kN, "Max BM occurs at C = 20 kNm".
+     */
+    @Test
+    void agreesWithAWorkedExampleOfABeam() {
+        assertEquals(20e3, moment(10e3 / G, 4, 4, 8), 1e-6);
+    }
+
     /** Beside the load it falls in a straight line to nothing at the supports: {@code M = P b x / L}. */
     @Test
     void fallsToNothingAtTheSupports() {
