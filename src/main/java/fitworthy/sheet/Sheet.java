@@ -217,7 +217,11 @@ public record Sheet(
                             example = "820 km")
                     Figure longestLeg,
             @Field(value = "the country crossed", find = "the route") Choice<Terrain> terrain,
-            @Field(value = "the dust to be expected", find = "the route") Choice<Dust> dust,
+            @Field(
+                            value =
+                                    "the dust to be expected; roads without any, and without water to cross, count as sealed",
+                            find = "the route")
+                    Choice<Dust> dust,
             @Field(
                             value = "the deepest water to be crossed; 0 mm where none",
                             in = Dimension.LENGTH,

@@ -92,15 +92,36 @@ public final class MirrorViewMeasures implements Topic {
     }
 
     private static void pastLoad(Loading loading, List<BodyDetails.Body> bodies, Side side, List<Measure> measures) {
-        boolean retracted = !loading.towing() && retracts(loading, side.mirror());
+        boolean retracts = !loading.towing() && retracts(loading, side.mirror());
         bodies.stream()
                 .map(body -> toSeePast(body, side, loading))
                 .flatMap(Optional::stream)
                 .reduce(Past::farther)
-                .ifPresent(past ->
-                        measures.add(Measure.of(PAST_LOAD, side.name(), reach(side.mirror(), retracted), past.needed())
-                                .worked(past.working())
-                                .worked(drawnIn(side.mirror(), retracted))));
+                .ifPresent(past -> {
+                    Choice<YesNo> out = retracts ? mayStandOut(loading, side.mirror()) : Choice.of(YesNo.YES);
+                    Figure away = reach(side.mirror(), !out.is(YesNo.YES));
+                    boolean decides = !out.known() && !away.isAtLeast(past.needed());
+                    measures.add(Measure.of(
+                                    PAST_LOAD,
+                                    side.name(),
+                                    decides && side.mirror().reach().isAtLeast(past.needed())
+                                            ? Figure.missing(out.missing())
+                                            : away,
+                                    past.needed())
+                            .worked(past.working())
+                            .worked(drawnIn(side.mirror(), !out.is(YesNo.YES))));
+                });
+    }
+
+    /** Whether a mirror that retracts may stay out without the trailer, as far as it stands out then. */
+    private static Choice<YesNo> mayStandOut(Loading loading, Mirror mirror) {
+        Figure beyond =
+                mirror.edge().minus(loading.plan().vehicle().size().bodyWidth().times(0.5));
+        Figure most = loading.plan().practice(PracticeId.MIRRORS_BEYOND_VEHICLE_MOST);
+        Figure over = beyond.minus(most);
+        return over.known()
+                ? Choice.yesNo(over.isAtMost(Figure.ZERO))
+                : Choice.missing(over.missing().get(0));
     }
 
     /**

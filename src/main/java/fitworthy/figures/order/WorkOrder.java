@@ -2,9 +2,11 @@ package fitworthy.figures.order;
 
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.Tables;
+import fitworthy.quantity.Choice;
 import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
+import fitworthy.quantity.YesNo;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -123,7 +125,7 @@ public final class WorkOrder {
     }
 
     private List<String> lines(Function<Task, Figure> start, Function<Task, Figure> end) {
-        return new OrderLines(first, this::arrival, start, end)
+        return new OrderLines(first, delivered(), this::arrival, start, end)
                 .of(turn.stream().map(Turn::task).toList());
     }
 
@@ -231,7 +233,9 @@ public final class WorkOrder {
         if (times.isEmpty()) {
             return NO_ORDER;
         }
-        return directlyBefore(task).map(before -> times.get(before).end()).reduce(arrival(task), Figure::most);
+        return directlyBefore(task)
+                .map(before -> times.get(before).end())
+                .reduce(arrival(task).most(delivered()), Figure::most);
     }
 
     /** How much later than said a part may come so that the whole still ends on a day, in working days. */
@@ -301,7 +305,15 @@ public final class WorkOrder {
 
     private Figure released(Task task, Figure lead) {
         LocalDate booked = task.work().booked();
-        return booked == null ? arrival(lead) : arrival(lead).most(Figure.of(WorkDays.before(first, booked), 0));
+        Figure there = arrival(lead).most(delivered());
+        return booked == null ? there : there.most(Figure.of(WorkDays.before(first, booked), 0));
+    }
+
+    /** Nothing is fitted before the vehicle is there; one of which nothing is said of that is there. */
+    private Figure delivered() {
+        Figure delivery = plan.sheet().papers().delivery();
+        Choice<YesNo> registered = plan.registered();
+        return registered.is(YesNo.YES) || !registered.known() && !delivery.known() ? Figure.ZERO : arrival(delivery);
     }
 
     /** A part can be fitted on the day it arrives. */

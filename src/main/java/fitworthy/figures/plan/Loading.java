@@ -156,19 +156,20 @@ public record Loading(
     }
 
     /**
-     * From the rear axle to the rearmost point of the vehicle, tray and canopy included, in m. Where a tray is on it
-     * ends the vehicle; a canopy on the maker's own body may reach beyond that.
+     * From the rear axle to the rearmost point of the vehicle, tray and canopy included, in m. A tray takes the place of the
+     * tub with which a vehicle may end; the frame of a cab chassis, and one that was cut, may reach beyond it.
      */
     public Figure rearOverhang() {
         Optional<Figure> boxes = bodies().stream()
                 .map(fitment -> (BodyDetails.Body) fitment.details())
                 .map(body -> LoadBox.overhang(body.front(), body.length(), plan.wheelbase()))
                 .reduce(Figure::most);
-        Figure own = plan.planned(MassDetails.ChassisExtension.class)
-                .map(MassDetails.ChassisExtension::rearOverhang)
-                .orElse(plan.vehicle().size().rearOverhang());
+        Optional<Figure> frame =
+                plan.planned(MassDetails.ChassisExtension.class).map(MassDetails.ChassisExtension::rearOverhang);
+        Figure own = frame.orElse(plan.vehicle().size().rearOverhang());
         boolean tray = bodies().stream().anyMatch(fitment -> fitment.kind() == Fitment.Kind.TRAY);
-        return boxes.map(rear -> tray ? rear : rear.most(own)).orElse(own);
+        boolean replaced = tray && frame.isEmpty() && !plan.vehicle().tub().is(YesNo.NO);
+        return boxes.map(rear -> replaced ? rear : rear.most(own)).orElse(own);
     }
 
     /** The planned outside mirrors where they are on. */

@@ -30,6 +30,7 @@ public enum PracticeId {
     INTAKE_VELOCITY_MOST("intake.velocity-most"),
     MASS_FRONT_LIFT_MOST("mass.front-lift-most"),
     MASS_SIDE_MOST("mass.side-most"),
+    MIRRORS_BEYOND_VEHICLE_MOST("mirrors.beyond-vehicle-most"),
     MIRRORS_FAR_DISTANCE("mirrors.far-distance"),
     MIRRORS_FAR_WIDTH("mirrors.far-width"),
     MIRRORS_NEAR_DISTANCE("mirrors.near-distance"),

@@ -85,10 +85,11 @@ public record RoofLimit(Figure most, Governs governs, Working working) {
         }
     }
 
-    /** Roads without dust are sealed. */
+    /** Roads without dust are sealed, if none goes through water. */
     private static boolean leavesTheSeal(Sheet sheet) {
-        return !sheet.trip().dust().is(Sheet.Dust.NONE)
-                && !sheet.trip().terrain().is(Sheet.Terrain.TOWN);
+        Sheet.Trip trip = sheet.trip();
+        boolean sealed = trip.dust().is(Sheet.Dust.NONE) && trip.waterDepth().isZero();
+        return !sealed && !trip.terrain().is(Sheet.Terrain.TOWN);
     }
 
     /** What is passed already is passed whatever the others are. */
