@@ -1,7 +1,9 @@
 package fitworthy.advice;
 
 import fitworthy.advice.Arrangement.Group;
+import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.Outcome.Held;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.book.Buying.Settled;
@@ -28,6 +30,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -123,6 +126,9 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
         /** What is asked of a part, whether fitment or tank. @param in what it stands in or on */
         private record Planned(String name, String in, Money price, Figure leadTime) {}
 
+        /** Where something sits. */
+        private static final Pattern PLACE = Pattern.compile(".*\\.at\\.[xyz]");
+
         private final Arrangement arrangement;
         private final Sheet sheet;
         private final Concerned concerned;
@@ -164,7 +170,9 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
                     .forEach(this::found);
             Advice advice = arrangement.advice();
             advice.notAssessed().forEach(outcome -> lacks(outcome, outcome.waitsFor()));
-            advice.held().forEach(outcome -> lacks(outcome, outcome.guesses()));
+            advice.held().stream()
+                    .filter(outcome -> !isInOrderWherever(outcome))
+                    .forEach(outcome -> lacks(outcome, outcome.guesses()));
             lacking.forEach((name, figures) -> reasons.get(name).add(new Unknown(List.copyOf(figures))));
             sheet.options().stream().filter(option -> option.take().isEmpty()).forEach(this::open);
             Map<String, List<String>> after = new HashMap<>();
@@ -208,6 +216,15 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
             return finding.outcomes().stream().allMatch(arrangement.advice()::isGuessed)
                     ? arrangement.guesses(finding)
                     : List.of();
+        }
+
+        /** Whether it rests on where things sit alone, and comes out the same wherever within their spread that is. */
+        private static boolean isInOrderWherever(Held outcome) {
+            boolean sure = outcome.comparison().filter(Comparison::uncertain).isEmpty()
+                    && (!outcome.arises() || outcome.comparison().isPresent());
+            return sure
+                    && outcome.guesses().stream()
+                            .allMatch(guess -> PLACE.matcher(guess.path()).matches());
         }
 
         /** What somebody can bring of that which a check lacks or rests on. */

@@ -189,6 +189,15 @@ class BuyListTest {
         assertEquals(List.of("fitments.Bar.lamps-visible"), missing(held));
     }
 
+    /** Anywhere within two decimetres 40 kg pass no limit; a guess of the mass itself is another matter. */
+    @Test
+    void whereSomethingLightSitsHoldsUpNothing() throws FaultsException {
+        String drawers = DRAWERS.formatted(", removable: no");
+        assertEquals(
+                Decision.ORDER_NOW, decision(drawers.replace("x: 2700 mm", "x: about 2700 mm +/- 200 mm"), "Drawers"));
+        assertEquals(Decision.WAIT, decision(drawers.replace("40 kg +/- 0 kg", "about 40 kg +/- 1 kg"), "Drawers"));
+    }
+
     @Test
     void whatSomebodyStandsForDoesNotCount() throws FaultsException {
         String waived = BAR.replace("airbag-statement: yes", "airbag-statement: no")
