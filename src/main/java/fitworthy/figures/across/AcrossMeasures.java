@@ -77,6 +77,7 @@ public final class AcrossMeasures implements Topic {
                         People.KINDS,
                         Carriers.KINDS,
                         TankLoads.KINDS,
+                        SuppliesLoads.KINDS,
                         Height.KINDS,
                         Unusual.KINDS)
                 .flatMap(List::stream)
@@ -177,6 +178,7 @@ public final class AcrossMeasures implements Topic {
         People.loading(loading, measures);
         Carriers.loading(loading, measures);
         TankLoads.loading(loading, measures);
+        SuppliesLoads.loading(loading, measures);
         Height.loading(loading, measures);
         plan.fitments(Kind.BAR).stream().filter(loading::carries).forEach(bar -> loading.masses().stream()
                 .filter(mass -> mass.sort() == Sort.FITMENT && mass.name().equals(bar.name()))

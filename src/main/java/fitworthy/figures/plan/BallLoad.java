@@ -104,6 +104,13 @@ public record BallLoad(Trailer trailer) {
                 .toList());
     }
 
+    /** With the supplies gone that stand ahead of the axles, which leaves the least load on the ball. */
+    public Left lowest() {
+        return left(trailer.supplies().stream()
+                .filter(each -> each.behind().isBelow(trailer.axle()))
+                .toList());
+    }
+
     /** What is left of the trailer, and what is on its ball, in kg; not known where one of the supplies is not. */
     private Left left(List<Stowed> gone) {
         List<Stowed> staying = new ArrayList<>(aboard());

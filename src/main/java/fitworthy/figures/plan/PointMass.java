@@ -74,6 +74,11 @@ public record PointMass(
         return new PointMass(name, sort, mass.times(-1), at, roof, unsprung, raised);
     }
 
+    /** The same place with another mass there. @param other in kg */
+    public PointMass of(Figure other) {
+        return new PointMass(name, sort, other, at, roof, unsprung, raised);
+    }
+
     /** The same elsewhere along the vehicle. @param x behind the front axle, m */
     PointMass at(Figure x) {
         return new PointMass(name, sort, mass, new Point(x, at.y(), at.z()), roof, unsprung, raised);

@@ -7,10 +7,12 @@ import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.plan.BallLoad;
 import fitworthy.figures.plan.Levelling;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
+import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Trailer;
@@ -24,10 +26,10 @@ final class LevellingMeasures implements Topic {
             number("towing.levelling-share", "%", 0, "share of the load lifted off the front axle that it brings back");
     private static final MeasureKind OFF_REAR =
             number("towing.levelled-rear", "kg", 0, "load that it takes off the rear axle");
-    private static final MeasureKind BARS_MOST =
-            rated("towing.bars-most", "kg", 0, "load on the ball", "most that the bars are made for");
-    private static final MeasureKind BARS_LEAST =
-            rated("towing.bars-least", "kg", 0, "load on the ball", "least that the bars are made for");
+    private static final MeasureKind BARS_MOST = rated(
+            "towing.bars-most", "kg", 0, "greatest load on the ball on the way", "most that the bars are made for");
+    private static final MeasureKind BARS_LEAST = rated(
+            "towing.bars-least", "kg", 0, "least load on the ball on the way", "least that the bars are made for");
     private static final MeasureKind ON_AIR =
             yesNo("towing.levelling-on-air", "whether the rear axle under it rides on air springs");
 
@@ -64,10 +66,20 @@ final class LevellingMeasures implements Topic {
                         in("wheelbase", plan.wheelbase(), "mm"),
                         in("reach", levelling.reach(), "%"))
                 .worked(Levelling.reached(plan, trailer)));
-        measures.add(Measure.of(BARS_MOST, hitch, trailer.ball(), plan.towBar().barsMost()));
-        measures.add(Measure.of(BARS_LEAST, hitch, trailer.ball(), plan.towBar().barsLeast()));
+        BallLoad load = BallLoad.of(plan.sheet()).orElseThrow();
+        bars(BARS_MOST, hitch, load, load.heaviest(), plan.towBar().barsMost(), measures);
+        bars(BARS_LEAST, hitch, load, load.lowest(), plan.towBar().barsLeast(), measures);
         boolean added = !plan.fitments(Fitment.Kind.AIR_SPRINGS).isEmpty();
         measures.add(Measure.of(
                 ON_AIR, hitch, added ? Choice.of(YesNo.YES) : plan.vehicle().rearAirSprings()));
+    }
+
+    /** Bars that are not taken off on the way have to suit the ball with supplies and without. */
+    private static void bars(
+            MeasureKind kind, String hitch, BallLoad load, BallLoad.Left left, Figure limit, List<Measure> measures) {
+        measures.add(
+                left.gone().isEmpty()
+                        ? Measure.of(kind, hitch, load.filledIn().ball(), limit)
+                        : Measure.of(kind, hitch, left.ball(), limit).worked(load.working("load", left)));
     }
 }

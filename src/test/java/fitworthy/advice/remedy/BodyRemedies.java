@@ -93,12 +93,14 @@ final class BodyRemedies {
         table.rule("body.shaft-steep", says("down by ", ", by", less(at("fitments.{subject}.shaft.joint-angle"))));
         table.rule("body.shaft-fast", says("joints to ", " or less", set(at("fitments.{subject}.shaft.joint-angle"))));
         table.rule("across.same-place", says("by ", " ?,", MOVED));
-        table.rule("across.tanks-not-full", says("least ", " less", (tree, sheet, finding, amount) -> (finding.judged()
-                                .subject()
-                                .endsWith("axle")
-                        ? OFF_AXLE
-                        : OUT)
-                .done(tree, sheet, finding, amount)));
+        table.rule(
+                "across.tanks-not-full across.supplies-used-up",
+                says("least ", " less", (tree, sheet, finding, amount) -> (finding.judged()
+                                        .subject()
+                                        .endsWith("axle")
+                                ? OFF_AXLE
+                                : OUT)
+                        .done(tree, sheet, finding, amount)));
         table.rule("across.tanks-used-up", says("least ", " less", OFF_AXLE));
         table.rule("across.tanks-take-payload", says("at least ", " of other", OUT));
         table.rule(
