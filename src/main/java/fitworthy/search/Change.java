@@ -109,7 +109,7 @@ public sealed interface Change {
                     changed = Trees.without(changed, NodePath.of("circuits", circuit.name()));
                 }
             }
-            return changed;
+            return withoutTent(gone, changed, sheet);
         }
 
         @Override
@@ -135,6 +135,14 @@ public sealed interface Change {
         }
     }
 
+    /** Nobody sleeps in what is not there. */
+    private static Node.Mapping withoutTent(String gone, Node.Mapping root, Sheet sheet) {
+        return sheet.trip().roofTent().equals(gone)
+                ? Trees.without(
+                        Trees.without(root, NodePath.of("trip", "roof-tent")), NodePath.of("trip", "roof-sleepers"))
+                : root;
+    }
+
     /** A piece of cargo stays at home. */
     record LeaveBehind(String cargo) implements Change {
         @Override
@@ -143,7 +151,7 @@ public sealed interface Change {
             for (LoadCase each : sheet.cases()) {
                 changed = Trees.without(changed, NodePath.of("cases", each.name(), "carrying", cargo));
             }
-            return changed;
+            return withoutTent(cargo, changed, sheet);
         }
 
         @Override

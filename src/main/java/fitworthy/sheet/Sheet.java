@@ -289,6 +289,12 @@ public record Sheet(
                     Figure roofSleepers,
             @Field(
                             value =
+                                    "the part or load that they sleep in; in each loading with anything on the roof where"
+                                            + " left out",
+                            example = "Roof tent")
+                    String roofTent,
+            @Field(
+                            value =
                                     "hours a day for which solar panels would give their rated power in the trip's worst month,"
                                             + " losses counted",
                             in = Dimension.TIME,

@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What must hold between the fields of a sheet before anything is computed from it. A sheet with faults is checked too,
@@ -54,6 +55,7 @@ final class SheetChecks {
                     NodePath.of("circuits").to(i));
         }
         new OrderChecks(sheet, faults).run();
+        roofTent(fitments);
         waivers();
         wanted();
     }
@@ -106,6 +108,17 @@ final class SheetChecks {
                     "is for boards of the battery's voltage",
                     "leave it out at a circuit of mains voltage: it hangs on its inverter",
                     path);
+        }
+    }
+
+    /** What people sleep in is a part or a load. */
+    private void roofTent(Set<String> fitments) {
+        String tent = sheet.trip().roofTent();
+        if (!tent.isEmpty()) {
+            List<String> names = Stream.concat(
+                            fitments.stream(), sheet.cargo().stream().map(Sheet.Load::name))
+                    .toList();
+            faults.name(tent, "fitments", names, NodePath.of("trip", "roof-tent"));
         }
     }
 

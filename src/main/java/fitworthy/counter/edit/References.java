@@ -24,7 +24,8 @@ final class References {
                     "fitments.*.work.after.*",
                     "tanks.*.work.after.*",
                     "jobs.*.work.after.*",
-                    "waivers.*.subject"),
+                    "waivers.*.subject",
+                    "trip.roof-tent"),
             "tanks",
             List.of(
                     "cases.*.off.*",
@@ -41,7 +42,7 @@ final class References {
             "circuits",
             List.of("circuits.*.board"),
             "cargo",
-            List.of("cases.*.carrying.*"),
+            List.of("cases.*.carrying.*", "trip.roof-tent"),
             "cases",
             List.of("waivers.*.in"));
 

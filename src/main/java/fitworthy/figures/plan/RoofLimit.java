@@ -2,19 +2,15 @@ package fitworthy.figures.plan;
 
 import fitworthy.figures.measure.Working;
 import fitworthy.quantity.Figure;
-import fitworthy.quantity.YesNo;
-import fitworthy.sheet.Fitment;
-import fitworthy.sheet.MassDetails.RoofRack;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Vehicle;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What the roof may carry, rack and all: the least of what the vehicle's maker allows on the road and off it, of what the
- * rack carries with its own mass, and of what the roof bears at rest less the people who sleep on it. What a maker does not
- * name beside the limit on the road is not asked for, but for the limit at rest where people sleep there: theirs is no load
- * while the vehicle moves.
+ * What the roof may carry, racks and all: the least of what the vehicle's maker allows on the road and off it, and of what
+ * it bears at rest less the people who sleep on it. What a maker does not name beside the limit on the road is not asked
+ * for, but for the limit at rest where people sleep there: theirs is no load while the vehicle moves.
  *
  * @param most in kg; missing where what is not known of it could turn a verdict
  * @param governs which of them it is
@@ -25,7 +21,6 @@ public record RoofLimit(Figure most, Governs governs, Working working) {
     public enum Governs {
         MAKER,
         OFF_ROAD,
-        RACK,
         AT_REST
     }
 
@@ -40,15 +35,8 @@ public record RoofLimit(Figure most, Governs governs, Working working) {
         if (leavesTheSeal(sheet) && ratings.roofOffRoad().known()) {
             bounds.add(new Bound(Governs.OFF_ROAD, ratings.roofOffRoad(), List::of));
         }
-        List<Fitment> racks = loading.plan().fitments(Fitment.Kind.ROOF_RACK).stream()
-                .filter(rack -> loading.carries(rack) && !rack.roof().is(YesNo.NO))
-                .toList();
-        // What lies on which of two racks is not told.
-        if (racks.size() == 1) {
-            byRack(racks.get(0), leavesTheSeal(sheet), bounds);
-        }
         Figure sleepers = sheet.trip().roofSleepers();
-        if (sleepers.value() > 0) {
+        if (sleepers.value() > 0 && sleptIn(loading)) {
             Figure atRest = ratings.roofAtRest();
             bounds.add(new Bound(
                     Governs.AT_REST,
@@ -60,6 +48,17 @@ public record RoofLimit(Figure most, Governs governs, Working working) {
         return least(bounds, load);
     }
 
+    /** Whether what people sleep in is on the vehicle in a loading, as it is where the sheet does not say what that is. */
+    private static boolean sleptIn(Loading loading) {
+        Sheet sheet = loading.plan().sheet();
+        String tent = sheet.trip().roofTent();
+        return loading.setsOut()
+                && !loading.isOff(tent)
+                && sheet.cargo().stream()
+                        .filter(load -> load.name().equals(tent))
+                        .allMatch(loading::carries);
+    }
+
     /** What the vehicle's maker allows on the way of the trip, in kg. */
     public static Figure onTheWay(Sheet sheet) {
         Vehicle.Ratings ratings = sheet.vehicle().ratings();
@@ -68,25 +67,8 @@ public record RoofLimit(Figure most, Governs governs, Working working) {
                 : ratings.roof();
     }
 
-    private static void byRack(Fitment rack, boolean offRoad, List<Bound> bounds) {
-        RoofRack details = (RoofRack) rack.details();
-        Figure carries = offRoad && details.carriesOffRoad().known()
-                ? details.carries().known()
-                        ? details.carries().least(details.carriesOffRoad())
-                        : details.carriesOffRoad()
-                : details.carries();
-        if (carries.known()) {
-            bounds.add(new Bound(
-                    Governs.RACK,
-                    carries.plus(rack.mass()),
-                    new Working.Formula(
-                            "limit = carries + rack",
-                            List.of(Working.in("carries", carries, "kg"), Working.in("rack", rack.mass(), "kg")))));
-        }
-    }
-
     /** Roads without dust are sealed, if none goes through water. */
-    private static boolean leavesTheSeal(Sheet sheet) {
+    static boolean leavesTheSeal(Sheet sheet) {
         Sheet.Trip trip = sheet.trip();
         boolean sealed = trip.dust().is(Sheet.Dust.NONE) && trip.waterDepth().isZero();
         return !sealed && !trip.terrain().is(Sheet.Terrain.TOWN);

@@ -7,6 +7,7 @@ import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
 /**
@@ -33,6 +34,17 @@ public record RoofLoad(List<Working.Input> loads, List<Choice<YesNo>> told) {
                     told.add(part.roof());
                 });
         return new RoofLoad(loads, told);
+    }
+
+    /** The same of some of it. @param wanted by name */
+    RoofLoad only(Predicate<String> wanted) {
+        List<Integer> places = IntStream.range(0, loads.size())
+                .filter(i -> wanted.test(loads.get(i).name()))
+                .boxed()
+                .toList();
+        return new RoofLoad(
+                places.stream().map(loads::get).toList(),
+                places.stream().map(told::get).toList());
     }
 
     /** What is known to be on it, in kg. */

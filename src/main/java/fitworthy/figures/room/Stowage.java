@@ -8,6 +8,7 @@ import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Masses;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
+import fitworthy.figures.plan.RackLoad;
 import fitworthy.figures.plan.RoofLimit;
 import fitworthy.figures.plan.RoofLoad;
 import fitworthy.quantity.Choice;
@@ -65,7 +66,15 @@ final class Stowage {
         for (Choice<YesNo> other : roof.told()) {
             told = other.known() ? told : told.missingWith(Figure.missing(other.missing()), told);
         }
-        return Step.plain(Limit.ROOF, told.minus(load), left(told, load));
+        Step least = Step.plain(Limit.ROOF, told.minus(load), left(told, load));
+        for (RackLoad rack : RackLoad.of(loading)) {
+            Figure rackLeft = rack.most().minus(rack.load().sum());
+            if (!least.left().isAtMost(rackLeft)) {
+                least = Step.plain(
+                        Limit.ROOF, rackLeft, left(rack.most(), rack.load().sum()));
+            }
+        }
+        return least;
     }
 
     /** What the hold-downs of a canopy that comes off leave over what they are to hold. */
