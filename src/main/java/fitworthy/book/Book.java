@@ -149,6 +149,16 @@ public record Book(
                 cover, hash, regions, rated, rules, practice, sources, usual, places, tables, usualPlaces, house);
     }
 
+    /** What is printed at the end of what is printed for a region: the caution, and how to convert the units. */
+    public String smallPrint(String region) {
+        return lineage(region).stream()
+                .map(each -> regions.get(each).units())
+                .filter(units -> !units.isEmpty())
+                .findFirst()
+                .map(units -> cover.caution() + " " + units)
+                .orElse(cover.caution());
+    }
+
     /** A region and the regions whose values hold where it records none, nearest first. */
     public List<String> lineage(String region) {
         return PracticeValues.lineage(regions, region);

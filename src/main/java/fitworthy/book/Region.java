@@ -5,4 +5,10 @@ import fitworthy.schema.Field;
 /** A region. Its id is the key it stands under. */
 public record Region(
         @Field(value = "its name", needed = true, example = "New South Wales") String name,
-        @Field(value = "the region whose values hold where this one records none", example = "au") String parent) {}
+        @Field(value = "the region whose values hold where this one records none", example = "au") String parent,
+        @Field(
+                        value =
+                                "what those who measure otherwise there need to convert what is printed; the parent's where"
+                                        + " left out",
+                        example = "1 mile is 1.61 km.")
+                String units) {}

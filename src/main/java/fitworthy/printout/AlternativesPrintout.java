@@ -70,7 +70,7 @@ public final class AlternativesPrintout {
         }
         stops(plans);
         page.rule();
-        page.wrapped(0, planned.book().cover().caution());
+        page.wrapped(0, planned.book().smallPrint(planned.sheet().region()));
         page.flush();
     }
 

@@ -119,7 +119,9 @@ final class AnnexPages {
                 + (readers.hasAnnex() ? "in full" : "in the full print") + ", from best to weakest: "
                 + Arrays.stream(Basis.values()).map(Basis::words).collect(Collectors.joining("; ")) + ".");
         return List.of(
-                new Points(points), new Notice(advice.book().cover().caution()), new Facts(madeFrom(advice, imprint)));
+                new Points(points),
+                new Notice(advice.book().smallPrint(advice.sheet().region())),
+                new Facts(madeFrom(advice, imprint)));
     }
 
     private static List<Particular> madeFrom(Advice advice, Imprint imprint) {

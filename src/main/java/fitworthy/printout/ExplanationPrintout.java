@@ -78,7 +78,7 @@ public final class ExplanationPrintout {
         String present = former.present(id);
         new ExplanationPrintout(page, advice, taken, Saying.AS_FILES).rule(present, Explanation.of(advice, present));
         page.rule();
-        page.wrapped(0, advice.book().cover().caution());
+        page.wrapped(0, advice.book().smallPrint(advice.sheet().region()));
         page.flush();
     }
 

@@ -130,7 +130,7 @@ public final class Letters {
                 "Letters",
                 sheet.title(),
                 subject(Party.PART_MAKER),
-                advice.book().cover().caution(),
+                advice.book().smallPrint(advice.sheet().region()),
                 "",
                 List.of(),
                 letters);

@@ -55,7 +55,7 @@ public final class MendingPrintout {
             page.wrapped(0, ChangeWords.effort(mending));
         }
         page.rule();
-        page.wrapped(0, planned.book().cover().caution());
+        page.wrapped(0, planned.book().smallPrint(planned.sheet().region()));
         page.flush();
     }
 

@@ -26,7 +26,7 @@ public final class RoomPrintout {
         Page page = new Page(out);
         print(page, advice, Saying.AS_FILES, id);
         page.rule();
-        page.wrapped(0, advice.book().cover().caution());
+        page.wrapped(0, advice.book().smallPrint(advice.sheet().region()));
         page.flush();
     }
 

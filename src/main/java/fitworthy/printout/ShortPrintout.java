@@ -65,7 +65,7 @@ public final class ShortPrintout {
         questions(questions, arrangement.counts());
         page.rule();
         more(arrangement.counts());
-        page.wrapped(0, advice.book().cover().caution());
+        page.wrapped(0, advice.book().smallPrint(advice.sheet().region()));
         page.flush();
     }
 

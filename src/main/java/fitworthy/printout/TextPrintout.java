@@ -68,7 +68,7 @@ public final class TextPrintout {
             section(HouseWords.othersHeading(advice) + ":", HouseWords.others(advice));
         }
         page.rule();
-        page.wrapped(0, advice.book().cover().caution());
+        page.wrapped(0, advice.book().smallPrint(advice.sheet().region()));
         page.flush();
     }
 
