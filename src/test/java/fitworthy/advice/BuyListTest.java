@@ -128,7 +128,8 @@ class BuyListTest {
         assertTrue(found(close).contains("towing.bars-weak"));
         assertEquals(Decision.WAIT, close.decision());
         assertTrue(
-                BuyWords.full(close).contains("A closer figure: load on the ball (load-levelling hitch)"),
+                BuyWords.full(close)
+                        .contains("A closer figure: greatest load on the ball on the way (load-levelling hitch)"),
                 BuyWords.full(close));
     }
 

@@ -5,6 +5,7 @@ package fitworthy.figures.plan;
  * them.
  */
 public enum PracticeId {
+    ACROSS_PEOPLE_APART_LEAST("across.people-apart-least"),
     BODY_GAS_MOUNT_LEAST("body.gas-mount-least"),
     BODY_HOLD_DOWN_LEAST("body.hold-down-least"),
     BODY_ASIDE_LEAST("body.aside-least"),

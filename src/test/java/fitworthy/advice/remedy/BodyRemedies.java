@@ -138,7 +138,9 @@ final class BodyRemedies {
                     .map(path -> changed(tree, path, now -> now - over, "mm", false))
                     .toList();
         }));
-        table.told(RemedyTable.LEFT_OR_USUAL, "body.overhang-grown body.behind-axle across.lift-upsets-all");
+        table.told(
+                RemedyTable.LEFT_OR_USUAL,
+                "body.overhang-grown body.behind-axle across.lift-upsets-all across.one-seat");
     }
 
     private static double share(Finding finding) {

@@ -58,16 +58,19 @@ final class MassRemedies {
                         "move ",
                         " from",
                         (tree, sheet, finding, amount) -> shifted(tree, sheet, "y", amount.value() * track(sheet))));
-        table.rule("mass.roof-over", says("at least ", " off", (tree, sheet, finding, amount) -> Stream.concat(
-                        sheet.planned().fitments().stream()
-                                .filter(part -> part.mass().value() >= amount.value())
-                                .map(part -> "fitments." + part.name()),
-                        sheet.planned().cargo().stream()
-                                .filter(load -> load.mass().value() >= amount.value())
-                                .map(load -> "cargo." + load.name()))
-                .filter(item -> NodePath.parse(item + ".roof").in(tree) != null)
-                .map(item -> changed(tree, NodePath.parse(item + ".mass"), now -> now - amount.value(), "kg", false))
-                .toList()));
+        table.rule(
+                "mass.roof-over mass.rack-over",
+                says("at least ", " off", (tree, sheet, finding, amount) -> Stream.concat(
+                                sheet.planned().fitments().stream()
+                                        .filter(part -> part.mass().value() >= amount.value())
+                                        .map(part -> "fitments." + part.name()),
+                                sheet.planned().cargo().stream()
+                                        .filter(load -> load.mass().value() >= amount.value())
+                                        .map(load -> "cargo." + load.name()))
+                        .filter(item -> NodePath.parse(item + ".roof").in(tree) != null)
+                        .map(item ->
+                                changed(tree, NodePath.parse(item + ".mass"), now -> now - amount.value(), "kg", false))
+                        .toList()));
         table.rule(
                 "mass.raised-gvm-gcm-left", says("no more than ", "\\.", (tree, sheet, finding, amount) -> set(
                                 of(Fitment.Kind.RATING_UPGRADE, "vehicle.ratings", "towing"))
