@@ -13,7 +13,6 @@ import fitworthy.advice.Outcome.Key;
 import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.book.Severity;
 import fitworthy.document.Page;
-import fitworthy.figures.measure.MeasureKind;
 import fitworthy.printout.words.SeverityWords;
 import fitworthy.printout.words.Wording;
 import fitworthy.search.Change;
@@ -141,8 +140,7 @@ public final class ChangeWords {
 
     private static String spareOrOver(Advice advice, Assessed outcome) {
         Comparison compared = outcome.comparison().orElseThrow();
-        MeasureKind kind = outcome.judged().measure().kind();
-        return (Wording.isNothing(compared.margin(), kind)
+        return (Wording.isNothing(outcome)
                         ? Wording.NOTHING
                         : (advice.isGuessed(outcome) ? "about " : "")
                                 + Wording.spareOrOver(outcome)

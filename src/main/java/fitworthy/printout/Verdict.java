@@ -135,7 +135,7 @@ public final class Verdict {
                 .collect(Collectors.toMap(
                         outcome -> outcome.judged().loadCase(),
                         outcome -> outcome.judged().loadCase() + " "
-                                + (isNothing(outcome) ? "just at it" : spare(advice, outcome) + " below it")
+                                + (Wording.isNothing(outcome) ? "just at it" : spare(advice, outcome) + " below it")
                                 + (outcome.comparison().orElseThrow().uncertain() ? " (" + TooClose.WORDS + ")" : ""),
                         (one, other) -> one,
                         LinkedHashMap::new))
@@ -214,7 +214,7 @@ public final class Verdict {
                 + (guessed ? ", if the guesses hold" : "")
                 + ratings.least()
                         .map(least -> "; "
-                                + (isNothing(least)
+                                + (Wording.isNothing(least)
                                         ? Wording.NOTHING + give(least) + ": " + name(least)
                                         : "least spare: " + name(least) + " " + spare(advice, least))
                                 + in(least))
@@ -327,7 +327,7 @@ public final class Verdict {
     private static String byOrSpare(Advice advice, Assessed rating) {
         return rating.comparison().orElseThrow().margin() < 0
                 ? "over by " + amount(advice, rating)
-                : isNothing(rating) ? Wording.NOTHING : spare(advice, rating) + " spare";
+                : Wording.isNothing(rating) ? Wording.NOTHING : spare(advice, rating) + " spare";
     }
 
     /** In which loading it is passed furthest, and whether in all alike or in how many others. */
@@ -369,12 +369,6 @@ public final class Verdict {
                 + Wording.amount(rating.judged(), rating.comparison().orElseThrow());
     }
 
-    private static boolean isNothing(Assessed rating) {
-        return Wording.isNothing(
-                rating.comparison().orElseThrow().margin(),
-                rating.judged().measure().kind());
-    }
-
     /** How far it may be off; empty where it is exact. */
     private static String give(Assessed rating) {
         double tolerance = rating.comparison().orElseThrow().tolerance();
@@ -384,9 +378,7 @@ public final class Verdict {
 
     private static String spare(Advice advice, Assessed rating) {
         return (advice.isGuessed(rating) ? "about " : "")
-                + Wording.margin(
-                        rating.comparison().orElseThrow().margin(),
-                        rating.judged().measure().kind());
+                + Wording.amount(rating.judged(), rating.comparison().orElseThrow());
     }
 
     /** What a rating is called in a sentence. */
