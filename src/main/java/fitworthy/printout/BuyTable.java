@@ -213,7 +213,7 @@ public final class BuyTable {
                 list.wanted() == null
                         ? "The last day to order is the one that does not hold up the rest of the work."
                         : "The last day to order is the one that still has all done by " + list.wanted()
-                                + ", with jobs going on side by side. Holidays are not known."));
+                                + ", with jobs going on side by side. Of holidays only 25 December and 1 January are known."));
         for (Decision decision : Decision.values()) {
             List<Row> rows = list.parts(decision).stream()
                     .map(part -> row(part, arrangement.advice().sheet().asOf()))
