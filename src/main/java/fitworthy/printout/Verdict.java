@@ -210,7 +210,8 @@ public final class Verdict {
                     + untilApproved(advice);
         }
         boolean guessed = ratings.assessed().stream().anyMatch(rating -> advice.isGuessed(rating));
-        return "Loaded as planned it is within its ratings in every loading" + raised(advice)
+        return "Loaded as planned it is within its ratings"
+                + (advice.loadings().size() == 1 ? "" : " in every loading") + raised(advice)
                 + (guessed ? ", if the guesses hold" : "")
                 + ratings.least()
                         .map(least -> "; "

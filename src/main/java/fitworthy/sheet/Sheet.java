@@ -216,8 +216,8 @@ public record Sheet(
                             find = "the route",
                             example = "820 km")
                     Figure longestLeg,
-            @Field(value = "the country crossed", find = "the route") Choice<Terrain> terrain,
-            @Field(value = "the dust to be expected", find = "the route") Choice<Dust> dust,
+            @Field(value = "what country is crossed", find = "the route") Choice<Terrain> terrain,
+            @Field(value = "how much dust is to be expected", find = "the route") Choice<Dust> dust,
             @Field(
                             value = "the deepest water to be crossed; 0 mm where none",
                             in = Dimension.LENGTH,

@@ -300,8 +300,8 @@ class OneFigureTest {
                 Judged judged = each.judged();
                 Comparison got = each.comparison().get();
                 MeasureKind kind = Digits.kind(judged, got);
-                BigDecimal printed = new BigDecimal(Digits.number(
-                        Digits.asPrinted(judged, got).value(), kind.unit(), kind.decimals()));
+                BigDecimal printed = new BigDecimal(
+                        Digits.number(Digits.asPrinted(judged, got).value(), kind.unit(), kind.decimals()));
                 BigDecimal other =
                         seen.putIfAbsent(List.of(kind.meaning(), judged.subject(), judged.loadCase()), printed);
                 if (other != null) {

@@ -53,7 +53,8 @@ public record MeasureKind(
 
     /** The same, for a number that has a limit of its own. */
     public static MeasureKind rated(String name, String unit, int decimals, String meaning, String limitMeaning) {
-        return new MeasureKind(name, unit, decimals, meaning, limitMeaning, Scope.PLAN, new Answer.Number(false, false));
+        return new MeasureKind(
+                name, unit, decimals, meaning, limitMeaning, Scope.PLAN, new Answer.Number(false, false));
     }
 
     /** A question of the plan that is answered by yes or no. */

@@ -219,8 +219,7 @@ public final class Wording {
 
     private static boolean isNothing(Judged judged, Comparison comparison) {
         return comparison.margin() >= 0
-                && Digits.printsAsZero(
-                        Digits.asPrinted(judged, comparison).margin(), Digits.kind(judged, comparison));
+                && Digits.printsAsZero(Digits.asPrinted(judged, comparison).margin(), Digits.kind(judged, comparison));
     }
 
     /** Whether a margin is kept, but by nothing that is printed. */
