@@ -142,7 +142,12 @@ public final class Wording {
 
     /** A measure's value with its tolerance, or that it is not known. */
     public static String within(Measure measure) {
-        return value(measure) + (measure.isKnown() ? eitherWay(measure.getValueTolerance(), measure.kind()) : "");
+        return value(measure) + (measure.isKnown() ? spread(measure) : "");
+    }
+
+    /** The tolerance of a measure's value as it stands behind it; empty where its usual digits show none. */
+    public static String spread(Measure measure) {
+        return eitherWay(measure.getValueTolerance(), measure.kind());
     }
 
     /** The tolerance of a measure's value in its usual digits. */
