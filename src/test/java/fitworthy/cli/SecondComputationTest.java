@@ -1047,7 +1047,7 @@ class SecondComputationTest {
         double aside = Math.ceil(-380 + (1450 + 850) * Math.tan(Math.toRadians(10)) - -500);
         int litres = 2 * 6 * (4 + 3);
         return Stream.of(
-                says("Use 34.0 mm2 copper", "electrical.drop-critical", "Charger feed"),
+                says("Use 34.0 mm2, or a run 2772 mm shorter", "electrical.drop-critical", "Charger feed"),
                 says(
                         String.format(Locale.ROOT, "%.1f mm2 would just do", copper),
                         "electrical.drop-critical",
