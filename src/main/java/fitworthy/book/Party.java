@@ -14,6 +14,8 @@ public enum Party {
     AUTHORITY("the registering authority"),
     INSURER("the insurer"),
     AUTO_ELECTRICIAN("the auto electrician"),
+    /** Who may do mains wiring. */
+    MAINS_ELECTRICIAN("the licensed electrician"),
     TYRE_FITTER("the tyre fitter"),
     GASFITTER("the licensed gasfitter"),
     WEIGHBRIDGE("the weighbridge"),

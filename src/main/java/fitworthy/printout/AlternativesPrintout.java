@@ -29,9 +29,6 @@ public final class AlternativesPrintout {
     private static final int CELL = 12;
     private static final int PLANS_A_BLOCK = (Page.COLUMNS - NAME) / CELL;
 
-    /** Plans named as the best; more of them say only that the choice does not decide. */
-    private static final int MOST_NAMED = 8;
-
     private final Page page;
 
     private AlternativesPrintout(PrintWriter out) {
@@ -85,8 +82,7 @@ public final class AlternativesPrintout {
         page.wrapped(
                 0,
                 (complete ? "Fewest stops" : "The best of those looked at, by fewest stops")
-                        + ", and of those the fewest changes: plan "
-                        + Words.few(all, MOST_NAMED) + ".");
+                        + ", and of those the fewest changes: " + CombinationWords.plans(all) + ".");
         page.blank();
     }
 

@@ -100,8 +100,8 @@ public final class BuyTable {
 
     /** What is settled before anything is ordered, in a line each. */
     static List<String> first(BuyList list) {
-        List<String> lines =
-                new ArrayList<>(list.first().stream().map(BuyWords::toSettle).toList());
+        List<String> lines = new ArrayList<>(
+                list.first().stream().map(BuyWords::toSettle).distinct().toList());
         if (!list.unknown().isEmpty()) {
             lines.add("Not known for certain: "
                     + BuyWords.figures(list.unknown().stream()
@@ -122,7 +122,7 @@ public final class BuyTable {
     /** The same where what to find out first is said above. */
     private static List<String> settle(BuyList list) {
         return Stream.concat(
-                        list.first().stream().map(BuyWords::toSettle),
+                        list.first().stream().map(BuyWords::toSettle).distinct(),
                         list.unknown().isEmpty() ? Stream.empty() : Stream.of("What is to be found out first, above"))
                 .toList();
     }
@@ -209,11 +209,12 @@ public final class BuyTable {
             blocks.add(new Subheading(3, "Before you order anything", ""));
             blocks.add(new Points(first));
         }
-        blocks.add(new Paragraph(
-                list.wanted() == null
-                        ? "The last day to order is the one that does not hold up the rest of the work."
-                        : "The last day to order is the one that still has all done by " + list.wanted()
-                                + ", with jobs going on side by side. Holidays are not known."));
+        blocks.add(
+                new Paragraph(
+                        list.wanted() == null
+                                ? "The last day to order is the one that does not hold up the rest of the work."
+                                : "The last day to order is the one that still has all done by " + list.wanted()
+                                        + ", with jobs going on side by side. Of holidays only 25 December and 1 January are known."));
         for (Decision decision : Decision.values()) {
             List<Row> rows = list.parts(decision).stream()
                     .map(part -> row(part, arrangement.advice().sheet().asOf()))

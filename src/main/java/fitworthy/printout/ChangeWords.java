@@ -13,7 +13,6 @@ import fitworthy.advice.Outcome.Key;
 import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.book.Severity;
 import fitworthy.document.Page;
-import fitworthy.figures.measure.MeasureKind;
 import fitworthy.printout.words.SeverityWords;
 import fitworthy.printout.words.Wording;
 import fitworthy.search.Change;
@@ -108,7 +107,7 @@ public final class ChangeWords {
         terms.add(THEN + Verdict.of(Arrangement.of(offer.advice())));
         ClearedWords.heads(Severity.STOP, offer.advice())
                 .forEach(told -> terms.add("Stop that remains: "
-                        + ClearedWords.alike(told).map(ChangeWords::need).collect(Collectors.joining(" "))));
+                        + String.join(" ", needs(ClearedWords.alike(told).toList()))));
         return terms;
     }
 
@@ -141,8 +140,7 @@ public final class ChangeWords {
 
     private static String spareOrOver(Advice advice, Assessed outcome) {
         Comparison compared = outcome.comparison().orElseThrow();
-        MeasureKind kind = outcome.judged().measure().kind();
-        return (Wording.isNothing(compared.margin(), kind)
+        return (Wording.isNothing(outcome)
                         ? Wording.NOTHING
                         : (advice.isGuessed(outcome) ? "about " : "")
                                 + Wording.spareOrOver(outcome)
@@ -150,9 +148,17 @@ public final class ChangeWords {
                 + (compared.uncertain() ? ", " + TooClose.WORDS : "");
     }
 
-    /** A stop and what it needs. */
-    static String need(Group<Finding> stop) {
-        return ClearedWords.title(stop) + FindingBrief.loading(stop) + ". " + Wording.remedy(stop.worst());
+    /** Stops and what each needs, those together that need the same. */
+    private static List<String> needs(List<Group<Finding>> stops) {
+        return stops.stream()
+                .collect(Collectors.groupingBy(
+                        stop -> FindingBrief.loading(stop) + ". " + Wording.remedy(stop.worst()),
+                        LinkedHashMap::new,
+                        Collectors.mapping(ClearedWords::title, Collectors.joining(". "))))
+                .entrySet()
+                .stream()
+                .map(need -> need.getValue() + need.getKey())
+                .toList();
     }
 
     /** The stops of a plan, waived or not: no change is offered for a waiver. */
@@ -269,15 +275,15 @@ public final class ChangeWords {
                         .orElse("");
     }
 
-    /** The stops that no single change clears, each once over the loadings. */
-    static List<Group<Finding>> withoutWay(Advice planned, Mending mending) {
+    /** The stops that no single change clears, each once over the loadings, and what each needs. */
+    static List<String> withoutWay(Advice planned, Mending mending) {
         Set<Check> cleared = Stream.concat(
                         mending.ways().stream().map(way -> way.finding().check()),
                         mending.best().stream().flatMap(offer -> ClearedWords.gone(stops(planned), offer).stream()
                                 .map(group -> group.worst().check())))
                 .collect(Collectors.toSet());
-        return stops(planned).stream()
+        return needs(stops(planned).stream()
                 .filter(group -> !cleared.contains(group.worst().check()))
-                .toList();
+                .toList());
     }
 }

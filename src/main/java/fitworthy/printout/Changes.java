@@ -56,9 +56,7 @@ final class Changes {
         }
         plans("Offer", advice, mending.offers(), blocks);
         plans("Lighter plan", advice, mending.lighter(), blocks);
-        List<String> others = ChangeWords.withoutWay(advice, mending).stream()
-                .map(ChangeWords::need)
-                .toList();
+        List<String> others = ChangeWords.withoutWay(advice, mending);
         if (!others.isEmpty()) {
             blocks.add(new Paragraph("Stops that no single change clears, and what each needs:"));
             blocks.add(new Points(others));

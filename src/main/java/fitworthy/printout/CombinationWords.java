@@ -33,7 +33,12 @@ public final class CombinationWords {
                 .filter(i -> plans.get(i).stops().containsKey(stop))
                 .mapToObj(i -> String.valueOf(i + 1))
                 .toList();
-        return having.size() == plans.size() ? "every plan" : "plan " + Words.few(having, MOST_PLANS);
+        return having.size() == plans.size() ? "every plan" : plans(having);
+    }
+
+    /** Plans by their numbers, as in "plans 1, 3". */
+    static String plans(List<String> numbers) {
+        return (numbers.size() == 1 ? "plan " : "plans ") + Words.few(numbers, MOST_PLANS);
     }
 
     /** In few words, what a combination comes to. */

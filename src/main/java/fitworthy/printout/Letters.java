@@ -75,7 +75,7 @@ public final class Letters {
 
     private static final String GREETING = "Good day. ";
     /** How the sheet speaks of a maker, who is asked here. */
-    private static final Pattern YOURS = Pattern.compile("its maker states");
+    private static final Pattern YOURS = Pattern.compile("its maker (states|has)\\b");
 
     private final Advice advice;
     private final Sheet sheet;
@@ -329,7 +329,10 @@ public final class Letters {
 
     private static String item(Party party, Asked.Lacking lacking) {
         String what = lacking.what();
-        return end(party == Party.PART_MAKER ? YOURS.matcher(what).replaceAll("you state") : what);
+        return end(
+                party == Party.PART_MAKER
+                        ? YOURS.matcher(what).replaceAll(it -> it.group(1).equals("has") ? "you have" : "you state")
+                        : what);
     }
 
     /** What was guessed of what the customer brings along, and what is guessed most of what decides a stop. */

@@ -2,8 +2,6 @@ package fitworthy.printout;
 
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
-import fitworthy.advice.Arrangement.Group;
-import fitworthy.advice.Outcome.Finding;
 import fitworthy.book.Severity;
 import fitworthy.document.Page;
 import fitworthy.search.Change;
@@ -107,10 +105,10 @@ public final class MendingPrintout {
         Map<String, List<Way>> byFinding = mending.ways().stream()
                 .collect(Collectors.groupingBy(
                         way -> ChangeWords.heading(way.finding()), LinkedHashMap::new, Collectors.toList()));
-        List<Group<Finding>> others = ChangeWords.withoutWay(planned, mending);
+        List<String> others = ChangeWords.withoutWay(planned, mending);
         if (!others.isEmpty()) {
             page.wrapped(0, "STOPS THAT NO SINGLE CHANGE CLEARS, and what each needs:");
-            others.forEach(stop -> page.hanging("  - ", ChangeWords.need(stop)));
+            others.forEach(stop -> page.hanging("  - ", stop));
             page.blank();
         }
         if (byFinding.isEmpty()) {

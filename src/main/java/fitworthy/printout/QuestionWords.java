@@ -50,8 +50,10 @@ public final class QuestionWords {
                 question.state() != State.GUESSED
                         ? "Decides " + stakes(question.turns()) + "."
                         : turns(question.turns()) + " " + resting(figure.stakes()) + ".",
-                "Find it: " + figure.missing().find() + ". Ask: "
-                        + question.ask().words() + ".");
+                (figure.missing().find().equals(question.ask().words())
+                                ? ""
+                                : "Find it: " + figure.missing().find() + ". ")
+                        + "Ask: " + question.ask().words() + ".");
     }
 
     /** Behind what is asked, in brackets, that somebody asked already or guessed; empty for what is just missing. */

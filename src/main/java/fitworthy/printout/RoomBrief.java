@@ -147,7 +147,7 @@ public final class RoomBrief {
         boolean known = looked.stream().allMatch(place -> place.most().unknown().isEmpty());
         return looked.stream()
                 .min(Comparator.comparingDouble(RoomTable::least))
-                .map(least -> amount(least, known))
+                .map(least -> amount(least, RoomWords.aboard(loading, least), known))
                 .orElse(NONE);
     }
 
@@ -160,7 +160,10 @@ public final class RoomBrief {
         return List.of(
                 loading.loading(),
                 loading.trailer()
-                        .map(answer -> amount(answer, answer.most().unknown().isEmpty()))
+                        .map(answer -> amount(
+                                answer,
+                                RoomWords.atMost(answer),
+                                answer.most().unknown().isEmpty()))
                         .orElse(NONE),
                 aboard(loading),
                 loading.range()
@@ -179,8 +182,8 @@ public final class RoomBrief {
         return line.toString().stripTrailing();
     }
 
-    /** @param known whether nothing that is not known could make it less */
-    private static String amount(Answer answer, boolean known) {
+    /** @param much how much, as far as the limits are known @param known whether nothing else could make it less */
+    private static String amount(Answer answer, String much, boolean known) {
         String by = answer.most()
                 .governs()
                 .map(Step::limit)
@@ -189,7 +192,7 @@ public final class RoomBrief {
         return answer.most().isOver()
                 ? "none" + by
                 : answer.most().atMost().known()
-                        ? (known ? "" : "at most ") + RoomWords.about(answer.figured()) + RoomWords.atMost(answer) + by
+                        ? (known ? "" : "at most ") + RoomWords.about(answer.figured()) + much + by
                         : "not known";
     }
 

@@ -148,12 +148,12 @@ final class RoomTable {
         Map<String, List<Answer>> alike = new LinkedHashMap<>();
         loading.aboard().stream()
                 .sorted((one, other) -> Double.compare(least(one), least(other)))
-                .forEach(answer -> alike.computeIfAbsent(amount(answer, "", "already"), none -> new ArrayList<>())
+                .forEach(answer -> alike.computeIfAbsent(aboard(loading, answer, ""), none -> new ArrayList<>())
                         .add(answer));
         boolean none = alike.size() == 1 && loading.aboard().get(0).most().isOver();
         List<String> texts = new ArrayList<>();
         alike.values()
-                .forEach(answers -> texts.add(amount(answers.get(0), none ? " anywhere" : where(answers), "already")));
+                .forEach(answers -> texts.add(aboard(loading, answers.get(0), none ? " anywhere" : where(answers))));
         if (!none && loading.aboard().stream().noneMatch(RoomTable::isOnRoof)) {
             texts.add(
                     roof.known()
@@ -163,6 +163,10 @@ final class RoomTable {
                             : "on the roof not worked out");
         }
         return String.join("; ", texts);
+    }
+
+    private static String aboard(InLoading loading, Answer answer, String where) {
+        return amount(answer, RoomWords.aboard(loading, answer), where, "already");
     }
 
     private static String where(List<Answer> answers) {
@@ -212,7 +216,8 @@ final class RoomTable {
     }
 
     private static String tank(Tank tank) {
-        return tank.fill().subject() + " " + amount(tank.fill(), "", "")
+        return tank.fill().subject() + " "
+                + amount(tank.fill(), Wording.value(tank.fill().figured().measure()), "", "")
                 + (tank.share().measure().isKnown()
                         ? ", " + Wording.value(tank.share().measure()) + " full"
                         : "")
@@ -231,8 +236,14 @@ final class RoomTable {
                 .orElse("");
     }
 
-    /** How much, its spread and what governs. @param where of it, empty or after a space @param over when a limit is so */
-    private static String amount(Answer answer, String where, String over) {
+    /**
+     * How much, its spread and what governs.
+     *
+     * @param much that, where it is known
+     * @param where of it, empty or after a space
+     * @param over when a limit is so
+     */
+    private static String amount(Answer answer, String much, String where, String over) {
         Most most = answer.most();
         if (most.isOver()) {
             return "none" + where + " ("
@@ -243,7 +254,8 @@ final class RoomTable {
         }
         return most.unknown().isEmpty()
                 ? RoomWords.about(answer.figured())
-                        + Wording.within(answer.figured().measure())
+                        + much
+                        + Wording.spread(answer.figured().measure())
                         + by(answer, where)
                 : "not known"
                         + (most.atMost().known() ? ", at most " + RoomWords.atMost(answer) + by(answer, where) : where)

@@ -2,7 +2,11 @@ package fitworthy.printout;
 
 import fitworthy.advice.RoomLeft.Answer;
 import fitworthy.advice.RoomLeft.Figured;
+import fitworthy.advice.RoomLeft.InLoading;
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.room.Limit;
 import fitworthy.printout.words.Digits;
+import fitworthy.printout.words.Digits.Held;
 import fitworthy.printout.words.FieldWords;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Figure;
@@ -34,6 +38,16 @@ final class RoomWords {
         return Wording.quantity(
                 answer.figured().measure().kind().printed(answer.most().atMost().value(), -1),
                 answer.figured().measure().kind());
+    }
+
+    /** What may be put aboard; where the GVM governs, as what is left of the payload is printed, which is the same figure. */
+    static String aboard(InLoading loading, Answer answer) {
+        Measure payload = loading.payload().measure();
+        boolean whole = answer.most()
+                .governs()
+                .filter(step -> step.limit() == Limit.GVM)
+                .isPresent();
+        return whole && payload.isKnown() ? Wording.quantity(Held.of(payload).left(), payload.kind()) : atMost(answer);
     }
 
     static String fields(List<Missing> missing) {

@@ -250,7 +250,9 @@ public final class TextPrintout {
                             + guess.missing().find() + ".");
         });
         if (told < guesses.size()) {
-            page.hanging("  - ", "and " + (guesses.size() - told) + " others; see 'questions' or '--all'.");
+            int others = guesses.size() - told;
+            page.hanging(
+                    "  - ", "and " + others + (others == 1 ? " other" : " others") + "; see 'questions' or '--all'.");
         }
         if (everything) {
             arrangement.held().forEach(this::held);

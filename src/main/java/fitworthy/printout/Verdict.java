@@ -135,7 +135,7 @@ public final class Verdict {
                 .collect(Collectors.toMap(
                         outcome -> outcome.judged().loadCase(),
                         outcome -> outcome.judged().loadCase() + " "
-                                + (isNothing(outcome) ? "just at it" : spare(advice, outcome) + " below it")
+                                + (Wording.isNothing(outcome) ? "just at it" : spare(advice, outcome) + " below it")
                                 + (outcome.comparison().orElseThrow().uncertain() ? " (" + TooClose.WORDS + ")" : ""),
                         (one, other) -> one,
                         LinkedHashMap::new))
@@ -210,11 +210,12 @@ public final class Verdict {
                     + untilApproved(advice);
         }
         boolean guessed = ratings.assessed().stream().anyMatch(rating -> advice.isGuessed(rating));
-        return "Loaded as planned it is within its ratings in every loading" + raised(advice)
+        return "Loaded as planned it is within its ratings"
+                + (advice.loadings().size() == 1 ? "" : " in every loading") + raised(advice)
                 + (guessed ? ", if the guesses hold" : "")
                 + ratings.least()
                         .map(least -> "; "
-                                + (isNothing(least)
+                                + (Wording.isNothing(least)
                                         ? Wording.NOTHING + give(least) + ": " + name(least)
                                         : "least spare: " + name(least) + " " + spare(advice, least))
                                 + in(least))
@@ -327,7 +328,7 @@ public final class Verdict {
     private static String byOrSpare(Advice advice, Assessed rating) {
         return rating.comparison().orElseThrow().margin() < 0
                 ? "over by " + amount(advice, rating)
-                : isNothing(rating) ? Wording.NOTHING : spare(advice, rating) + " spare";
+                : Wording.isNothing(rating) ? Wording.NOTHING : spare(advice, rating) + " spare";
     }
 
     /** In which loading it is passed furthest, and whether in all alike or in how many others. */
@@ -369,12 +370,6 @@ public final class Verdict {
                 + Wording.amount(rating.judged(), rating.comparison().orElseThrow());
     }
 
-    private static boolean isNothing(Assessed rating) {
-        return Wording.isNothing(
-                rating.comparison().orElseThrow().margin(),
-                rating.judged().measure().kind());
-    }
-
     /** How far it may be off; empty where it is exact. */
     private static String give(Assessed rating) {
         double tolerance = rating.comparison().orElseThrow().tolerance();
@@ -384,9 +379,7 @@ public final class Verdict {
 
     private static String spare(Advice advice, Assessed rating) {
         return (advice.isGuessed(rating) ? "about " : "")
-                + Wording.margin(
-                        rating.comparison().orElseThrow().margin(),
-                        rating.judged().measure().kind());
+                + Wording.amount(rating.judged(), rating.comparison().orElseThrow());
     }
 
     /** What a rating is called in a sentence. */

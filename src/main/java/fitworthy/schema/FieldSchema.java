@@ -128,7 +128,7 @@ public record FieldSchema(
 
     /** That it is not given. @param path its own place in the sheet */
     Missing missingAt(String path) {
-        return new Missing(path, description.value(), description.find());
+        return new Missing(path, description.question(), description.find());
     }
 
     /** Whether its words are more than a name and what is printed, so that what nobody knows is left out. */

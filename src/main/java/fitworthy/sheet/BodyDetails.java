@@ -109,9 +109,14 @@ public sealed interface BodyDetails extends Details {
 
     /** What becomes of lamps and plate with a tray or canopy on. */
     record RearEnd(
-            @Field(value = "the tail, stop and direction lamps", find = "the plan") Choice<AtRear> lamps,
-            @Field(value = "the number plate and its lamp", find = "the plan") Choice<AtRear> plate,
-            @Field(value = "the high-mounted stop lamp; in-view where the vehicle has none", find = "the plan")
+            @Field(value = "whether the tail, stop and direction lamps stay in view", find = "the plan")
+                    Choice<AtRear> lamps,
+            @Field(value = "whether the number plate and its lamp stay in view", find = "the plan")
+                    Choice<AtRear> plate,
+            @Field(
+                            value =
+                                    "whether the high-mounted stop lamp stays in view; in-view where the vehicle has none",
+                            find = "the plan")
                     Choice<AtRear> highStopLamp,
             @Field(
                             value =
@@ -246,15 +251,16 @@ public sealed interface BodyDetails extends Details {
     record BodyCut(
             @Field(
                             value =
-                                    "seat belts and what holds them in the body: untouched where no cut comes near them",
+                                    "what becomes of seat belts and what holds them in the body: untouched where no cut comes near them",
                             find = "the drawing of the cut")
                     Choice<AtCut> belts,
             @Field(
-                            value = "the anchors of child seats; untouched where there are none",
+                            value = "what becomes of the anchors of child seats; untouched where there are none",
                             find = "the drawing of the cut, and the handbook")
                     Choice<AtCut> childAnchors,
             @Field(
-                            value = "airbags in pillars and roof, with their sensors; untouched where there are none",
+                            value =
+                                    "what becomes of airbags in pillars and roof, with their sensors; untouched where there are none",
                             find = "the drawing of the cut, and the handbook")
                     Choice<AtCut> curtainAirbags,
             @Field(

@@ -144,23 +144,26 @@ public record Circuit(
     /** The feed cable. */
     public record Cable(
             @Field(
-                            value = "section of its copper, not its outer diameter",
+                            value = "section of the copper of the cable, not its outer diameter",
                             in = Dimension.AREA,
                             within = Plausible.SECTION,
                             find = "its label",
                             example = "6 mm2")
                     Figure section,
             @Field(
-                            value = "from the battery, or the board it hangs on, to the load, one way",
+                            value =
+                                    "length of the cable from the battery, or the board it hangs on, to the load, one way",
                             in = Dimension.LENGTH,
                             within = Plausible.CABLE_LENGTH,
                             find = "a string along the way",
                             example = "4.5 m")
                     Figure length,
-            @Field(value = "whether any of it lies in the engine bay", find = "the plan") Choice<YesNo> engineBay,
+            @Field(value = "whether any of the cable lies in the engine bay", find = "the plan")
+                    Choice<YesNo> engineBay,
             @Field(
-                            value = "the heat its insulation is made for; asked where its section would do for some"
-                                    + " insulation and not for other",
+                            value =
+                                    "the heat the insulation of the cable is made for; asked where its section would do for some"
+                                            + " insulation and not for other",
                             in = Dimension.TEMPERATURE,
                             within = Plausible.INSULATION,
                             find = "the print on it, or its data sheet",
@@ -168,7 +171,7 @@ public record Circuit(
                     Figure insulation,
             @Field(
                             value =
-                                    "the current its maker rates it for; asked where the load is above 60 % of the table of cables",
+                                    "the current that the maker of the cable rates it for; asked where the load is above 60 % of the table of cables",
                             in = Dimension.CURRENT,
                             within = Plausible.CURRENT,
                             find = "its data sheet",

@@ -11,7 +11,7 @@ import fitworthy.schema.Plausible;
 public sealed interface ElectricalDetails extends Details {
 
     record Battery(
-            @Field(value = "its chemistry", find = "its label") Choice<Chemistry> chemistry,
+            @Field(value = "what chemistry it is", find = "its label") Choice<Chemistry> chemistry,
             @Field(
                             value = "its nominal voltage",
                             in = Dimension.VOLTAGE,

@@ -51,9 +51,8 @@ public record Fitment(
                         example = "400 mm")
                 Figure mayMove,
         @Field(
-                        value =
-                                "whether its maker states in writing that it suits this vehicle; asked of springs, body lifts,"
-                                        + " tow bars and rating kits",
+                        value = "whether its maker has a statement for this vehicle; asked of springs, body lifts,"
+                                + " tow bars and rating kits",
                         find = "the maker")
                 Choice<YesNo> suits,
         @Field(

@@ -51,7 +51,7 @@ public sealed interface IntakeDetails extends Details {
                     Choice<YesNo> lidSealed,
             @Field(value = "whether this type is known to let dust past its seal", find = "the workshop")
                     Choice<YesNo> knownDustLeak,
-            @Field(value = "its drain", find = "the fitter") Choice<Drain> drain,
+            @Field(value = "what kind of drain it has", find = "the fitter") Choice<Drain> drain,
             @Field(
                             value = "height of the drain",
                             in = Dimension.LENGTH,

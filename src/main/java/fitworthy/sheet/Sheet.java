@@ -216,10 +216,10 @@ public record Sheet(
                             find = "the route",
                             example = "820 km")
                     Figure longestLeg,
-            @Field(value = "the country crossed", find = "the route") Choice<Terrain> terrain,
+            @Field(value = "what country is crossed", find = "the route") Choice<Terrain> terrain,
             @Field(
                             value =
-                                    "the dust to be expected; roads without any, and without water to cross, count as sealed",
+                                    "how much dust is to be expected; roads without any, and without water to cross, count as sealed",
                             find = "the route")
                     Choice<Dust> dust,
             @Field(

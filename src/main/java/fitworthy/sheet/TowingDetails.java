@@ -65,7 +65,7 @@ public sealed interface TowingDetails extends Details {
                             find = "a tape",
                             example = "430 mm")
                     Figure ballHeight,
-            @Field(value = "its socket, any adapter included", find = "a look") Choice<Plug> socket,
+            @Field(value = "what socket it has, any adapter included", find = "a look") Choice<Plug> socket,
             @Field(
                             value = "what its socket supplies",
                             in = Dimension.VOLTAGE,

@@ -63,7 +63,7 @@ public record Trailer(
                         find = "a tape",
                         example = "460 mm")
                 Figure couplingHeight,
-        @Field(value = "its brakes", find = "its plate, or a look") Choice<Brakes> brakes,
+        @Field(value = "what brakes it has", find = "its plate, or a look") Choice<Brakes> brakes,
         @Field(value = "whether every wheel is braked", find = "a look") Choice<YesNo> everyWheelBraked,
         @Field(value = "whether it brakes by itself when it breaks away", find = "its maker") Choice<YesNo> breakaway,
         @Field(

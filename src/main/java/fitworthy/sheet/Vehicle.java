@@ -311,7 +311,7 @@ public record Vehicle(
                             value = "greatest wading depth the maker allows",
                             in = Dimension.LENGTH,
                             within = Plausible.WATER_DEPTH,
-                            find = "the handbook",
+                            find = "the maker, or the handbook",
                             example = "700 mm")
                     Figure wading) {}
 

@@ -351,8 +351,8 @@ class MendCompareExplainTest {
         List<String> stops = row(compared, "stops");
         List<String> prices = row(compared, "parts");
         List<String> over = row(compared, "mass.gvm-over");
-        compared.says("Fewest stops, and of those the fewest changes: plan 3, 4, 5, 6.")
-                .says("STOPS THAT REMAIN - plan 1, 2: Loaded mass is above the GVM (mass.gvm-over [vehicle])");
+        compared.says("Fewest stops, and of those the fewest changes: plans 3, 4, 5, 6.")
+                .says("STOPS THAT REMAIN - plans 1, 2: Loaded mass is above the GVM (mass.gvm-over [vehicle])");
         assertEquals(
                 List.of("666 km"),
                 row(compared, "range, the least").stream().distinct().toList());

@@ -180,7 +180,7 @@ class AskedTest {
             assertTrue(one.missing().stream()
                     .map(Asked.Lacking::what)
                     .toList()
-                    .contains(name + ": whether its maker states in writing that it suits this vehicle"));
+                    .contains(name + ": whether its maker has a statement for this vehicle"));
         }
         assertEquals(
                 "Tow bar v1.2",

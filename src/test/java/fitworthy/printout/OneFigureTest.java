@@ -10,6 +10,7 @@ import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Counts;
+import fitworthy.advice.Margin;
 import fitworthy.advice.Outcome;
 import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Comparison;
@@ -33,8 +34,10 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
@@ -282,6 +285,56 @@ class OneFigureTest {
             }
         }
         assertTrue(tried > 10_000, "tried " + tried);
+    }
+
+    /** A figure that several checks look at is printed alike by each, but for a digit more where one is near its limit. */
+    @Test
+    void aFigureReadsAlikeInEveryCheck() throws FaultsException {
+        int alike = 0;
+        for (Advice advice : all()) {
+            Map<List<String>, BigDecimal> seen = new HashMap<>();
+            for (Assessed each : Stream.<List<? extends Assessed>>of(advice.findings(), advice.met())
+                    .flatMap(List::stream)
+                    .filter(any -> any.comparison().isPresent())
+                    .toList()) {
+                Judged judged = each.judged();
+                Comparison got = each.comparison().get();
+                MeasureKind kind = Digits.kind(judged, got);
+                BigDecimal printed = new BigDecimal(
+                        Digits.number(Digits.asPrinted(judged, got).value(), kind.unit(), kind.decimals()));
+                BigDecimal other =
+                        seen.putIfAbsent(List.of(kind.meaning(), judged.subject(), judged.loadCase()), printed);
+                if (other != null) {
+                    BigDecimal apart = other.subtract(printed).abs();
+                    int digits = Math.min(other.scale(), printed.scale());
+                    assertTrue(
+                            other.scale() == printed.scale()
+                                    ? apart.signum() == 0
+                                    : apart.compareTo(BigDecimal.ONE.movePointLeft(digits)) < 0,
+                            judged.id() + ": " + printed + ", elsewhere " + other);
+                    alike++;
+                }
+            }
+        }
+        assertTrue(alike > 10_000, "alike " + alike);
+    }
+
+    /** What a limit leaves in the table of margins is what the check of it says. */
+    @Test
+    void theTableOfMarginsSaysWhatTheCheckDoes() throws FaultsException {
+        int tried = 0;
+        for (Advice advice : all()) {
+            for (Margin margin : Arrangement.of(advice).margins()) {
+                for (Assessed each : margin.outcomes().values()) {
+                    Comparison got = each.comparison().orElseThrow();
+                    assertEquals(
+                            Wording.amount(each.judged(), got) + (got.margin() < 0 ? " over" : ""),
+                            Wording.spareOrOver(each));
+                    tried++;
+                }
+            }
+        }
+        assertTrue(tried > 5000, "tried " + tried);
     }
 
     /** The plan as written, alone. */

@@ -128,7 +128,7 @@ class VerdictTest {
     void whatIsOverUntilTheKitIsApprovedIsSaid() throws FaultsException {
         String kit = "fitments: [{name: Kit, kind: rating-upgrade, mass: 0 kg, gvm: 3000 kg}]\n";
         String over = Verdict.loaded(advice(kit + "vehicle: {ratings: {gvm: 2400 kg}}"));
-        assertTrue(over.contains("in every loading once Kit is approved; least spare"), over);
+        assertTrue(over.contains("within its ratings once Kit is approved; least spare"), over);
         assertTrue(over.endsWith(" Until then over: GVM by 120 kg (everything aboard)."), over);
         String kept = Verdict.loaded(advice(kit + "vehicle: {ratings: {gvm: 2520 kg}}"));
         assertTrue(

@@ -65,7 +65,7 @@ final class BodyBuildMeasures implements Topic {
                     "body.high-stop-lamp", "what is seen of the high-mounted stop lamp", AtRear.class)
             .byLoading();
     private static final MeasureKind HOLD_DOWN =
-            number("body.hold-down", "", 2, "working load of its hold-downs over the weight they hold");
+            number("body.hold-down", "", 1, "working load of its hold-downs over the weight they hold");
     private static final MeasureKind HOLD_DOWN_HELD = number(
             "body.hold-down-held", "kg", 0, "what its hold-downs hold, as written or all that the sheet puts in it");
     private static final MeasureKind HOLD_DOWN_NEEDED =

@@ -35,7 +35,7 @@ final class RestraintMeasures implements Topic {
     private static final MeasureKind HELD =
             number("body.held", "", 2, "what grip and straps hold it with, over its weight");
     private static final MeasureKind FIXED =
-            number("body.fixed", "", 2, "what its bolts or brackets bear together over the weight they hold");
+            number("body.fixed", "", 1, "what its bolts or brackets bear together over the weight they hold");
     private static final MeasureKind FIXING_HELD = number(
             "body.fixing-held",
             "kg",

@@ -31,8 +31,13 @@ public record MeasureKind(
 
     /** What a question may be answered by. A rule that holds it against anything else would never fire, or always. */
     public sealed interface Answer {
-        /** A number. @param signed whether it may be below zero */
-        record Number(boolean signed) implements Answer {}
+        /**
+         * A number.
+         *
+         * @param signed whether it may be below zero
+         * @param bothWays whether there can be too much of it and too little, so that it is rounded to neither side
+         */
+        record Number(boolean signed, boolean bothWays) implements Answer {}
 
         /** One of these words. @param others whether it may be told in other words too, which no rule can ask for */
         record Word(List<String> words, boolean others) implements Answer {}
@@ -48,7 +53,8 @@ public record MeasureKind(
 
     /** The same, for a number that has a limit of its own. */
     public static MeasureKind rated(String name, String unit, int decimals, String meaning, String limitMeaning) {
-        return new MeasureKind(name, unit, decimals, meaning, limitMeaning, Scope.PLAN, new Answer.Number(false));
+        return new MeasureKind(
+                name, unit, decimals, meaning, limitMeaning, Scope.PLAN, new Answer.Number(false, false));
     }
 
     /** A question of the plan that is answered by yes or no. */
@@ -83,7 +89,12 @@ public record MeasureKind(
 
     /** The same question, answered by a number that may be below zero. */
     public MeasureKind signed() {
-        return answeredBy(new Answer.Number(true));
+        return answeredBy(new Answer.Number(true, isBothWays()));
+    }
+
+    /** The same question, answered by a number of which there can be too much and too little. */
+    public MeasureKind bothWays() {
+        return answeredBy(new Answer.Number(isSigned(), true));
     }
 
     private MeasureKind answeredBy(Answer other) {
@@ -113,6 +124,11 @@ public record MeasureKind(
     /** Whether it is answered by a number that may be below zero. */
     public boolean isSigned() {
         return answer instanceof Answer.Number number && number.signed();
+    }
+
+    /** Whether there can be too much of it and too little. */
+    public boolean isBothWays() {
+        return answer instanceof Answer.Number number && number.bothWays();
     }
 
     /** The nearest value that can be printed in full; of two that are as near the higher. */

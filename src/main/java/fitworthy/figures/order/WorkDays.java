@@ -2,16 +2,23 @@ package fitworthy.figures.order;
 
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.Month;
+import java.time.MonthDay;
 import java.time.temporal.ChronoUnit;
+import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
- * Working days, Monday to Friday (common practice of the trade in Australia, the United Kingdom and the United States).
- * Public holidays and a workshop's own closing days are not known, so a date found here is the earliest.
+ * Working days: Monday to Friday (common practice of the trade in Australia, the United Kingdom and the United States), but
+ * for 25 December and 1 January, on which every region of the book is closed. Other public holidays, what stands in for
+ * one on a weekend and a workshop's own closing days are not known, so a date found here is the earliest.
  */
 public final class WorkDays {
 
     private static final int DAYS_A_WEEK = 7;
     private static final int WORKING_DAYS_A_WEEK = 5;
+
+    private static final Set<MonthDay> CLOSED = Set.of(MonthDay.of(Month.DECEMBER, 25), MonthDay.of(Month.JANUARY, 1));
 
     /** Working days as a share of all days. */
     public static final double SHARE = (double) WORKING_DAYS_A_WEEK / DAYS_A_WEEK;
@@ -23,28 +30,39 @@ public final class WorkDays {
         long days = Math.max(0, ChronoUnit.DAYS.between(first, day));
         long working = days / DAYS_A_WEEK * WORKING_DAYS_A_WEEK;
         for (long left = days % DAYS_A_WEEK; left > 0; left--) {
-            working += isWorking(first.plusDays(left - 1)) ? 1 : 0;
+            working += isWeekday(first.plusDays(left - 1)) ? 1 : 0;
         }
-        return working;
+        return working - closed(first, first.plusDays(days));
+    }
+
+    /** Weekdays on which all is closed, from {@code first} on, before {@code day}. */
+    private static long closed(LocalDate first, LocalDate day) {
+        return IntStream.rangeClosed(first.getYear(), day.getYear())
+                .boxed()
+                .flatMap(year -> CLOSED.stream().map(closed -> closed.atYear(year)))
+                .filter(closed -> isWeekday(closed) && !closed.isBefore(first) && closed.isBefore(day))
+                .count();
     }
 
     /** The working day, from {@code first} on, that has {@code count} of them before it. */
     public static LocalDate after(LocalDate first, long count) {
-        LocalDate day = toWorking(first).plusWeeks(count / WORKING_DAYS_A_WEEK);
-        for (long left = count % WORKING_DAYS_A_WEEK; left > 0; left--) {
-            day = toWorking(day.plusDays(1));
+        // No later than the day looked for: a week has no more working days.
+        LocalDate day = first.plusWeeks(count / WORKING_DAYS_A_WEEK);
+        long left = count - before(first, day);
+        while (left > 0 || !isWorking(day)) {
+            left -= isWorking(day) ? 1 : 0;
+            day = day.plusDays(1);
         }
         return day;
     }
 
-    /** The working day that has {@code count} of them from it on before {@code day}; the latest such, and no less than one. */
+    /** The latest day that has {@code count} working days from it on before {@code day}. */
     static LocalDate ahead(LocalDate day, long count) {
         LocalDate earlier = day.minusWeeks(count / WORKING_DAYS_A_WEEK);
-        for (long left = count % WORKING_DAYS_A_WEEK; left > 0; left--) {
+        long left = count - before(earlier, day);
+        while (left > 0) {
             earlier = earlier.minusDays(1);
-            while (!isWorking(earlier)) {
-                earlier = earlier.minusDays(1);
-            }
+            left -= isWorking(earlier) ? 1 : 0;
         }
         return earlier;
     }
@@ -54,11 +72,11 @@ public final class WorkDays {
         return isWorking(day) ? day : until(day.minusDays(1));
     }
 
-    private static LocalDate toWorking(LocalDate day) {
-        return isWorking(day) ? day : toWorking(day.plusDays(1));
+    private static boolean isWorking(LocalDate day) {
+        return isWeekday(day) && !CLOSED.contains(MonthDay.from(day));
     }
 
-    private static boolean isWorking(LocalDate day) {
+    private static boolean isWeekday(LocalDate day) {
         return day.getDayOfWeek() != DayOfWeek.SATURDAY && day.getDayOfWeek() != DayOfWeek.SUNDAY;
     }
 }

@@ -64,8 +64,9 @@ public final class RecoveryMeasures implements Topic {
             rated("recovery.winch-current", "A", 0, "current at the rated pull", "what the feed may give");
     private static final MeasureKind RUN = number(
             "recovery.winch-run", "min", 1, "time at the rated load, all else off, until the battery is half empty");
-    private static final MeasureKind STRAP =
-            number("recovery.strap", "", 2, "breaking strength of the strap over the GVM");
+    private static final MeasureKind STRAP = number(
+                    "recovery.strap", "", 2, "breaking strength of the strap over the GVM")
+            .bothWays();
     private static final MeasureKind STRAP_NEEDED =
             number("recovery.strap-needed", "kg", 0, "least breaking strength of a strap for this GVM");
     private static final MeasureKind STRAP_HIGHEST =

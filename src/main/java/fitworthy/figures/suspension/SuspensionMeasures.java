@@ -51,14 +51,17 @@ public final class SuspensionMeasures implements Topic {
             number("suspension.height-change", "mm", 0, "change of ride height by the springs, up or down");
     private static final MeasureKind TRAVEL =
             number("suspension.travel", "%", 1, "share of the wheel travel that is kept");
-    private static final MeasureKind LOAD_MOST =
-            rated("suspension.load-most", "kg", 0, "fixed load on the axle", "most that the springs are made for");
-    private static final MeasureKind LOAD_LEAST =
-            rated("suspension.load-least", "kg", 0, "fixed load on the axle", "least that the springs are made for");
+    private static final MeasureKind LOAD_MOST = rated(
+                    "suspension.load-most", "kg", 0, "fixed load on the axle", "most that the springs are made for")
+            .bothWays();
+    private static final MeasureKind LOAD_LEAST = rated(
+                    "suspension.load-least", "kg", 0, "fixed load on the axle", "least that the springs are made for")
+            .bothWays();
     private static final MeasureKind LOAD_ON_MADE =
             number("suspension.load-on-made", "kg", 0, "fixed load on the standard springs");
-    private static final MeasureKind FREQUENCY =
-            number("suspension.frequency", "Hz", 2, "natural frequency").byLoading();
+    private static final MeasureKind FREQUENCY = number("suspension.frequency", "Hz", 2, "natural frequency")
+            .byLoading()
+            .bothWays();
     private static final MeasureKind REAR_TO_FRONT = number(
                     "suspension.rear-to-front", "", 2, "natural frequency of the rear over that of the front")
             .byLoading();

@@ -47,8 +47,9 @@ public final class HitchMeasures implements Topic {
     public static final MeasureKind BALL = rated("towing.ball", "kg", 0, "load on the ball", "ball load limit");
     private static final MeasureKind TOWED = yesNo("towing.towed", "whether a loading tows it");
     private static final MeasureKind BALL_LOAD = number("towing.ball-load", "kg", 0, "load on the ball");
-    private static final MeasureKind BALL_SHARE =
-            number("towing.ball-share", "%", 1, "ball load as a share of the loaded trailer");
+    private static final MeasureKind BALL_SHARE = number(
+                    "towing.ball-share", "%", 1, "ball load as a share of the loaded trailer")
+            .bothWays();
     private static final MeasureKind BALL_NEEDED =
             number("towing.ball-needed", "kg", 0, "least load on the ball for the loaded trailer");
     private static final MeasureKind RATED = number("towing.rated", "kg", 0, "greatest mass of the trailer");

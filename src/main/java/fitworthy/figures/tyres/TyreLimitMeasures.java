@@ -20,8 +20,9 @@ import java.util.stream.Stream;
 
 /** Most air in a tyre, passenger tyres on what is no car, and whether the sheet weighs what is changed. */
 final class TyreLimitMeasures implements Topic {
-    private static final MeasureKind PRESSURE_MOST =
-            rated("tyres.pressure-most", "kPa", 0, "planned pressure", "most that the tyre allows cold");
+    private static final MeasureKind PRESSURE_MOST = rated(
+                    "tyres.pressure-most", "kPa", 0, "planned pressure", "most that the tyre allows cold")
+            .bothWays();
     private static final MeasureKind PASSENGER_LOAD = rated(
                     "tyres.passenger-load", "kg", 0, "load on the axle", "what passenger tyres count for on a truck")
             .byLoading();

@@ -58,7 +58,8 @@ public final class TyreRatingMeasures implements Topic {
             lookedUp("tyres.symbol-needed", "slowest speed symbol for this speed");
     private static final MeasureKind PRESSURE = rated(
                     "tyres.pressure", "kPa", 0, "planned pressure", "pressure for the load")
-            .byLoading();
+            .byLoading()
+            .bothWays();
     private static final MeasureKind SPARE_LOAD = rated(
                     "tyres.spare-load", "kg", 0, "load on one tyre of the axle", "load of the spare")
             .byLoading();

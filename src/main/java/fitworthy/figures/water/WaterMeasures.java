@@ -31,7 +31,7 @@ public final class WaterMeasures implements Topic {
     private static final MeasureKind USE = number("water.use", "L", 1, "planned use of water for each person and day");
     private static final MeasureKind DAYS = number("water.days", "days", 1, "days between supplies");
     private static final MeasureKind LARGEST = number(
-                    "water.largest", "%", 1, "share of all the water in the largest tank")
+                    "water.largest", "%", 0, "share of all the water in the largest tank")
             .byLoading();
     private static final MeasureKind NEEDED =
             number("water.needed", "L", 0, "water needed for the way").byLoading();

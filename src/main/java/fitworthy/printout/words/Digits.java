@@ -154,7 +154,8 @@ public final class Digits {
     /**
      * What was compared with each figure in the digits it is printed with, so that one quantity has one form wherever it
      * stands and the margin is what lies between the two others. What is passed is told to the nearest digit; to the safe
-     * side stands what is kept, and what the card's remedy names, so that doing as it says is enough.
+     * side stands what is kept, and what the card's remedy names, so that doing as it says is enough. A value of which there
+     * can be too much and too little has no safe side: it is told to the nearest digit.
      */
     public static Comparison asPrinted(Judged judged, Comparison each) {
         MeasureKind kind = kind(judged, each);
@@ -177,7 +178,7 @@ public final class Digits {
         boolean passed = each.margin() < 0;
         // Nothing that is kept may look further from its limit than it is.
         boolean margin = !passed || asksForMargin(judged, each);
-        double value = margin || remedy.contains("{enough}")
+        double value = !kind.isBothWays() && (margin || remedy.contains("{enough}"))
                 ? kind.printed(each.value(), -stricter)
                 : kind.printed(each.value());
         double limit = margin || passed && remedy.contains("{limit}")

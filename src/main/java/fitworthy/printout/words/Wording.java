@@ -18,10 +18,10 @@ import java.util.regex.Pattern;
 /** Figures as people write them, and cards with their placeholders filled. */
 public final class Wording {
 
-    /** One within a word; before a number it is a minus sign, between numbers it stands in a date. */
     /** That a limit is just kept. */
     public static final String NOTHING = "nothing to spare";
 
+    /** One within a word; before a number it is a minus sign, between numbers it stands in a date. */
     private static final Pattern HYPHEN = Pattern.compile("(?<=[a-z])-");
 
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^}]*)\\}");
@@ -142,7 +142,12 @@ public final class Wording {
 
     /** A measure's value with its tolerance, or that it is not known. */
     public static String within(Measure measure) {
-        return value(measure) + (measure.isKnown() ? eitherWay(measure.getValueTolerance(), measure.kind()) : "");
+        return value(measure) + (measure.isKnown() ? spread(measure) : "");
+    }
+
+    /** The tolerance of a measure's value as it stands behind it; empty where its usual digits show none. */
+    public static String spread(Measure measure) {
+        return eitherWay(measure.getValueTolerance(), measure.kind());
     }
 
     /** The tolerance of a measure's value in its usual digits. */
@@ -185,9 +190,7 @@ public final class Wording {
 
     /** How much is spare, or by how much the limit is passed; of shares in percentage points. */
     public static String margin(Judged judged, Comparison comparison) {
-        boolean none =
-                Digits.printsAsZero(Digits.asPrinted(judged, comparison).margin(), Digits.kind(judged, comparison));
-        if (none && comparison.margin() >= 0) {
+        if (isNothing(judged, comparison)) {
             return NOTHING;
         }
         String spare = comparison.margin() >= 0 ? " spare" : judged.card().atLeast() ? " short" : " over";
@@ -214,6 +217,16 @@ public final class Wording {
         return quantity(shown.printed(margin, -1), shown);
     }
 
+    /** Whether a limit is kept, but by nothing that is printed. */
+    public static boolean isNothing(Assessed outcome) {
+        return isNothing(outcome.judged(), outcome.comparison().orElseThrow());
+    }
+
+    private static boolean isNothing(Judged judged, Comparison comparison) {
+        return comparison.margin() >= 0
+                && Digits.printsAsZero(Digits.asPrinted(judged, comparison).margin(), Digits.kind(judged, comparison));
+    }
+
     /** Whether a margin is kept, but by nothing that is printed. */
     public static boolean isNothing(double margin, MeasureKind kind) {
         return margin >= 0 && Digits.printsAsZero(kind.printed(margin, -1), kind);
@@ -222,9 +235,7 @@ public final class Wording {
     /** What is left of a limit, negative where it is passed: by what the finding says. */
     public static String margin(Assessed outcome) {
         Comparison compared = outcome.comparison().orElseThrow();
-        return compared.margin() < 0
-                ? "-" + amount(outcome.judged(), compared)
-                : margin(compared.margin(), outcome.judged().measure().kind());
+        return (compared.margin() < 0 ? "-" : "") + amount(outcome.judged(), compared);
     }
 
     /** The same without a sign: what is spare stands alone, what is passed is so much over. */

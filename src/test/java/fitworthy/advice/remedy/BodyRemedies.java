@@ -129,7 +129,8 @@ final class BodyRemedies {
         table.rule("body.legs-tip", says("feet to ", "\\.", set(at("fitments.{subject}.legs.spacing"))));
         table.rule("body.gas-mount-weak", says("withstand ", " in", set(at("fitments.{subject}.mount"))));
         table.rule("body.door-meets-trailer", says("leave ", " more room", more(at("trailer.drawbar"))));
-        table.rule("body.battery-vent-small", says("at least ", " free", set(at("fitments.{subject}.vents"))));
+        table.rule(
+                "body.battery-vent-small", says("at least ", " of free opening", set(at("fitments.{subject}.vents"))));
         table.rule("body.overhang-long", says("overhang is ", " or less", (tree, sheet, finding, amount) -> {
             double over = amount.value() * (finding.judged().measure().getValue() / share(finding) - 1);
             return sheet.planned().fitments().stream()

@@ -51,8 +51,8 @@ final class ElectricalRemedies {
         }));
         table.rule(
                 "electrical.drop-critical electrical.drop-other",
-                says("Use ", " copper,", set(at("circuits.{subject}.cable.section"))),
-                says(" copper, or ", " shorter", less(at("circuits.{subject}.cable.length"))),
+                says("Use ", ", or a run", set(at("circuits.{subject}.cable.section"))),
+                says(", or a run ", " shorter", less(at("circuits.{subject}.cable.length"))),
                 says("shorter\\. ", " would", set(at("circuits.{subject}.cable.section"))));
         table.rule(
                 "electrical.way-drop",

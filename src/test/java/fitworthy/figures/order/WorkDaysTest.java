@@ -39,10 +39,28 @@ class WorkDaysTest {
         assertEquals(0, WorkDays.before(WEDNESDAY, WEDNESDAY.minusDays(9)));
     }
 
-    /** The calendar of 2027 has 52 weeks and a Friday: it begins and ends on one. */
+    /** 25 December 2026 and 1 January 2027 are Fridays. */
     @Test
-    void theYear2027Has261WorkingDays() {
-        assertEquals(261, WorkDays.before(LocalDate.of(2027, 1, 1), LocalDate.of(2028, 1, 1)));
+    void nobodyWorksOnTheTwoDaysThatEveryRegionCloses() {
+        LocalDate christmasEve = LocalDate.of(2026, 12, 24);
+        assertEquals(1, WorkDays.before(christmasEve, LocalDate.of(2026, 12, 28)));
+        assertEquals(LocalDate.of(2026, 12, 28), WorkDays.after(christmasEve, 1));
+        assertEquals(LocalDate.of(2027, 1, 4), WorkDays.after(LocalDate.of(2027, 1, 1), 0));
+        assertEquals(christmasEve, WorkDays.until(LocalDate.of(2026, 12, 25)));
+        assertEquals(christmasEve, WorkDays.ahead(LocalDate.of(2026, 12, 28), 1));
+        assertEquals(LocalDate.of(2026, 12, 31), WorkDays.ahead(LocalDate.of(2027, 1, 4), 1));
+    }
+
+    /** Those of 2027 and 2028 are Saturdays. */
+    @Test
+    void aDayOffOnAWeekendTakesNoWorkingDay() {
+        assertEquals(5, WorkDays.before(LocalDate.of(2027, 12, 24), LocalDate.of(2027, 12, 31)));
+    }
+
+    /** The calendar of 2027 has 52 weeks and a Friday: it begins and ends on one, and the first is a holiday. */
+    @Test
+    void theYear2027Has260WorkingDays() {
+        assertEquals(260, WorkDays.before(LocalDate.of(2027, 1, 1), LocalDate.of(2028, 1, 1)));
     }
 
     @Test

@@ -55,7 +55,7 @@ class WorkOrderTest {
         WorkOrder.Step certificate = steps.get(5);
         assertEquals(24, certificate.start().value(), 1e-9);
         assertEquals(25, certificate.end().value(), 1e-9);
-        assertEquals(LocalDate.of(2026, 12, 29), certificate.lastDay());
+        assertEquals(LocalDate.of(2026, 12, 30), certificate.lastDay());
         assertEquals(
                 List.of(false, true, true, true, true, true),
                 steps.stream().map(WorkOrder.Step::critical).toList());
