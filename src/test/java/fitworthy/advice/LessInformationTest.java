@@ -121,6 +121,7 @@ class LessInformationTest {
                     "fitments.carries-off-road",
                     "trip.roof-sleepers",
                     "vehicle.ratings.roof-off-road",
+                    "vehicle.ratings.cog-height",
                     "tanks.portable",
                     "vehicle.brake-controller",
                     "vehicle.ratings.levelling",

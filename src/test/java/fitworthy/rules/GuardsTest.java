@@ -131,7 +131,7 @@ class GuardsTest {
     void whatIsNotKnownMayHoldAndWhatIsKnownToBeOffMayNot() {
         String judged = load("headroom < 0");
         String practice = " $most : Practice(id == \"mass.rear-share-most\")";
-        String trailer = "Measure(name == \"mass.gcm\", headroom < 0)";
+        String trailer = "Measure(name == \"mass.combined\", headroom < 0)";
         String ball = "Measure(name == \"mass.ball\", value %s)";
         String dust = "Measure(name == \"intake.dust\", word == \"some\")";
         String advised = "Advised(id == \"mass.gvm-over\")";
@@ -148,7 +148,7 @@ class GuardsTest {
 
     private static boolean mayHold(String condition) {
         Measure open = Measure.of(
-                Measures.kinds().get("mass.gcm"),
+                Measures.kinds().get("mass.combined"),
                 "combination",
                 Figure.missing(new Missing("trailer.mass", "what the trailer weighs", "a scale")),
                 Figure.of(6000, 0));

@@ -200,6 +200,7 @@ public final class Plan {
                 made.roof(),
                 made.roofOffRoad(),
                 made.roofAtRest(),
+                made.cogHeight(),
                 made.levelling());
     }
 
