@@ -131,8 +131,8 @@ class GuardsTest {
     void whatIsNotKnownMayHoldAndWhatIsKnownToBeOffMayNot() {
         String judged = load("headroom < 0");
         String practice = " $most : Practice(id == \"mass.rear-share-most\")";
-        String trailer = "Measure(name == \"mass.combined\", headroom < 0)";
-        String ball = "Measure(name == \"mass.ball\", value %s)";
+        String trailer = "Measure(name == \"mass.combined\", known, headroom < 0)";
+        String ball = "Measure(name == \"mass.ball\", known, value %s)";
         String dust = "Measure(name == \"intake.dust\", word == \"some\")";
         String advised = "Advised(id == \"mass.gvm-over\")";
         assertEquals(true, mayHold(judged + " " + trailer));

@@ -26,7 +26,8 @@ final class BareHeight {
         Figure moment = Figure.of(0, 0);
         for (Fitment tray : trays(plan)) {
             Figure mass = Masses.of(tray, plan.sheet());
-            whole = whole.plus(mass);
+            // One that was on the vehicle when it was weighed is in its kerb mass.
+            whole = tray.isDone() ? whole : whole.plus(mass);
             moment = moment.plus(mass.times(tray.at().orElseThrow().z().minus(height)));
         }
         return height.plus(moment.dividedBy(whole));
@@ -45,14 +46,19 @@ final class BareHeight {
             inputs.add(in("tray", Masses.of(tray, plan.sheet()), "kg"));
             inputs.add(in("tray height", tray.at().orElseThrow().z(), "mm"));
         }
-        return List.of(new Working.Formula("bare = vehicle + tray x (tray height - vehicle) / (kerb + tray)", inputs));
+        return List.of(
+                new Working.Formula("bare = vehicle + tray x (tray height - vehicle) / (kerb, with the tray)", inputs));
     }
 
-    /** One that was on the vehicle when it was weighed is in its kerb mass. */
-    private static List<Fitment> trays(Plan plan) {
+    static boolean isCabChassis(Plan plan) {
         return plan.vehicle().tub().is(YesNo.NO)
+                && !plan.fitments(Fitment.Kind.TRAY).isEmpty();
+    }
+
+    private static List<Fitment> trays(Plan plan) {
+        return isCabChassis(plan)
                 ? plan.fitments(Fitment.Kind.TRAY).stream()
-                        .filter(tray -> !tray.isDone() && tray.at().isPresent())
+                        .filter(tray -> tray.at().isPresent())
                         .toList()
                 : List.of();
     }

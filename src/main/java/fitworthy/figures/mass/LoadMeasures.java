@@ -85,8 +85,10 @@ public final class LoadMeasures implements Topic {
                     "height of the centre of gravity above the road",
                     "greatest height by its maker")
             .byLoading();
-    private static final MeasureKind COG_LIMITED = MeasureKind.yesNo(
-                    "mass.cog-limited", "whether the vehicle's maker names a greatest height of the centre of gravity")
+    private static final MeasureKind COG_HEIGHT = number("mass.cog-height", "mm", 0, "height of the centre of gravity")
+            .byLoading();
+    private static final MeasureKind COG_JUDGED = word(
+                    "mass.cog-judged", "by what it is judged how high the centre of gravity may be", CogJudged.class)
             .byLoading();
     private static final MeasureKind STABILITY = number(
                     "mass.stability", "", 2, "static stability factor: half the track over the centre of gravity")
@@ -98,6 +100,18 @@ public final class LoadMeasures implements Topic {
     private static final MeasureKind TIP_SLOPE = number(
                     "mass.tip-slope", "deg", 0, "side slope on which it would tip over, standing on rigid springs")
             .byLoading();
+
+    private enum CogJudged {
+        /** The height that the vehicle's maker names is on the sheet. */
+        BY_HEIGHT,
+        /** It is made to carry a body, and how high that may be its maker alone can tell. */
+        BY_MAKER,
+        BY_RISE;
+
+        static CogJudged of(Plan plan) {
+            return plan.ratings().cogHeight().known() ? BY_HEIGHT : BareHeight.isCabChassis(plan) ? BY_MAKER : BY_RISE;
+        }
+    }
 
     @Override
     public List<MeasureKind> kinds() {
@@ -114,7 +128,8 @@ public final class LoadMeasures implements Topic {
                 ROOF_GOVERNS,
                 COG_RISE,
                 COG,
-                COG_LIMITED,
+                COG_HEIGHT,
+                COG_JUDGED,
                 STABILITY,
                 STABILITY_LOST,
                 TIP_SLOPE,
@@ -195,12 +210,13 @@ public final class LoadMeasures implements Topic {
                 .worked(StandingHeight.of(plan, VehicleEnd.FRONT).working("vehicle over the front axle"))
                 .worked(StandingHeight.of(plan, VehicleEnd.REAR).working("vehicle over the rear axle"))
                 .worked(MassWorkings.centre(loading.masses(), "height", PointMass::height)));
-        measures.add(Measure.of(
-                COG_LIMITED, "vehicle", Choice.yesNo(ratings.cogHeight().known())));
+        measures.add(Measure.of(COG_JUDGED, "vehicle", Choice.of(CogJudged.of(plan))));
         if (ratings.cogHeight().known()) {
             measures.add(Measure.of(COG, "vehicle", axles.cogZ(), ratings.cogHeight())
                     .worked(MassWorkings.centre(loading.masses(), "height", PointMass::height)));
         }
+        measures.add(Measure.of(COG_HEIGHT, "vehicle", axles.cogZ())
+                .worked(MassWorkings.centre(loading.masses(), "height", PointMass::height)));
         stability(plan, track, axles.cogZ(), measures);
         loading.masses().stream()
                 .filter(mass -> isCarried(mass) && behindRearAxle(mass, plan))
