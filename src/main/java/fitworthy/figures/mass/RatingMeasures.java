@@ -107,20 +107,9 @@ final class RatingMeasures implements Topic {
                         : Choice.<Registration>missing(upgrade.gvm().missing().get(0)))
                 .ifPresent(answer -> measures.add(Measure.of(RAISED, "vehicle", answer)));
         if (raised) {
-            // The GVM holds the load on the ball; without a planned trailer none is counted.
-            Figure ball = plan.trailer()
-                    .map(trailer -> trailer.ball().or(Figure.ZERO))
-                    .orElse(Figure.ZERO);
-            measures.add(Measure.of(
-                            RATED_TRAILER,
-                            "vehicle",
-                            ratings.towing(),
-                            ratings.gcm().minus(ratings.gvm()).plus(ball))
-                    .worked(
-                            "left = GCM - GVM + ball",
-                            in("GCM", ratings.gcm(), "kg"),
-                            in("GVM", ratings.gvm(), "kg"),
-                            in("ball", ball, "kg")));
+            if (plan.tows()) {
+                ratedTrailer(plan, measures);
+            }
             measures.add(Measure.of(
                             GVM_OVER_AXLES,
                             "vehicle",
@@ -158,6 +147,23 @@ final class RatingMeasures implements Topic {
         return registered.known()
                 ? Choice.of(registered.is(YesNo.YES) ? Registration.AFTER : Registration.BEFORE)
                 : registered;
+    }
+
+    private static void ratedTrailer(Plan plan, List<Measure> measures) {
+        Vehicle.Ratings ratings = plan.ratings();
+        // The GVM holds the load on the ball; without a planned trailer none is counted.
+        Figure ball =
+                plan.trailer().map(trailer -> trailer.ball().or(Figure.ZERO)).orElse(Figure.ZERO);
+        measures.add(Measure.of(
+                        RATED_TRAILER,
+                        "vehicle",
+                        ratings.towing(),
+                        ratings.gcm().minus(ratings.gvm()).plus(ball))
+                .worked(
+                        "left = GCM - GVM + ball",
+                        in("GCM", ratings.gcm(), "kg"),
+                        in("GVM", ratings.gvm(), "kg"),
+                        in("ball", ball, "kg")));
     }
 
     private static boolean isPlanned(Plan plan) {

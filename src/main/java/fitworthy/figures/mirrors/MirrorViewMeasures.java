@@ -150,6 +150,10 @@ public final class MirrorViewMeasures implements Topic {
         Optional<Trailer> trailer =
                 loading.trailer().filter(towed -> !towed.seenOver().is(YesNo.YES));
         if (trailer.isEmpty()) {
+            // What is no wider than the cab hides nothing that the cab does not.
+            if (half.isAtMost(loading.plan().vehicle().size().bodyWidth().times(0.5))) {
+                return Optional.empty();
+            }
             return Optional.of(new Past(
                     half, new Working.Formula("needed = width / 2", List.of(in("width", body.width(), "mm")))));
         }
