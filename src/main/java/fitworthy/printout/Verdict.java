@@ -60,7 +60,7 @@ public final class Verdict {
             parts.add(parts.remove(parts.size() - 1) + " (and " + headings.under() + " listed under them)");
         }
         // What the rule book alone lacks nobody who reads this can bring; it is told where the checks are.
-        if (arrangement.counts().figuresMissing() > arrangement.counts().inBook()) {
+        if (arrangement.counts().notAssessed() > 0 && !onlyBook(arrangement.counts())) {
             parts.add(open(arrangement.counts()));
         }
         if (withHeld && arrangement.counts().held() > 0) {
@@ -97,13 +97,20 @@ public final class Verdict {
                                 : "Do not go ahead with this plan as it stands.";
                     case CHANGE -> "Change the plan before you go ahead.";
                     case CONFIRM -> "Get what is listed agreed before you go ahead.";
-                    case NOTE -> "Nothing stands in the way. Some points are worth knowing.";
+                    case NOTE ->
+                        (onlyBook(arrangement.counts()) ? "Nothing that was checked" : "Nothing")
+                                + " stands in the way. Some points are worth knowing.";
                 })
                 .orElse(
                         waived.isEmpty()
                                 ? "No fault found in what was checked."
                                 : "No fault found except what is waived.");
         return first + counted(parts, waived);
+    }
+
+    /** Whether checks were not made, and all for want of a value of the rule book. */
+    private static boolean onlyBook(Counts counts) {
+        return counts.notAssessed() > 0 && counts.figuresMissing() == counts.inBook();
     }
 
     /** How many checks that could stop the plan lack what its writer can find out. */
