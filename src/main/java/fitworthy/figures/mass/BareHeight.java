@@ -5,6 +5,7 @@ import static fitworthy.figures.measure.Working.in;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.Masses;
 import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PointMass;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
@@ -20,31 +21,29 @@ final class BareHeight {
     private BareHeight() {}
 
     static Figure of(Plan plan) {
-        Figure kerb = plan.vehicle().mass().kerb();
         Figure height = plan.vehicle().mass().cogHeight();
-        Figure whole = kerb;
+        Figure whole = plan.vehicle().mass().kerb();
         Figure moment = Figure.of(0, 0);
-        for (Fitment tray : trays(plan)) {
-            Figure mass = Masses.of(tray, plan.sheet());
+        for (PointMass tray : trays(plan)) {
             // One that was on the vehicle when it was weighed is in its kerb mass.
-            whole = tray.isDone() ? whole : whole.plus(mass);
-            moment = moment.plus(mass.times(tray.at().orElseThrow().z().minus(height)));
+            whole = isDone(tray, plan) ? whole : whole.plus(tray.mass());
+            moment = moment.plus(tray.mass().times(tray.at().z().minus(height)));
         }
         return height.plus(moment.dividedBy(whole));
     }
 
     /** How it is worked out; nothing where it is the bare vehicle's own. */
     static List<Working> working(Plan plan) {
-        List<Fitment> trays = trays(plan);
+        List<PointMass> trays = trays(plan);
         if (trays.isEmpty()) {
             return List.of();
         }
         List<Working.Input> inputs = new ArrayList<>(List.of(
                 in("kerb", plan.vehicle().mass().kerb(), "kg"),
                 in("vehicle", plan.vehicle().mass().cogHeight(), "mm")));
-        for (Fitment tray : trays) {
-            inputs.add(in("tray", Masses.of(tray, plan.sheet()), "kg"));
-            inputs.add(in("tray height", tray.at().orElseThrow().z(), "mm"));
+        for (PointMass tray : trays) {
+            inputs.add(in("tray", tray.mass(), "kg"));
+            inputs.add(in("tray height", tray.at().z(), "mm"));
         }
         return List.of(
                 new Working.Formula("bare = vehicle + tray x (tray height - vehicle) / (kerb, with the tray)", inputs));
@@ -55,11 +54,18 @@ final class BareHeight {
                 && !plan.fitments(Fitment.Kind.TRAY).isEmpty();
     }
 
-    private static List<Fitment> trays(Plan plan) {
+    private static List<PointMass> trays(Plan plan) {
+        List<String> names =
+                plan.fitments(Fitment.Kind.TRAY).stream().map(Fitment::name).toList();
         return isCabChassis(plan)
-                ? plan.fitments(Fitment.Kind.TRAY).stream()
-                        .filter(tray -> tray.at().isPresent())
+                ? Masses.fixed(plan).stream()
+                        .filter(mass -> mass.sort() == PointMass.Sort.FITMENT && names.contains(mass.name()))
                         .toList()
                 : List.of();
+    }
+
+    private static boolean isDone(PointMass tray, Plan plan) {
+        return plan.fitments(Fitment.Kind.TRAY).stream()
+                .anyMatch(part -> part.name().equals(tray.name()) && part.isDone());
     }
 }
