@@ -136,11 +136,11 @@ class GuardsTest {
         String dust = "Measure(name == \"intake.dust\", word == \"some\")";
         String advised = "Advised(id == \"mass.gvm-over\")";
         assertEquals(true, mayHold(judged + " " + trailer));
-        assertEquals(true, mayHold(judged + " not " + trailer), "it may be as well as it may not");
+        assertEquals(true, mayHold(judged + " " + trailer + " not " + dust));
         assertEquals(true, mayHold(judged + practice + ball.formatted("> $most.value")));
         assertEquals(false, mayHold(judged + " " + trailer + " " + dust));
         assertEquals(false, mayHold(judged + practice + ball.formatted("< 0")));
-        assertEquals(false, mayHold(judged + " " + trailer + " not " + ball.formatted("> 0")));
+        assertEquals(false, mayHold(judged + " " + trailer + " not " + dust.replace("some", "heavy")));
         assertEquals(true, mayHold("(" + judged + " and " + trailer + ") or (" + judged + " and " + dust + ")"));
         assertEquals(true, mayHold(load("headroom > 0") + " " + trailer + " " + advised), "which may yet be given");
         assertEquals(false, mayHold(judged + " " + trailer + " " + advised), "it adds to advice and cannot fire");

@@ -93,14 +93,17 @@ public final class MirrorViewMeasures implements Topic {
 
     private static void pastLoad(Loading loading, List<BodyDetails.Body> bodies, Side side, List<Measure> measures) {
         boolean retracted = !loading.towing() && retracts(loading, side.mirror());
+        Figure reach = reach(side.mirror(), retracted);
+        // The glass stands out from the cab, so that nobody has to say how far for what is no wider.
+        Figure cab = loading.plan().vehicle().size().bodyWidth().times(0.5);
         bodies.stream()
                 .map(body -> toSeePast(body, side, loading))
                 .flatMap(Optional::stream)
                 .reduce(Past::farther)
-                .ifPresent(past ->
-                        measures.add(Measure.of(PAST_LOAD, side.name(), reach(side.mirror(), retracted), past.needed())
-                                .worked(past.working())
-                                .worked(drawnIn(side.mirror(), retracted))));
+                .filter(past -> reach.known() || !past.needed().isAtMost(cab))
+                .ifPresent(past -> measures.add(Measure.of(PAST_LOAD, side.name(), reach, past.needed())
+                        .worked(past.working())
+                        .worked(drawnIn(side.mirror(), retracted))));
     }
 
     /**
@@ -150,10 +153,6 @@ public final class MirrorViewMeasures implements Topic {
         Optional<Trailer> trailer =
                 loading.trailer().filter(towed -> !towed.seenOver().is(YesNo.YES));
         if (trailer.isEmpty()) {
-            // What is no wider than the cab hides nothing that the cab does not.
-            if (half.isAtMost(loading.plan().vehicle().size().bodyWidth().times(0.5))) {
-                return Optional.empty();
-            }
             return Optional.of(new Past(
                     half, new Working.Formula("needed = width / 2", List.of(in("width", body.width(), "mm")))));
         }
