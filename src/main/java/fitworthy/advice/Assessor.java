@@ -209,6 +209,9 @@ final class Assessor {
         }
         List<Measure> relevant = besides.get();
         if (!rule.unrecorded().isEmpty() || !relevant.stream().allMatch(Measure::isKnown)) {
+            if (!rule.guards().mayHold(facts, measure)) {
+                return off;
+            }
             Set<Missing> missing = new LinkedHashSet<>();
             relevant.forEach(beside -> missing.addAll(beside.missing()));
             rule.unrecorded().forEach(id -> missing.add(recorded.lacking(id)));

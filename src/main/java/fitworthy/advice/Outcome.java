@@ -130,9 +130,14 @@ public sealed interface Outcome {
      */
     record DoesNotApply(Judged judged, List<Practice> practice, Reason reason) implements Outcome {
 
-        /** What would be compared with a limit; absent where it is not known whether the rule compares anything. */
+        /** What would be compared with a limit; absent where either is not known, or whether the rule compares anything. */
         public Optional<Comparison> comparison() {
-            return reason == Reason.GUARD ? Comparison.of(judged, practice) : Optional.empty();
+            Card card = judged.card();
+            boolean limited = !card.againstPractice()
+                    || practice.stream().anyMatch(value -> value.id().equals(card.against()));
+            return reason == Reason.GUARD && limited && judged.measure().isKnown()
+                    ? Comparison.of(judged, practice)
+                    : Optional.empty();
         }
 
         DoesNotApply because(Reason other) {

@@ -67,9 +67,13 @@ final class TooClose {
         if (guessed) {
             return "Measure what is guessed first";
         }
-        String verb = kind.unit().equals("kg")
-                ? "Weigh"
-                : Dimension.LENGTH.units().containsKey(kind.unit()) ? "Measure" : "Find out";
-        return verb + " first: " + kind.meaning() + " (" + subject + ")";
+        String what = kind.meaning() + " (" + subject + ")";
+        if (kind.unit().equals("kg")) {
+            return "Weigh first: " + what;
+        }
+        // A share or a ratio is worked out, and nobody can go and read it off.
+        return Dimension.LENGTH.units().containsKey(kind.unit())
+                ? "Measure first: " + what
+                : "Weigh and measure more closely first what goes into it: " + what;
     }
 }

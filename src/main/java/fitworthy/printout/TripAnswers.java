@@ -13,6 +13,7 @@ import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.FieldWords;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
 import fitworthy.quantity.QuantityText;
 import fitworthy.search.Terms;
 import fitworthy.source.Words;
@@ -173,7 +174,9 @@ final class TripAnswers {
         return answer(advice, DELAY)
                 .map(outcome -> {
                     if (outcome instanceof NotAssessed open) {
-                        return "; whether for a delay is not known; missing: " + missing(open);
+                        return open.waitsFor().stream().allMatch(Missing::isInBook)
+                                ? "; how much for a delay no rule of this region says"
+                                : "; whether for a delay is not known; missing: " + missing(open);
                     }
                     Assessed assessed = (Assessed) outcome;
                     Comparison compared = assessed.comparison().orElseThrow();

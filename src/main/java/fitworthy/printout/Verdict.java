@@ -19,6 +19,7 @@ import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.room.RoomMeasures;
 import fitworthy.printout.words.SeverityWords;
 import fitworthy.printout.words.Wording;
+import fitworthy.quantity.Missing;
 import fitworthy.sheet.Guesses;
 import fitworthy.sheet.Trailer;
 import fitworthy.source.Words;
@@ -58,7 +59,8 @@ public final class Verdict {
         if (headings.under() > 0) {
             parts.add(parts.remove(parts.size() - 1) + " (and " + headings.under() + " listed under them)");
         }
-        if (arrangement.counts().notAssessed() > 0) {
+        // What the rule book alone lacks nobody who reads this can bring; it is told where the checks are.
+        if (arrangement.counts().notAssessed() > 0 && !onlyBook(arrangement.counts())) {
             parts.add(open(arrangement.counts()));
         }
         if (withHeld && arrangement.counts().held() > 0) {
@@ -76,6 +78,18 @@ public final class Verdict {
             return "This plan cannot be judged yet: not all of its ratings are known and checked."
                     + counted(parts, waived);
         }
+        long open = openStops(arrangement.advice());
+        if (mayStand
+                && open
+                        > arrangement.counts().found().values().stream()
+                                .mapToLong(count -> count)
+                                .sum()) {
+            return "Find out first what is missing: "
+                    + (open == 1
+                            ? "1 check that could stop this plan is not made."
+                            : open + " checks that could stop this plan are not made.")
+                    + counted(parts, waived);
+        }
         String first = worst.map(found -> switch (found) {
                     case STOP ->
                         arrangement.isWorstTooClose()
@@ -83,13 +97,30 @@ public final class Verdict {
                                 : "Do not go ahead with this plan as it stands.";
                     case CHANGE -> "Change the plan before you go ahead.";
                     case CONFIRM -> "Get what is listed agreed before you go ahead.";
-                    case NOTE -> "Nothing stands in the way. Some points are worth knowing.";
+                    case NOTE ->
+                        (onlyBook(arrangement.counts()) ? "Nothing that was checked" : "Nothing")
+                                + " stands in the way. Some points are worth knowing.";
                 })
                 .orElse(
                         waived.isEmpty()
                                 ? "No fault found in what was checked."
                                 : "No fault found except what is waived.");
         return first + counted(parts, waived);
+    }
+
+    /** Whether checks were not made, and all for want of a value of the rule book. */
+    private static boolean onlyBook(Counts counts) {
+        return counts.notAssessed() > 0 && counts.figuresMissing() == counts.inBook();
+    }
+
+    /** How many checks that could stop the plan lack what its writer can find out. */
+    private static long openStops(Advice advice) {
+        return advice.notAssessed().stream()
+                .filter(outcome -> outcome.judged().card().severity().is(Severity.STOP))
+                .filter(outcome -> outcome.missing().stream().noneMatch(Missing::isInBook))
+                .map(Outcome::check)
+                .distinct()
+                .count();
     }
 
     private static String counted(List<String> parts, String waived) {

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * Facts that a condition can be held against without the engine, which says what fires and not what kept a rule from
@@ -14,6 +15,23 @@ import java.util.Map;
 public final class Facts {
 
     private final Map<String, List<Object>> byKey = new HashMap<>();
+
+    /** Stands for a practice value that is not recorded, and for advice that may yet be given. */
+    private static final Object OPEN = new Object();
+
+    /** How what is not known is taken. */
+    private enum Taking {
+        /** As it is: what a rule compares it asks to be known first. */
+        AS_IT_IS,
+        /** As whatever would make the condition hold. */
+        FOR_IT,
+        /** As whatever would keep it from holding. */
+        AGAINST_IT;
+
+        Taking within(Condition.None none) {
+            return this == AS_IT_IS ? this : this == FOR_IT ? AGAINST_IT : FOR_IT;
+        }
+    }
 
     /** What is still to be matched. */
     private record Rest(Condition first, Rest next) {}
@@ -39,46 +57,79 @@ public final class Facts {
      * @param judged the only measure of its name that counts outside 'not' and 'exists'
      */
     public boolean meet(Condition condition, Measure judged) {
-        return meet(new Rest(condition, null), judged, new HashMap<>());
+        return meet(new Rest(condition, null), judged, new HashMap<>(), Taking.AS_IT_IS);
     }
 
-    private boolean meet(Rest rest, Measure judged, Map<String, Object> bound) {
+    /** Whether a condition could hold, whatever that is which is not known; the judged one as for {@link #meet}. */
+    boolean couldMeet(Condition condition, Measure judged) {
+        return meet(new Rest(condition, null), judged, new HashMap<>(), Taking.FOR_IT);
+    }
+
+    private boolean meet(Rest rest, Measure judged, Map<String, Object> bound, Taking taking) {
         if (rest == null) {
             return true;
         }
         Condition first = rest.first();
         if (first instanceof Match match) {
-            return match(match, rest.next(), judged, bound);
+            return match(match, rest.next(), judged, bound, taking);
         }
         if (first instanceof Condition.Any any) {
-            return any.parts().stream().anyMatch(part -> meet(new Rest(part, rest.next()), judged, bound));
+            return any.parts().stream().anyMatch(part -> meet(new Rest(part, rest.next()), judged, bound, taking));
         }
         if (first instanceof Condition.All all) {
             Rest parts = rest.next();
             for (int i = all.parts().size() - 1; i >= 0; i--) {
                 parts = new Rest(all.parts().get(i), parts);
             }
-            return meet(parts, judged, bound);
+            return meet(parts, judged, bound, taking);
         }
-        boolean some = meet(new Rest(first.parts().get(0), null), null, bound);
-        return some == first instanceof Condition.Some && meet(rest.next(), judged, bound);
+        Rest inside = new Rest(first.parts().get(0), null);
+        boolean holds = first instanceof Condition.None none
+                ? !meet(inside, null, bound, taking.within(none))
+                : meet(inside, null, bound, taking);
+        return holds && meet(rest.next(), judged, bound, taking);
     }
 
-    private boolean match(Match match, Rest next, Measure judged, Map<String, Object> bound) {
-        List<?> candidates = judged != null && match.means(judged)
-                ? List.of(judged)
-                : byKey.getOrDefault(key(match.fact(), match.key()), List.of());
-        for (Object candidate : candidates) {
-            if (match.comparisons().stream().allMatch(comparison -> comparison.holds(candidate, bound))) {
+    private boolean match(Match match, Rest next, Measure judged, Map<String, Object> bound, Taking taking) {
+        for (Object candidate : candidates(match, judged, taking)) {
+            if (match.comparisons().stream().allMatch(comparison -> holds(comparison, candidate, bound, taking))) {
                 Map<String, Object> more = match.binding() == null ? bound : new HashMap<>(bound);
                 if (match.binding() != null) {
                     more.put(match.binding(), candidate);
                 }
-                if (meet(next, judged, more)) {
+                if (meet(next, judged, more, taking)) {
                     return true;
                 }
             }
         }
         return false;
+    }
+
+    private List<Object> candidates(Match match, Measure judged, Taking taking) {
+        if (judged != null && match.means(judged)) {
+            return List.of(judged);
+        }
+        List<Object> there = byKey.getOrDefault(key(match.fact(), match.key()), List.of());
+        boolean more = taking == Taking.FOR_IT
+                && (match.fact() == Fact.ADVISED || match.fact() == Fact.PRACTICE && there.isEmpty());
+        return more ? Stream.concat(there.stream(), Stream.of(OPEN)).toList() : there;
+    }
+
+    private static boolean holds(Comparison comparison, Object fact, Map<String, Object> bound, Taking taking) {
+        boolean open = taking != Taking.AS_IT_IS
+                && comparison
+                        .named()
+                        .anyMatch(named ->
+                                isOpen(named.binding() == null ? fact : bound.get(named.binding()), named.property()));
+        return open ? taking == Taking.FOR_IT : comparison.holds(fact, bound);
+    }
+
+    /** Of a measure that is not known, or only by the least that it can be, its name and its subject are. */
+    private static boolean isOpen(Object fact, Property property) {
+        return fact == OPEN
+                || fact instanceof Measure measure
+                        && (!measure.isKnown() || measure.isAtLeast())
+                        && property != Property.NAME
+                        && property != Property.SUBJECT;
     }
 }

@@ -28,6 +28,7 @@ public final class Guards {
 
     private final String judged;
     private final Worse worse;
+    private final Condition whole;
     private final Condition guards;
     private final boolean always;
     private final boolean never;
@@ -37,6 +38,7 @@ public final class Guards {
     private Guards(Condition condition, String judged, Worse worse) {
         this.judged = judged;
         this.worse = worse;
+        this.whole = condition;
         this.guards = without(condition);
         this.always = always(guards);
         this.never = addsToAdvice(condition);
@@ -62,6 +64,17 @@ public final class Guards {
      */
     public boolean hold(Facts facts, Measure measure) {
         return !never && (always || facts.meet(guards, measure));
+    }
+
+    /**
+     * Whether the question of the rule may arise, whatever that is which is not known: what lacks then decides nothing. Of
+     * a rule that adds to earlier advice, whether it may fire.
+     *
+     * @param facts with every measure that the rule looks at
+     * @param measure the judged one
+     */
+    public boolean mayHold(Facts facts, Measure measure) {
+        return facts.couldMeet(never ? whole : guards, measure);
     }
 
     /** Whether something that the rule says of the judged figure comes true as it gets worse. */

@@ -267,6 +267,14 @@ public record Vehicle(
                             find = "the handbook, or its maker",
                             example = "300 kg")
                     Figure roofAtRest,
+            @Field(
+                            value =
+                                    "greatest height of the centre of gravity above the road, laden, where its maker names one",
+                            in = Dimension.LENGTH,
+                            within = Plausible.CENTRE_OF_GRAVITY,
+                            find = "the maker's body-builder manual",
+                            example = "900 mm")
+                    Figure cogHeight,
             @Field(value = "whether a load-levelling hitch is allowed", find = "the handbook, or the maker")
                     Choice<YesNo> levelling) {}
 

@@ -74,7 +74,8 @@ class KnownSituationsTest {
      */
     @Test
     void aRaisedGvmLeavesTheGcmAndSoLessForTheTrailer() throws FaultsException {
-        String made = "vehicle: {ratings: {gvm: 3350 kg, gcm: 6850 kg, towing: 3500 kg}}\n";
+        String made =
+                "vehicle: {tow-bar: {ball-height: 450 mm}, ratings: {gvm: 3350 kg, gcm: 6850 kg, towing: 3500 kg}}\n";
         assertTrue(advise(made).findings().isEmpty());
         Advice raised = advise(made + "fitments: [{name: Kit, kind: rating-upgrade, mass: 0 kg, gvm: 3850 kg}]");
         assertEquals(3000, compared(raised, "mass.raised-gvm-gcm-left").limit(), 1e-6);

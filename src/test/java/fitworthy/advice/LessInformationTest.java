@@ -121,6 +121,7 @@ class LessInformationTest {
                     "fitments.carries-off-road",
                     "trip.roof-sleepers",
                     "vehicle.ratings.roof-off-road",
+                    "vehicle.ratings.cog-height",
                     "tanks.portable",
                     "vehicle.brake-controller",
                     "vehicle.ratings.levelling",
@@ -137,6 +138,10 @@ class LessInformationTest {
             entry("mass.roof-over", "(fitments|cargo)\\.[0-9]+\\.at\\.z"),
             // A winch of which nobody says where it is sits at the front.
             entry("recovery.point-weak", "fitments\\.[0-9]+\\.at"),
+            // Of a body no wider than the cab nobody asks how far the mirrors stand out.
+            entry(
+                    "mirrors.load-hides",
+                    "(vehicle\\.view|fitments\\.[0-9]+)\\.mirrors.*|fitments\\.[0-9]+\\.(left|right).*|vehicle\\.view"),
             entry("mass.behind-axle", "fitments\\.[0-9]+\\.at"),
             // What was on the vehicle when it was weighed is in its kerb mass, wherever it stands.
             entry("across.bar-wrong-twice", "fitments\\.[0-9]+\\.at"),

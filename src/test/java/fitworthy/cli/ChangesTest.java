@@ -206,7 +206,7 @@ class ChangesTest {
                             + "\n");
             edit(
                     book.resolve("water/cards.yaml"),
-                    "about: [water.reserve, water.reserve-needed, water.reserve-short]",
+                    "about: [water.reserve, water.reserve-needed, water.reserve-short, water.days]",
                     "about: [water.reserve, water.reserve-needed, water.reserve-short, water.days, water.use, water.needed]");
         }
         List<String> told = told();

@@ -134,7 +134,9 @@ class HandbookTest {
                         + line("water", "cards.yaml", "water.no-reserve:") + ";"),
                 rule);
         assertTrue(
-                rule.contains("It compares with [water.reserve-least](#water.reserve-least) ("
+                rule.contains("It compares with [water.remote-days](#water.remote-days) ("
+                        + line("water", "practice.yaml", "water.remote-days:")
+                        + "), [water.reserve-least](#water.reserve-least) ("
                         + line("water", "practice.yaml", "water.reserve-least:") + ").\n"),
                 rule);
         assertTrue(rule.contains("Sources: [[sa-remote-travel]](#source-sa-remote-travel).\n"), rule);
@@ -224,7 +226,7 @@ class HandbookTest {
     void theJsonOfOneRuleHoldsItsValuesCasesAndSourcesAlone() throws IOException {
         JsonNode one = ruleAloneJson;
         assertEquals(List.of("water.no-reserve"), ids(one.get("rules")));
-        assertEquals(List.of("water.reserve-least"), ids(one.get("values")));
+        assertEquals(List.of("water.remote-days", "water.reserve-least"), ids(one.get("values")));
         assertEquals(List.of("sa-remote-travel"), ids(one.get("sources")));
         JsonNode rule = one.get("rules").get(0);
         assertEquals("water", rule.get("topic").asText());
@@ -232,7 +234,7 @@ class HandbookTest {
         assertEquals(
                 line("water", "water.drl", "rule \"water.no-reserve\""),
                 rule.get("place").asText());
-        JsonNode south = rule.get("practice").get(1);
+        JsonNode south = rule.get("practice").get(2);
         assertEquals(
                 "au-sa 2000-01-01 3 days published [\"sa-remote-travel\"] " + valueLine("water.reserve-least", "au-sa"),
                 south.get("region").asText() + " "

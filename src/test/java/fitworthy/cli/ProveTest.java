@@ -539,8 +539,8 @@ class ProveTest {
             String told = ran.err();
             for (String fault : new String[] {
                 "water.drl:15:55: ",
-                "water.drl:36:69: a backslash has no place in a rule file",
-                "water.drl:51: water.undrinkable: this rule has no card",
+                "water.drl:38:69: a backslash has no place in a rule file",
+                "water.drl:53: water.undrinkable: this rule has no card",
                 "cites 'sphere-corse', which sources.yaml does not list",
                 "no field has this name"
             }) {

@@ -430,10 +430,25 @@ class SecondComputationTest {
                 value(200 * Math.abs(CANOPY_ON.aside()) / 1630, TOURING, "mass.lopsided", "vehicle", ON),
                 value(200 * Math.abs(WEEKEND.aside()) / 1570, WEEKENDER, "mass.lopsided", "vehicle", "weekend"),
                 value(200 * Math.abs(ALONE.aside()) / 1560, OVERLOADED, "mass.lopsided", "vehicle", NO_VAN),
-                // mass.cog-height 760, 710 and 720
-                value(100 * (CANOPY_ON.height() / 760 - 1), TOURING, "mass.cog-high", "vehicle", ON),
-                value(100 * (CANOPY_OFF.height() / 760 - 1), TOURING, "mass.cog-high", "vehicle", OFF),
-                value(100 * (TOWING.height() / 760 - 1), TOURING, "mass.cog-high", "vehicle", "towing"),
+                // mass.cog-height 760, with the tray of 132 kg at 940 on the kerb mass of 2560 kg; 710 and 720
+                value(
+                        100 * (CANOPY_ON.height() / (760 + 132 * 180 / 2692.0) - 1),
+                        TOURING,
+                        "mass.cog-untold",
+                        "vehicle",
+                        ON),
+                value(
+                        100 * (CANOPY_OFF.height() / (760 + 132 * 180 / 2692.0) - 1),
+                        TOURING,
+                        "mass.cog-untold",
+                        "vehicle",
+                        OFF),
+                value(
+                        100 * (TOWING.height() / (760 + 132 * 180 / 2692.0) - 1),
+                        TOURING,
+                        "mass.cog-untold",
+                        "vehicle",
+                        "towing"),
                 value(100 * (WEEKEND.height() / 710 - 1), WEEKENDER, "mass.cog-high", "vehicle", "weekend"),
                 value(100 * (ALONE.height() / 720 - 1), OVERLOADED, "mass.cog-high", "vehicle", NO_VAN),
                 value(100 * (WITH_VAN.height() / 720 - 1), OVERLOADED, "mass.cog-high", "vehicle", VAN),
@@ -670,8 +685,8 @@ class SecondComputationTest {
                 value(58 / (2 * 6.0) - 4, TOURING, "water.no-reserve", "drinking water", ON),
                 // 29 L move in a tank with baffles, of which the rule does not speak
                 aside(Math.min(29, 58 - 29) <= 30, TOURING, "water.surges", "Water tank", OFF),
-                // 60 L, people 2, days 1, water-use 6 L
-                value(60 / (2 * 6.0) - 1, OVERLOADED, "water.no-reserve", "drinking water", VAN));
+                // days 1, from tap to tap
+                aside(1 < 2, OVERLOADED, "water.no-reserve", "drinking water", VAN));
     }
 
     // ---- electrical

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import fitworthy.figures.Measures;
 import fitworthy.figures.measure.Measure;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
 import fitworthy.rules.Guards.Worse;
 import fitworthy.source.Fault;
 import java.util.ArrayList;
@@ -20,6 +21,16 @@ class GuardsTest {
     private static final Measure BALL = Measure.of(Measures.kinds().get("mass.ball"), "trailer", Figure.of(80));
 
     private static boolean hold(String condition, Worse worse, Object... more) {
+        return guards(condition, worse).hold(new Facts(facts(more)), LOAD);
+    }
+
+    private static List<Object> facts(Object... more) {
+        List<Object> facts = new ArrayList<>(List.of(LOAD, DUST, BALL));
+        facts.addAll(List.of(more));
+        return facts;
+    }
+
+    private static Guards guards(String condition, Worse worse) {
         List<Fault> faults = new ArrayList<>();
         RuleText rule = RuleParser.parse(
                         "mass/mass.drl",
@@ -28,9 +39,7 @@ class GuardsTest {
                         faults)
                 .get(0);
         assertEquals(List.of(), faults);
-        List<Object> facts = new ArrayList<>(List.of(LOAD, DUST, BALL));
-        facts.addAll(List.of(more));
-        return Guards.of(rule.condition(), "mass.axle", worse).hold(new Facts(facts), LOAD);
+        return Guards.of(rule.asRun().condition(), "mass.axle", worse);
     }
 
     private static String load(String comparisons) {
@@ -115,5 +124,34 @@ class GuardsTest {
                         "$b : Measure(name == \"mass.ball\", known) "
                                 + load("headroom < 0 || (value > 0 && $b.value > limit)"),
                         Worse.HIGHER));
+    }
+
+    /** Of the trailer's mass nothing is known, and no value is recorded of the practice. */
+    @Test
+    void whatIsNotKnownMayHoldAndWhatIsKnownToBeOffMayNot() {
+        String judged = load("headroom < 0");
+        String practice = " $most : Practice(id == \"mass.rear-share-most\")";
+        String trailer = "Measure(name == \"mass.combined\", known, headroom < 0)";
+        String ball = "Measure(name == \"mass.ball\", known, value %s)";
+        String dust = "Measure(name == \"intake.dust\", word == \"some\")";
+        String advised = "Advised(id == \"mass.gvm-over\")";
+        assertEquals(true, mayHold(judged + " " + trailer));
+        assertEquals(true, mayHold(judged + " " + trailer + " not " + dust));
+        assertEquals(true, mayHold(judged + practice + ball.formatted("> $most.value")));
+        assertEquals(false, mayHold(judged + " " + trailer + " " + dust));
+        assertEquals(false, mayHold(judged + practice + ball.formatted("< 0")));
+        assertEquals(false, mayHold(judged + " " + trailer + " not " + dust.replace("some", "heavy")));
+        assertEquals(true, mayHold("(" + judged + " and " + trailer + ") or (" + judged + " and " + dust + ")"));
+        assertEquals(true, mayHold(load("headroom > 0") + " " + trailer + " " + advised), "which may yet be given");
+        assertEquals(false, mayHold(judged + " " + trailer + " " + advised), "it adds to advice and cannot fire");
+    }
+
+    private static boolean mayHold(String condition) {
+        Measure open = Measure.of(
+                Measures.kinds().get("mass.combined"),
+                "combination",
+                Figure.missing(new Missing("trailer.mass", "what the trailer weighs", "a scale")),
+                Figure.of(6000, 0));
+        return guards(condition, Worse.HIGHER).mayHold(new Facts(facts(open)), LOAD);
     }
 }

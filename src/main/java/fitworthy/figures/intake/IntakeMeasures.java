@@ -167,6 +167,15 @@ public final class IntakeMeasures implements Topic {
         velocity(plan, fitment.name(), snorkel.bore(), measures);
     }
 
+    private static Choice<Allowed> allowed(Figure depth, Figure wading) {
+        if (!wading.known()) {
+            return Choice.of(Allowed.NOT_SAID);
+        }
+        return depth.known()
+                ? Choice.of(depth.isAtMost(wading) ? Allowed.YES : Allowed.NO)
+                : Choice.missing(depth.missing().get(0));
+    }
+
     private static void water(Plan plan, Airbox airbox, Figure depth, List<Measure> measures) {
         Vehicle.Intake intake = plan.vehicle().intake();
         boolean snorkel = !plan.fitments(Fitment.Kind.SNORKEL).isEmpty();
@@ -175,13 +184,7 @@ public final class IntakeMeasures implements Topic {
         measures.add(Measure.of(WATER, "lowest electrical part", depth, intake.electrics()));
         measures.add(Measure.of(MAKER_DEPTH, "vehicle", depth, intake.wading()));
         measures.add(Measure.of(FAN, "fan", depth, intake.fan()));
-        measures.add(Measure.of(
-                FAN_ALLOWED,
-                "fan",
-                Choice.of(
-                        !depth.missingWith(intake.wading(), depth).known()
-                                ? Allowed.NOT_SAID
-                                : depth.isAtMost(intake.wading()) ? Allowed.YES : Allowed.NO)));
+        measures.add(Measure.of(FAN_ALLOWED, "fan", allowed(depth, intake.wading())));
         measures.add(Measure.of(
                 BREATHERS,
                 "breathers",

@@ -72,8 +72,23 @@ public final class LoadMeasures implements Topic {
                     "mass.roof-governs", "whose limit it is that counts for the roof", RoofLimit.Governs.class)
             .byLoading();
     private static final MeasureKind COG_RISE = number(
-                    "mass.cog-rise", "%", 1, "rise of the centre of gravity over the bare vehicle")
+                    "mass.cog-rise",
+                    "%",
+                    1,
+                    "rise of the centre of gravity over the bare vehicle, over that of a cab chassis with its tray on")
             .signed()
+            .byLoading();
+    private static final MeasureKind COG = rated(
+                    "mass.cog",
+                    "mm",
+                    0,
+                    "height of the centre of gravity above the road",
+                    "greatest height by its maker")
+            .byLoading();
+    private static final MeasureKind COG_HEIGHT = number("mass.cog-height", "mm", 0, "height of the centre of gravity")
+            .byLoading();
+    private static final MeasureKind COG_JUDGED = word(
+                    "mass.cog-judged", "by what it is judged how high the centre of gravity may be", CogJudged.class)
             .byLoading();
     private static final MeasureKind STABILITY = number(
                     "mass.stability", "", 2, "static stability factor: half the track over the centre of gravity")
@@ -85,6 +100,18 @@ public final class LoadMeasures implements Topic {
     private static final MeasureKind TIP_SLOPE = number(
                     "mass.tip-slope", "deg", 0, "side slope on which it would tip over, standing on rigid springs")
             .byLoading();
+
+    private enum CogJudged {
+        /** The height that the vehicle's maker names is on the sheet. */
+        BY_HEIGHT,
+        /** It is made to carry a body, and how high that may be its maker alone can tell. */
+        BY_MAKER,
+        BY_RISE;
+
+        static CogJudged of(Plan plan) {
+            return plan.ratings().cogHeight().known() ? BY_HEIGHT : BareHeight.isCabChassis(plan) ? BY_MAKER : BY_RISE;
+        }
+    }
 
     @Override
     public List<MeasureKind> kinds() {
@@ -100,6 +127,9 @@ public final class LoadMeasures implements Topic {
                 ROOF,
                 ROOF_GOVERNS,
                 COG_RISE,
+                COG,
+                COG_HEIGHT,
+                COG_JUDGED,
                 STABILITY,
                 STABILITY_LOST,
                 TIP_SLOPE,
@@ -172,12 +202,20 @@ public final class LoadMeasures implements Topic {
                         in("difference", difference, "%"),
                         in("most", mostAside, "%"),
                         in("loaded", axles.total(), "kg")));
-        Figure bareHeight = plan.vehicle().mass().cogHeight();
+        Figure bareHeight = BareHeight.of(plan);
         measures.add(Measure.of(
                         COG_RISE, "vehicle", axles.cogZ().dividedBy(bareHeight).minus(Figure.of(1, 0)))
                 .worked("rise = height / bare - 1", in("height", axles.cogZ(), "mm"), in("bare", bareHeight, "mm"))
+                .worked(BareHeight.working(plan).toArray(Working[]::new))
                 .worked(StandingHeight.of(plan, VehicleEnd.FRONT).working("vehicle over the front axle"))
                 .worked(StandingHeight.of(plan, VehicleEnd.REAR).working("vehicle over the rear axle"))
+                .worked(MassWorkings.centre(loading.masses(), "height", PointMass::height)));
+        measures.add(Measure.of(COG_JUDGED, "vehicle", Choice.of(CogJudged.of(plan))));
+        if (ratings.cogHeight().known()) {
+            measures.add(Measure.of(COG, "vehicle", axles.cogZ(), ratings.cogHeight())
+                    .worked(MassWorkings.centre(loading.masses(), "height", PointMass::height)));
+        }
+        measures.add(Measure.of(COG_HEIGHT, "vehicle", axles.cogZ())
                 .worked(MassWorkings.centre(loading.masses(), "height", PointMass::height)));
         stability(plan, track, axles.cogZ(), measures);
         loading.masses().stream()
@@ -199,8 +237,7 @@ public final class LoadMeasures implements Topic {
 
     private static void stability(Plan plan, Figure track, Figure height, List<Measure> measures) {
         Figure factor = Stability.factor(track, height);
-        Figure bare = Stability.factor(
-                plan.vehicle().size().track(), plan.vehicle().mass().cogHeight());
+        Figure bare = Stability.factor(plan.vehicle().size().track(), BareHeight.of(plan));
         Working half = new Working.Formula(
                 "factor = track / (2 x height)", List.of(in("track", track, "mm"), in("height", height, "mm")));
         measures.add(Measure.of(STABILITY, "vehicle", factor).worked(half));

@@ -14,7 +14,9 @@ import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Fitment.Kind;
+import fitworthy.sheet.Job;
 import fitworthy.sheet.MassDetails;
+import fitworthy.sheet.MassDetails.ChassisExtension;
 import fitworthy.sheet.Tank;
 import fitworthy.sheet.Vehicle;
 import java.util.EnumSet;
@@ -36,6 +38,9 @@ final class RatingMeasures implements Topic {
     private static final MeasureKind RAISED = MeasureKind.word(
             "mass.raised", "whether the GVM is raised before or after first registration", Registration.class);
     private static final MeasureKind WHEELBASE_ADDED = number("mass.wheelbase-added", "mm", 0, "added wheelbase");
+    private static final MeasureKind WHEELBASE_PLANNED = MeasureKind.yesNo(
+            "mass.wheelbase-planned",
+            "whether the cut is agreed, a weighing after it planned, and told what stands behind it");
     private static final MeasureKind WEIGHED =
             MeasureKind.yesNo("mass.weighed", "whether the sheet has a mass for it, and for what it replaces");
     /** Kinds that go on where a part of the vehicle comes off. */
@@ -46,7 +51,16 @@ final class RatingMeasures implements Topic {
 
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(RATED_TRAILER, FULL_COMBINED, GVM, GVM_OVER_AXLES, GCM_RAISED, RAISED, WHEELBASE_ADDED, WEIGHED);
+        return List.of(
+                RATED_TRAILER,
+                FULL_COMBINED,
+                GVM,
+                GVM_OVER_AXLES,
+                GCM_RAISED,
+                RAISED,
+                WHEELBASE_ADDED,
+                WHEELBASE_PLANNED,
+                WEIGHED);
     }
 
     private enum Registration {
@@ -93,20 +107,9 @@ final class RatingMeasures implements Topic {
                         : Choice.<Registration>missing(upgrade.gvm().missing().get(0)))
                 .ifPresent(answer -> measures.add(Measure.of(RAISED, "vehicle", answer)));
         if (raised) {
-            // The GVM holds the load on the ball; without a planned trailer none is counted.
-            Figure ball = plan.trailer()
-                    .map(trailer -> trailer.ball().or(Figure.ZERO))
-                    .orElse(Figure.ZERO);
-            measures.add(Measure.of(
-                            RATED_TRAILER,
-                            "vehicle",
-                            ratings.towing(),
-                            ratings.gcm().minus(ratings.gvm()).plus(ball))
-                    .worked(
-                            "left = GCM - GVM + ball",
-                            in("GCM", ratings.gcm(), "kg"),
-                            in("GVM", ratings.gvm(), "kg"),
-                            in("ball", ball, "kg")));
+            if (plan.tows()) {
+                ratedTrailer(plan, measures);
+            }
             measures.add(Measure.of(
                             GVM_OVER_AXLES,
                             "vehicle",
@@ -136,6 +139,7 @@ final class RatingMeasures implements Topic {
                             "added = planned - made",
                             in("planned", plan.wheelbase(), "mm"),
                             in("made", wheelbase, "mm")));
+            measures.add(Measure.of(WHEELBASE_PLANNED, "vehicle", Choice.yesNo(isPlanned(plan))));
         }
     }
 
@@ -143,5 +147,29 @@ final class RatingMeasures implements Topic {
         return registered.known()
                 ? Choice.of(registered.is(YesNo.YES) ? Registration.AFTER : Registration.BEFORE)
                 : registered;
+    }
+
+    private static void ratedTrailer(Plan plan, List<Measure> measures) {
+        Vehicle.Ratings ratings = plan.ratings();
+        // The GVM holds the load on the ball; without a planned trailer none is counted.
+        Figure ball =
+                plan.trailer().map(trailer -> trailer.ball().or(Figure.ZERO)).orElse(Figure.ZERO);
+        measures.add(Measure.of(
+                        RATED_TRAILER,
+                        "vehicle",
+                        ratings.towing(),
+                        ratings.gcm().minus(ratings.gvm()).plus(ball))
+                .worked(
+                        "left = GCM - GVM + ball",
+                        in("GCM", ratings.gcm(), "kg"),
+                        in("GVM", ratings.gvm(), "kg"),
+                        in("ball", ball, "kg")));
+    }
+
+    private static boolean isPlanned(Plan plan) {
+        return plan.sheet().jobs().stream().anyMatch(job -> job.kind().is(Job.Kind.WEIGHING))
+                && plan.details(ChassisExtension.class).stream()
+                        .allMatch(cut ->
+                                cut.approved().is(YesNo.YES) && cut.behindCut().known());
     }
 }

@@ -93,10 +93,14 @@ public final class MirrorViewMeasures implements Topic {
 
     private static void pastLoad(Loading loading, List<BodyDetails.Body> bodies, Side side, List<Measure> measures) {
         boolean retracts = !loading.towing() && retracts(loading, side.mirror());
+        // The glass stands out from the cab, so that nobody has to say how far for what is no wider.
+        Figure cab = loading.plan().vehicle().size().bodyWidth().times(0.5);
         bodies.stream()
                 .map(body -> toSeePast(body, side, loading))
                 .flatMap(Optional::stream)
                 .reduce(Past::farther)
+                .filter(past ->
+                        reach(side.mirror(), retracts).known() || !past.needed().isAtMost(cab))
                 .ifPresent(past -> {
                     Choice<YesNo> out = retracts ? mayStandOut(loading, side.mirror()) : Choice.of(YesNo.YES);
                     Figure away = reach(side.mirror(), !out.is(YesNo.YES));

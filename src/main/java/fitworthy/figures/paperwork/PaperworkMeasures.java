@@ -15,6 +15,8 @@ import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Job;
+import fitworthy.sheet.MassDetails.ChassisExtension;
 import fitworthy.sheet.MassDetails.RatingApproval;
 import fitworthy.sheet.MassDetails.RatingUpgrade;
 import fitworthy.sheet.Papers;
@@ -30,6 +32,8 @@ public final class PaperworkMeasures implements Topic {
 
     public static final MeasureKind CERTIFICATE =
             yesNo("paperwork.certificate", "whether a certificate for it is in the price");
+    private static final MeasureKind SETTLED = yesNo(
+            "paperwork.settled", "whether it is agreed, its certificate in the price and its issue among the jobs");
     private static final MeasureKind HELD =
             word("paperwork.held", "whether the certificate of what is done is in hand", Papers.Proof.class);
     private static final MeasureKind INSURER = yesNo("paperwork.insurer-told", "whether the insurer has been told");
@@ -62,7 +66,7 @@ public final class PaperworkMeasures implements Topic {
 
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(CERTIFICATE, HELD, INSURER, WARRANTY, SUITS, INSPECTION, PLATE, RATING_STAGE, DELIVERY);
+        return List.of(CERTIFICATE, SETTLED, HELD, INSURER, WARRANTY, SUITS, INSPECTION, PLATE, RATING_STAGE, DELIVERY);
     }
 
     @Override
@@ -82,8 +86,11 @@ public final class PaperworkMeasures implements Topic {
         measures.add(Measure.of(WARRANTY, "vehicle", papers.warranty()));
         delivery(plan, measures);
         Set<Alteration> alterations = Alterations.of(plan);
-        alterations.forEach(alteration -> measures.add(Measure.of(
-                CERTIFICATE, Words.hyphenated(alteration.name()).replace('-', ' '), priced(papers, alteration))));
+        for (Alteration alteration : alterations) {
+            String subject = Words.hyphenated(alteration.name()).replace('-', ' ');
+            measures.add(Measure.of(CERTIFICATE, subject, priced(papers, alteration)));
+            measures.add(Measure.of(SETTLED, subject, Choice.yesNo(settled(plan, alteration))));
+        }
         if (alterations.stream().anyMatch(SEEN_BY_INSPECTOR::contains)) {
             measures.add(Measure.of(INSPECTION, "vehicle", papers.inspection()));
             measures.add(Measure.of(PLATE, "vehicle", papers.plate()));
@@ -111,6 +118,16 @@ public final class PaperworkMeasures implements Topic {
         if (!registered.is(YesNo.YES)) {
             measures.add(Measure.of(DELIVERY, "vehicle", delivery, papers.offer()));
         }
+    }
+
+    /** Of a cut chassis alone the sheet tells whether it is agreed. */
+    private static boolean settled(Plan plan, Alteration alteration) {
+        List<ChassisExtension> cuts = plan.details(ChassisExtension.class);
+        return alteration == Alteration.CHASSIS
+                && !cuts.isEmpty()
+                && cuts.stream().allMatch(cut -> cut.approved().is(YesNo.YES))
+                && priced(plan.sheet().papers(), alteration).is(YesNo.YES)
+                && plan.sheet().jobs().stream().anyMatch(job -> job.kind().is(Job.Kind.CERTIFICATE));
     }
 
     /** What is not listed is not in the price; what is listed without a price may or may not be. */

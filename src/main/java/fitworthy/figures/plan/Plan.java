@@ -24,6 +24,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /** A sheet with what its fitments change worked in: the wheelbase, ratings, tyres and wheels as planned. */
 public final class Plan {
@@ -200,6 +201,7 @@ public final class Plan {
                 made.roof(),
                 made.roofOffRoad(),
                 made.roofAtRest(),
+                made.cogHeight(),
                 made.levelling());
     }
 
@@ -212,6 +214,21 @@ public final class Plan {
 
     public TowingDetails.TowBar towBar() {
         return planned(TowingDetails.TowBar.class).orElse(vehicle().towBar());
+    }
+
+    /** Whether the sheet speaks of towing: a trailer, or a tow bar, planned or there. */
+    public boolean tows() {
+        TowingDetails.TowBar bar = vehicle().towBar();
+        return trailer.isPresent()
+                || !fitments(Fitment.Kind.TOW_BAR).isEmpty()
+                || bar.socket().known()
+                || Stream.of(
+                                bar.ballOverhang(),
+                                bar.ballHeight(),
+                                bar.plate().trailer(),
+                                bar.plate().d(),
+                                bar.plate().ball())
+                        .anyMatch(Figure::known);
     }
 
     /** From the rear axle to the ball, with the planned tow bar. */

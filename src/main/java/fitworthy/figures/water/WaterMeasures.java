@@ -204,8 +204,8 @@ public final class WaterMeasures implements Topic {
         return trip.days().known() ? trip.days().value() > 0 : !tanks.isEmpty();
     }
 
-    private static final Missing NOT_LISTED = new Missing(
-            "tanks", "drinking water: each tank and container of it, as a tank that holds water", "the owner");
+    private static final Missing NOT_LISTED =
+            new Missing("tanks", "how much drinking water is carried, and in which tanks and cans", "the owner");
 
     private static List<Tank> tanks(Plan plan) {
         return plan.sheet().tanks().stream()

@@ -121,7 +121,7 @@ final class MassRemedies {
         table.told(
                 RemedyTable.LEFT_OR_USUAL,
                 "mass.gvm-unsure mass.axle-unsure mass.gcm-unsure mass.gvm-tight mass.behind-axle"
-                        + " mass.ball-lever mass.cog-high mass.weighbridge-disagrees mass.weighbridge-beyond-guesses"
+                        + " mass.ball-lever mass.cog-high mass.cog-over mass.cog-untold mass.wheelbase-estimate mass.weighbridge-disagrees mass.weighbridge-beyond-guesses"
                         + " mass.weighbridge-on-guesses mass.found-takes-payload mass.tips-sooner");
     }
 
