@@ -14,6 +14,7 @@ public enum PracticeId {
     BODY_RAIL_RESERVE_LEAST("body.rail-reserve-least"),
     BODY_SHAFT_ANGLE_SPEED_MOST("body.shaft-angle-speed-most"),
     BODY_SHAFT_SPEED_MOST("body.shaft-speed-most"),
+    BODY_STRAPS_MOST("body.straps-most"),
     BODY_TIPPING_LEAST("body.tipping-least"),
     ELECTRICAL_ALTERNATOR_MOST("electrical.alternator-most"),
     ELECTRICAL_CABLE_SHARE("electrical.cable-share"),
