@@ -100,7 +100,9 @@ final class RestraintMeasures implements Topic {
     }
 
     private static void fixed(Plan plan, Fitment part, Fixing fixing, List<Measure> measures) {
-        Held loaded = Held.of(plan, part, fixing.loaded());
+        Figure least = plan.practice(PracticeId.BODY_FORWARD_LEAST);
+        Held loaded =
+                Held.of(plan, part, fixing.loaded()).orTooMuch(fixing.points().times(fixing.limit()), least);
         Figure held = loaded.mass();
         measures.add(Measure.of(FIXED, part.name(), LoadBox.holdDown(fixing.points(), fixing.limit(), held))
                 .worked(
@@ -110,7 +112,6 @@ final class RestraintMeasures implements Topic {
                         in("held", held, "kg"))
                 .worked(loaded.working(fixing.loaded())));
         measures.add(Measure.of(FIXING_HELD, part.name(), held).worked(loaded.working(fixing.loaded())));
-        Figure least = plan.practice(PracticeId.BODY_FORWARD_LEAST);
         measures.add(Measure.enough(FIXING_NEEDED, part.name(), least.times(held))
                 .worked("needed = least x held", in("least", least, ""), in("held", held, "kg")));
     }

@@ -35,6 +35,18 @@ public record Held(Figure mass, List<Input> contents) {
         return new Held(written.most(part.mass()).most(Working.total(heaviest)), heaviest);
     }
 
+    /**
+     * Where what is written is not known, what the sheet puts in it, if the points are too weak for that alone: more would
+     * not help them.
+     *
+     * @param bears what the points bear together, kg
+     * @param least what they have to bear over what they hold
+     */
+    public Held orTooMuch(Figure bears, Figure least) {
+        Figure sure = Working.total(contents);
+        return mass.known() || !bears.isBelow(least.times(sure)) ? this : new Held(sure, contents);
+    }
+
     /** How that came about. */
     public Working working(Figure written) {
         return () -> {

@@ -7,6 +7,7 @@ package fitworthy.figures.plan;
 public enum PracticeId {
     BODY_GAS_MOUNT_LEAST("body.gas-mount-least"),
     BODY_HOLD_DOWN_LEAST("body.hold-down-least"),
+    ACROSS_REACH_MOST("across.reach-most"),
     BODY_ASIDE_LEAST("body.aside-least"),
     BODY_FORWARD_LEAST("body.forward-least"),
     BODY_LOOSE_MOST("body.loose-most"),
@@ -40,6 +41,7 @@ public enum PracticeId {
     RECOVERY_STRAP_LEAST("recovery.strap-least"),
     RECOVERY_STRAP_MOST("recovery.strap-most"),
     RECOVERY_WINCH_FACTOR("recovery.winch-factor"),
+    SUSPENSION_DAMPER_LIFT_MOST("suspension.damper-lift-most"),
     SUSPENSION_FREQUENCY_LEAST("suspension.frequency-least"),
     SUSPENSION_JOINT_ANGLE_MOST("suspension.joint-angle-most"),
     SUSPENSION_SAG_MOST("suspension.sag-most"),

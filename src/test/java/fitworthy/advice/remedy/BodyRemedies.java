@@ -54,7 +54,7 @@ final class BodyRemedies {
     static void into(RemedyTable table) {
         table.rule(
                 "body.slides-forward body.slides-aside",
-                says("Put ", " such", set(at("cargo.{subject}.lashing.straps"))));
+                says("such straps to ", ",", set(at("cargo.{subject}.lashing.straps"))));
         table.told(
                 RemedyTable.LEFT_OR_USUAL, "body.load-loose body.departure-low body.breakover-low body.straps-in-vain");
         table.rule(
