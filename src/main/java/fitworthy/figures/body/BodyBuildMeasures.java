@@ -196,7 +196,9 @@ final class BodyBuildMeasures implements Topic {
                         in("limit", holdDown.limit(), "kg"),
                         in("held", held, "kg"))
                 .worked(loaded.working(holdDown.loaded())));
-        measures.add(Measure.of(HOLD_DOWN_HELD, name, held).worked(loaded.working(holdDown.loaded())));
+        measures.add(Measure.of(HOLD_DOWN_HELD, name, held)
+                .worked(loaded.working(holdDown.loaded()))
+                .asLeast(loaded.least()));
         measures.add(Measure.enough(HOLD_DOWN_NEEDED, name, least.times(held))
                 .worked("needed = least x held", in("least", least, ""), in("held", held, "kg")));
         measures.add(Measure.of(HOLD_DOWN_POINTS, name, holdDown.points()));

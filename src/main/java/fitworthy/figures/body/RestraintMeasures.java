@@ -111,7 +111,9 @@ final class RestraintMeasures implements Topic {
                         in("limit", fixing.limit(), "kg"),
                         in("held", held, "kg"))
                 .worked(loaded.working(fixing.loaded())));
-        measures.add(Measure.of(FIXING_HELD, part.name(), held).worked(loaded.working(fixing.loaded())));
+        measures.add(Measure.of(FIXING_HELD, part.name(), held)
+                .worked(loaded.working(fixing.loaded()))
+                .asLeast(loaded.least()));
         measures.add(Measure.enough(FIXING_NEEDED, part.name(), least.times(held))
                 .worked("needed = least x held", in("least", least, ""), in("held", held, "kg")));
     }

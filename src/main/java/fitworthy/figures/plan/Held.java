@@ -21,8 +21,9 @@ import java.util.Set;
  *
  * @param mass in kg
  * @param contents what the sheet puts in or on it
+ * @param least whether more may be in it, since nobody says what the points hold
  */
-public record Held(Figure mass, List<Input> contents) {
+public record Held(Figure mass, List<Input> contents, boolean least) {
 
     /** @param written what the sheet says that the points hold */
     public static Held of(Plan plan, Fitment part, Figure written) {
@@ -32,7 +33,7 @@ public record Held(Figure mass, List<Input> contents) {
                 .max(Comparator.comparingDouble(
                         contents -> Working.total(contents).value()))
                 .orElseThrow();
-        return new Held(written.most(part.mass()).most(Working.total(heaviest)), heaviest);
+        return new Held(written.most(part.mass()).most(Working.total(heaviest)), heaviest, false);
     }
 
     /**
@@ -44,7 +45,7 @@ public record Held(Figure mass, List<Input> contents) {
      */
     public Held orTooMuch(Figure bears, Figure least) {
         Figure sure = Working.total(contents);
-        return mass.known() || !bears.isBelow(least.times(sure)) ? this : new Held(sure, contents);
+        return mass.known() || !bears.isBelow(least.times(sure)) ? this : new Held(sure, contents, true);
     }
 
     /** How that came about. */
