@@ -239,7 +239,7 @@ public final class JsonPrintout {
             return new Evidence(
                     measure.getName(),
                     measure.getSubject(),
-                    number ? Wording.exact(measure.getValue(), measure.kind()) : null,
+                    number && measure.isKnown() ? Wording.exact(measure.getValue(), measure.kind()) : null,
                     number ? measure.kind().unit() : null,
                     number ? null : measure.getWord());
         }

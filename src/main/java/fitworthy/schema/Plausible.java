@@ -124,6 +124,7 @@ public enum Plausible {
     COUPLING_FORCE("0.1 kN", "1 kN", "250 kN", "2000 kN"),
     TRAILER_LENGTH("200 mm", "1500 mm", "14000 mm", "30 m"),
     ALONG_TRAILER("0 mm", "200 mm", "10000 mm", "25 m"),
+    TRAILER_AXLE("200 mm", "1000 mm", "10000 mm", "25 m"),
     BRAKE_HOLD("0 s", "0 s", "3 h", "1 week"),
 
     // Electrics and radio

@@ -195,6 +195,13 @@ public record Sheet(
                     String in,
             @Field(value = "whether it is carried on the roof", find = "the plan") Choice<YesNo> roof,
             @Field(
+                            value = "how high its top is above the ground, where it lies on the roof",
+                            in = Dimension.LENGTH,
+                            within = Plausible.HEIGHT,
+                            find = "a tape",
+                            example = "2050 mm")
+                    Figure top,
+            @Field(
                             value = "how far it may be moved along the vehicle, either way",
                             in = Dimension.LENGTH,
                             within = Plausible.MOVE,

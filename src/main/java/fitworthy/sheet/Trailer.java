@@ -107,7 +107,7 @@ public record Trailer(
         @Field(
                         value = "from the coupling to the centre of its axles",
                         in = Dimension.LENGTH,
-                        within = Plausible.ALONG_TRAILER,
+                        within = Plausible.TRAILER_AXLE,
                         find = "a tape",
                         example = "3600 mm")
                 Figure axle,

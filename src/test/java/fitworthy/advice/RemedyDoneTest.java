@@ -12,6 +12,7 @@ import fitworthy.advice.remedy.RemedyTable;
 import fitworthy.book.House;
 import fitworthy.book.Severity;
 import fitworthy.engine.RuleEngine;
+import fitworthy.figures.measure.Measure;
 import fitworthy.printout.words.Wording;
 import fitworthy.proof.Cases;
 import fitworthy.sheet.Sheet;
@@ -163,7 +164,8 @@ class RemedyDoneTest {
                         && !was.key().equals(finding.key())
                         && severity(was).compareTo(severity(now)) <= 0);
         // Of what is at least so much over nothing can be said once the known part is within the limit.
-        boolean known = !finding.judged().measure().isAtLeast();
+        boolean known = !finding.judged().measure().isAtLeast()
+                && finding.evidence().stream().noneMatch(Measure::isAtLeast);
         if (known && after.notAssessed().stream().anyMatch(open -> open.key().equals(finding.key()))) {
             wrong.add("cannot be assessed any more");
         }

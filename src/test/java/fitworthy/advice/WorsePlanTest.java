@@ -176,6 +176,8 @@ class WorsePlanTest {
             Map.entry("towing.coupling-below-plate", List.of("towing.coupling-over")),
             Map.entry("towing.breakaway-short", List.of("towing.breakaway-missing")),
             Map.entry("tyres.passenger-on-truck", List.of("tyres.load-over")),
+            Map.entry("body.slides-forward", List.of("body.straps-in-vain")),
+            Map.entry("body.slides-aside", List.of("body.straps-in-vain")),
             Map.entry("body.rails-weak", List.of("body.rails-yield")),
             Map.entry("body.battery-vent-small", List.of("electrical.battery-gas")),
             Map.entry("across.tanks-not-full", List.of("mass.gvm-over", "mass.axle-over")),

@@ -6,10 +6,17 @@ import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Places;
 import fitworthy.figures.plan.PointMass;
 import fitworthy.figures.plan.PointMass.Sort;
+import fitworthy.figures.plan.PracticeId;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
+import fitworthy.schema.FieldSchema;
+import fitworthy.schema.RecordSchema;
 import fitworthy.sheet.BodyDetails.Body;
 import fitworthy.sheet.Fitment;
+import fitworthy.sheet.IntakeDetails.Snorkel;
+import fitworthy.sheet.Sheet;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -31,41 +38,100 @@ final class Height {
 
     private Height() {}
 
-    /** A part and how high it is known to reach. */
-    private record Reaching(String name, Figure top) {}
+    private static final Comparator<Reaching> HIGHEST = Comparator.comparingDouble(reaching -> reaching.top.value());
+
+    private static final FieldSchema SPACE = RecordSchema.of(Fitment.class).field("space");
 
     /**
-     * The highest part. A middle tells that it is too high but never that it is not: that is told only where the space of
-     * each part that stands on the roof, and of each body, is given. Aerials fold and are looked at by themselves.
+     * A part or a piece of cargo.
+     *
+     * @param top how high it is known to reach
+     * @param unseen what would tell its top, where only its middle is known and its top would matter
+     */
+    private record Reaching(String name, Figure top, Optional<Missing> unseen) {}
+
+    /**
+     * The highest of parts and cargo. A middle tells that it is too high but never that it is not: what is on the roof and has
+     * its middle near the headroom is asked for its top, and that all fits is told only where the space of each part on the
+     * roof, and of each body, is given. Aerials fold and are looked at by themselves.
      */
     static void loading(Loading loading, List<Measure> measures) {
         Figure headroom = loading.plan().sheet().trip().headroom();
+        if (!headroom.known()) {
+            return;
+        }
+        Figure near = headroom.minus(loading.plan().practice(PracticeId.ACROSS_REACH_MOST));
         List<Fitment> parts = loading.plan().sheet().fitments().stream()
                 .filter(part -> loading.carries(part) && part.kind() != Fitment.Kind.AERIAL)
                 .toList();
+        List<Reaching> all = reaching(loading, parts, near);
+        Optional<Reaching> unseen =
+                all.stream().filter(reaching -> reaching.unseen.isPresent()).max(HIGHEST);
+        Optional<Reaching> highest =
+                all.stream().filter(reaching -> reaching.top.known()).max(HIGHEST);
+        boolean over =
+                highest.filter(reaching -> reaching.top.isAbove(headroom)).isPresent();
+        if (unseen.isPresent() && !over) {
+            unseen.ifPresent(reaching -> measures.add(
+                    Measure.of(TOP, reaching.name, Figure.missing(reaching.unseen.orElseThrow()), headroom)));
+        } else if (over || isSeen(loading.plan().places(), parts)) {
+            highest.ifPresent(reaching -> measures.add(Measure.of(TOP, reaching.name, reaching.top, headroom)));
+        }
+    }
+
+    /** Whether the space of each part on the roof, and of each body, is given, and there is one. */
+    private static boolean isSeen(Places places, List<Fitment> parts) {
+        List<Fitment> high = parts.stream()
+                .filter(part -> isOnRoof(part) || part.details() instanceof Body)
+                .toList();
+        return !high.isEmpty()
+                && high.stream().allMatch(part -> places.space(part).isPresent());
+    }
+
+    /** @param near above which a middle is near the headroom */
+    private static List<Reaching> reaching(Loading loading, List<Fitment> parts, Figure near) {
         Places places = loading.plan().places();
         Map<String, PointMass> masses = new HashMap<>();
         loading.masses().stream()
                 .filter(mass -> mass.sort() == Sort.FITMENT)
                 .forEach(mass -> masses.put(mass.name(), mass));
-        Optional<Reaching> highest = parts.stream()
-                .filter(part -> masses.containsKey(part.name()))
-                .map(part -> new Reaching(part.name(), top(part, places, masses.get(part.name()))))
-                .filter(reaching -> reaching.top.known())
-                .max(Comparator.comparingDouble(reaching -> reaching.top.value()));
-        List<Fitment> high = parts.stream()
-                .filter(part -> part.roof().is(YesNo.YES) || part.details() instanceof Body)
-                .toList();
-        boolean all = !high.isEmpty()
-                && high.stream().allMatch(part -> places.space(part).isPresent());
-        highest.filter(reaching -> headroom.known() && (all || reaching.top.isAbove(headroom)))
-                .ifPresent(reaching -> measures.add(Measure.of(TOP, reaching.name, reaching.top, headroom)));
+        List<Reaching> all = new ArrayList<>();
+        for (Fitment part : parts) {
+            PointMass mass = masses.get(part.name());
+            if (mass != null) {
+                Figure top = top(part, places, mass);
+                boolean unseen = isOnRoof(part) && places.space(part).isEmpty() && top.isAbove(near);
+                all.add(new Reaching(
+                        part.name(),
+                        top,
+                        unseen ? Optional.of(SPACE.missingIn("fitments." + part.name())) : Optional.empty()));
+            }
+        }
+        for (Sheet.Load load : loading.plan().sheet().cargo()) {
+            if (loading.carries(load) && load.roof().is(YesNo.YES)) {
+                Figure top = load.top().or(places.of(load).z());
+                boolean unseen = !load.top().known() && top.isAbove(near);
+                all.add(new Reaching(
+                        load.name(), top, unseen ? load.top().missing().stream().findFirst() : Optional.empty()));
+            }
+        }
+        return all;
+    }
+
+    private static boolean isOnRoof(Fitment part) {
+        return part.roof().is(YesNo.YES);
     }
 
     private static Figure top(Fitment part, Places places, PointMass mass) {
-        return places.space(part)
+        Figure top = places.space(part)
                 .map(space -> space.from().z().most(space.to().z()))
                 .orElse(mass.at().z())
                 .plus(mass.raised());
+        // A snorkel has its head's height beside its place.
+        return part.details() instanceof Snorkel snorkel
+                        && !snorkel.headHeight().isBelow(top)
+                        && snorkel.headHeight().known()
+                ? snorkel.headHeight()
+                : top;
     }
 }

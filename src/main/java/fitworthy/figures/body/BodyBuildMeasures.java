@@ -185,7 +185,9 @@ final class BodyBuildMeasures implements Topic {
     private static void comingOff(Plan plan, Fitment fitment, Body body, List<Measure> measures) {
         String name = fitment.name();
         BodyDetails.HoldDown holdDown = body.holdDown();
-        Held loaded = Held.of(plan, fitment, holdDown.loaded());
+        Figure least = plan.practice(PracticeId.BODY_HOLD_DOWN_LEAST);
+        Held loaded = Held.of(plan, fitment, holdDown.loaded())
+                .orTooMuch(holdDown.points().times(holdDown.limit()), least);
         Figure held = loaded.mass();
         measures.add(Measure.of(HOLD_DOWN, name, LoadBox.holdDown(holdDown.points(), holdDown.limit(), held))
                 .worked(
@@ -194,8 +196,9 @@ final class BodyBuildMeasures implements Topic {
                         in("limit", holdDown.limit(), "kg"),
                         in("held", held, "kg"))
                 .worked(loaded.working(holdDown.loaded())));
-        measures.add(Measure.of(HOLD_DOWN_HELD, name, held).worked(loaded.working(holdDown.loaded())));
-        Figure least = plan.practice(PracticeId.BODY_HOLD_DOWN_LEAST);
+        measures.add(Measure.of(HOLD_DOWN_HELD, name, held)
+                .worked(loaded.working(holdDown.loaded()))
+                .asLeast(loaded.least()));
         measures.add(Measure.enough(HOLD_DOWN_NEEDED, name, least.times(held))
                 .worked("needed = least x held", in("least", least, ""), in("held", held, "kg")));
         measures.add(Measure.of(HOLD_DOWN_POINTS, name, holdDown.points()));

@@ -23,8 +23,8 @@ final class DirectLashing {
         return lashings.times(limit).times(share).dividedBy(load);
     }
 
-    /** What each has to bear to hold a share of the weight, in kg; where none pulls that way, the one that has to. */
+    /** What each has to bear to hold a share of the weight, in kg, where some of their pull acts that way. */
     static Figure needed(Figure lashings, Figure share, Figure load, Figure least) {
-        return Derived.of(in -> in[3] * in[2] / (Math.max(1, in[0]) * in[1]), lashings, share, load, least);
+        return Derived.of(in -> in[3] * in[2] / (in[0] * in[1]), lashings, share, load, least);
     }
 }

@@ -62,6 +62,8 @@ final class RestraintMeasures implements Topic {
     private static final MeasureKind BASE_WIDTH =
             number("body.base-width-needed", "mm", 0, "width of base on which it stands by itself");
     private static final MeasureKind STRAPS = number("body.straps-needed", "", 0, "straps that it needs");
+    private static final MeasureKind STRAPS_CAN =
+            yesNo("body.straps-can", "whether as many such straps as there is room for can hold it");
 
     @Override
     public List<MeasureKind> kinds() {
@@ -71,6 +73,7 @@ final class RestraintMeasures implements Topic {
                 HELD,
                 FIXED,
                 STRAPS,
+                STRAPS_CAN,
                 FIXING_HELD,
                 FIXING_NEEDED,
                 TIED_FORWARD,
@@ -97,7 +100,9 @@ final class RestraintMeasures implements Topic {
     }
 
     private static void fixed(Plan plan, Fitment part, Fixing fixing, List<Measure> measures) {
-        Held loaded = Held.of(plan, part, fixing.loaded());
+        Figure least = plan.practice(PracticeId.BODY_FORWARD_LEAST);
+        Held loaded =
+                Held.of(plan, part, fixing.loaded()).orTooMuch(fixing.points().times(fixing.limit()), least);
         Figure held = loaded.mass();
         measures.add(Measure.of(FIXED, part.name(), LoadBox.holdDown(fixing.points(), fixing.limit(), held))
                 .worked(
@@ -106,8 +111,9 @@ final class RestraintMeasures implements Topic {
                         in("limit", fixing.limit(), "kg"),
                         in("held", held, "kg"))
                 .worked(loaded.working(fixing.loaded())));
-        measures.add(Measure.of(FIXING_HELD, part.name(), held).worked(loaded.working(fixing.loaded())));
-        Figure least = plan.practice(PracticeId.BODY_FORWARD_LEAST);
+        measures.add(Measure.of(FIXING_HELD, part.name(), held)
+                .worked(loaded.working(fixing.loaded()))
+                .asLeast(loaded.least()));
         measures.add(Measure.enough(FIXING_NEEDED, part.name(), least.times(held))
                 .worked("needed = least x held", in("least", least, ""), in("held", held, "kg")));
     }
@@ -128,14 +134,24 @@ final class RestraintMeasures implements Topic {
                         pull,
                         angle,
                         weight));
-        measures.add(Measure.enough(STRAPS, load.name(), Straps.needed(lashing, load.mass(), share))
-                .worked(
-                        "straps = (share / grip - 1) x load / (1.5 x pull x sin(angle))",
-                        in("share", share, ""),
-                        grip,
-                        weight,
-                        pull,
-                        angle));
+        Figure needed = Straps.needed(lashing, load.mass(), share);
+        // As many as are planned can be laid, however many that is.
+        Figure most = plan.practice(PracticeId.BODY_STRAPS_MOST).most(lashing.straps());
+        measures.add(Measure.of(
+                STRAPS_CAN,
+                load.name(),
+                needed.isAtMost(most) ? "yes" : "no",
+                needed.missingWith(most, needed).missing()));
+        if (!needed.known() || Double.isFinite(needed.value())) {
+            measures.add(Measure.enough(STRAPS, load.name(), needed)
+                    .worked(
+                            "straps = max(1, (share / grip - 1) x load / (1.5 x pull x sin(angle)))",
+                            in("share", share, ""),
+                            grip,
+                            weight,
+                            pull,
+                            angle));
+        }
     }
 
     /** Grip is left out: it holds until the load begins to move, and the lashings from then on. */
@@ -145,12 +161,12 @@ final class RestraintMeasures implements Topic {
         Pull aside = new Pull(tied.aside(), tied.across());
         if (!tied.stopped().is(YesNo.YES)) {
             measures.add(held(TIED_FORWARD, forward, load, tied, forward.held(tied, load)));
-            measures.add(needed(TIED_FORWARD_NEEDED, forward, load, plan.practice(PracticeId.BODY_FORWARD_LEAST)));
+            needed(TIED_FORWARD_NEEDED, forward, load, plan.practice(PracticeId.BODY_FORWARD_LEAST), measures);
         }
         Pull weaker = aside.held(tied, load).isBelow(back.held(tied, load)) ? aside : back;
         Figure least = aside.held(tied, load).least(back.held(tied, load));
         measures.add(held(TIED_OTHERWISE, weaker, load, tied, least));
-        measures.add(needed(TIED_OTHERWISE_NEEDED, weaker, load, plan.practice(PracticeId.BODY_ASIDE_LEAST)));
+        needed(TIED_OTHERWISE_NEEDED, weaker, load, plan.practice(PracticeId.BODY_ASIDE_LEAST), measures);
     }
 
     /** Lashings that pull one way. @param share of their pull that acts that way */
@@ -170,15 +186,19 @@ final class RestraintMeasures implements Topic {
                         in("load", load.mass(), "kg"));
     }
 
-    private static Measure needed(MeasureKind kind, Pull pull, Sheet.Load load, Figure least) {
-        return Measure.enough(
+    /** Nothing where none of them pulls that way: no strength is enough then. */
+    private static void needed(MeasureKind kind, Pull pull, Sheet.Load load, Figure least, List<Measure> measures) {
+        if (pull.lashings().isZero() || pull.share().isZero()) {
+            return;
+        }
+        measures.add(Measure.enough(
                         kind, load.name(), DirectLashing.needed(pull.lashings(), pull.share(), load.mass(), least))
                 .worked(
-                        "needed = least x load / (max(1, lashings) x share)",
+                        "needed = least x load / (lashings x share)",
                         in("least", least, ""),
                         in("load", load.mass(), "kg"),
                         in("lashings", pull.lashings(), ""),
-                        in("share", pull.share(), "%"));
+                        in("share", pull.share(), "%")));
     }
 
     /** It tips about an edge of its base where braking or a bend asks for more than its weight gives. */

@@ -16,13 +16,18 @@ final class Straps {
     private Straps() {}
 
     /**
-     * What holds the load, as a share of its weight: {@code grip (1 + 1.5 n T sin angle / m)}.
+     * What holds the load, as a share of its weight: {@code grip (1 + 1.5 n T sin angle / m)}. Nothing where no strap presses
+     * it down: its weight alone is no restraint, since it leaves the floor on a rough road (the heavy vehicle regulator's
+     * answers, Australia).
      *
      * @param load its mass m, kg
      */
     static Figure held(Lashing lashing, Figure load) {
         return Derived.of(
-                in -> in[0] * (1 + in[1] * pressed(in[2], in[3]) / in[4]),
+                in -> {
+                    double pressed = in[1] * pressed(in[2], in[3]);
+                    return pressed > 0 ? in[0] * (1 + pressed / in[4]) : 0;
+                },
                 lashing.grip(),
                 lashing.straps(),
                 lashing.tension(),
@@ -33,11 +38,13 @@ final class Straps {
     /**
      * How many such straps hold a share of its weight: {@code (share / grip - 1) m / (1.5 T sin angle)}.
      *
-     * @return not below zero, and not rounded
+     * @return not below one and not rounded; infinite where no number of them does
      */
     static Figure needed(Lashing lashing, Figure load, Figure share) {
         return Derived.of(
-                in -> Math.max(0, (in[0] / in[1] - 1) * in[4] / pressed(in[2], in[3])),
+                in -> in[1] > 0 && pressed(in[2], in[3]) > 0
+                        ? Math.max(1, (in[0] / in[1] - 1) * in[4] / pressed(in[2], in[3]))
+                        : Double.POSITIVE_INFINITY,
                 share,
                 lashing.grip(),
                 lashing.tension(),

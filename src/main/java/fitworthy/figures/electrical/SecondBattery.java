@@ -49,11 +49,20 @@ public record SecondBattery(
         Figure sun = panels.isEmpty()
                 ? Figure.of(0, 0)
                 : BatteryLife.solar(Working.total(panels), trip.sun(), way.voltage());
-        Figure driven = chargers.isEmpty()
-                ? Figure.of(0, 0)
-                : Working.total(chargers).times(given).times(trip.driving());
+        Figure driven =
+                chargers.isEmpty() ? Figure.of(0, 0) : driven(way, Working.total(drains), sun, given, trip.driving());
         return Optional.of(
                 new SecondBattery(way.batteries(), way.capacities(), drains, panels, chargers, given, sun, driven));
+    }
+
+    /** Whether a charger may stop is asked only where it decides: not where the rest is enough, nor all too little. */
+    private static Figure driven(EnergyFlow way, Figure drawn, Figure sun, Figure given, Figure hours) {
+        Figure most = Working.total(way.chargerOutputs()).times(given).times(hours);
+        if (way.mayStop().isEmpty() || drawn.isAbove(sun.plus(most))) {
+            return most;
+        }
+        Figure sure = Working.total(way.sureOutputs()).times(given).times(hours);
+        return drawn.isAtMost(sun.plus(sure)) ? sure : most.missingWith(Figure.missing(way.mayStop()), most);
     }
 
     /** Charge drawn a day, Ah. */

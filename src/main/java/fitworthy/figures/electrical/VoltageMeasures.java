@@ -118,6 +118,7 @@ final class VoltageMeasures implements Topic {
                     BANK,
                     joined.stream()
                             .map(battery -> battery.name() + " (" + battery.shown() + ")")
+                            .sorted()
                             .collect(Collectors.joining(", ")),
                     highest.missing()));
         }
@@ -148,6 +149,7 @@ final class VoltageMeasures implements Topic {
                 BANK,
                 batteries.stream()
                         .map(battery -> battery.name() + " (" + word(((Battery) battery.details()).chemistry()) + ")")
+                        .sorted()
                         .collect(Collectors.joining(", ")),
                 List.of()));
     }

@@ -166,6 +166,11 @@ public final class Measure {
         return known.isKnown() && known.getHeadroom() < 0 ? new Measure(known, loadCase, workings, true) : this;
     }
 
+    /** The same measure, whose number is the least that it can be. @param least whether it is */
+    public Measure asLeast(boolean least) {
+        return new Measure(this, loadCase, workings, least);
+    }
+
     /** Whether its number is the least that it can be, and the rest of it is not known. Not for rules. */
     public boolean isAtLeast() {
         return atLeast;

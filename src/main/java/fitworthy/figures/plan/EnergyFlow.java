@@ -4,6 +4,7 @@ import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.measure.Working.Input;
+import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
@@ -145,13 +146,33 @@ public final class EnergyFlow {
         return left.most(NONE).dividedBy(asked).least(Figure.of(1, 0));
     }
 
-    /** What each charger gives the second battery at most, in A: never more than the power that it takes. */
+    /**
+     * What each charger gives the second battery at most, in A: never more than the power that it takes, and nothing where
+     * it stops as the alternator lowers its voltage.
+     */
     public List<Input> chargerOutputs() {
-        return chargers(charger -> {
-            Charger details = (Charger) charger.details();
-            Figure taken = taken(charger);
-            return details.isolator().is(YesNo.YES) ? taken : details.output().least(taken);
-        });
+        return chargers(charger -> FallingVoltage.stops(plan, charger).is(YesNo.YES) ? NONE : output(charger));
+    }
+
+    /** The same; where it may stop, nothing. */
+    public List<Input> sureOutputs() {
+        return chargers(charger -> FallingVoltage.stops(plan, charger).is(YesNo.NO) ? output(charger) : NONE);
+    }
+
+    /** Of the chargers that may stop, what is not known to tell. */
+    public List<Missing> mayStop() {
+        return chargers().stream()
+                .map(charger -> FallingVoltage.stops(plan, charger))
+                .filter(stops -> !stops.known())
+                .<Missing>map(Choice::missing)
+                .distinct()
+                .toList();
+    }
+
+    private Figure output(Fitment charger) {
+        Charger details = (Charger) charger.details();
+        Figure taken = taken(charger);
+        return details.isolator().is(YesNo.YES) ? taken : details.output().least(taken);
     }
 
     /** What a charger takes at its input, in A at the voltage of the second battery. */

@@ -21,8 +21,9 @@ import java.util.Set;
  *
  * @param mass in kg
  * @param contents what the sheet puts in or on it
+ * @param least whether more may be in it, since nobody says what the points hold
  */
-public record Held(Figure mass, List<Input> contents) {
+public record Held(Figure mass, List<Input> contents, boolean least) {
 
     /** @param written what the sheet says that the points hold */
     public static Held of(Plan plan, Fitment part, Figure written) {
@@ -32,7 +33,19 @@ public record Held(Figure mass, List<Input> contents) {
                 .max(Comparator.comparingDouble(
                         contents -> Working.total(contents).value()))
                 .orElseThrow();
-        return new Held(written.most(part.mass()).most(Working.total(heaviest)), heaviest);
+        return new Held(written.most(part.mass()).most(Working.total(heaviest)), heaviest, false);
+    }
+
+    /**
+     * Where what is written is not known, what the sheet puts in it, if the points are too weak for that alone: more would
+     * not help them.
+     *
+     * @param bears what the points bear together, kg
+     * @param least what they have to bear over what they hold
+     */
+    public Held orTooMuch(Figure bears, Figure least) {
+        Figure sure = Working.total(contents);
+        return mass.known() || !bears.isBelow(least.times(sure)) ? this : new Held(sure, contents, true);
     }
 
     /** How that came about. */

@@ -122,19 +122,19 @@ public final class RadioMeasures implements Topic {
                             in("least", least, "deg"),
                             in("to the eye", RadioRange.toTheEye(eye, at), "mm")));
         });
-        boolean roof = aerial.place().is(RadioDetails.AerialPlace.ROOF);
-        if (roof && !aerial.folds().is(YesNo.YES)) {
+        Figure headroom = plan.sheet().trip().headroom();
+        // One that stands elsewhere is asked whether it folds only where its tip is higher than the way is.
+        boolean judged = aerial.place().is(RadioDetails.AerialPlace.ROOF)
+                || aerial.place().known()
+                        && (aerial.folds().is(YesNo.NO) || aerial.tip().isAbove(headroom));
+        if (judged && !aerial.folds().is(YesNo.YES)) {
             Figure tip = aerial.folds().known()
                     ? aerial.tip()
                     : Figure.missing(aerial.folds().missing());
-            measures.add(
-                    Measure.of(HEIGHT, fitment.name(), tip, plan.sheet().trip().headroom()));
+            measures.add(Measure.of(HEIGHT, fitment.name(), tip, headroom));
         } else if (!aerial.place().known()) {
             measures.add(Measure.of(
-                    HEIGHT,
-                    fitment.name(),
-                    Figure.missing(aerial.place().missing()),
-                    plan.sheet().trip().headroom()));
+                    HEIGHT, fitment.name(), Figure.missing(aerial.place().missing()), headroom));
         }
     }
 

@@ -44,11 +44,14 @@ public final class HitchMeasures implements Topic {
             rated("towing.coupling-plate", "kg", 0, "greatest mass of the trailer", "the plate of the coupling");
     public static final MeasureKind FORCE =
             rated("towing.force", "kN", 2, "force that the greatest masses put on the coupling", "its plate");
-    public static final MeasureKind BALL = rated("towing.ball", "kg", 0, "load on the ball", "ball load limit");
+    public static final MeasureKind BALL =
+            rated("towing.ball", "kg", 0, "load on the ball", "ball load limit").signed();
     private static final MeasureKind TOWED = yesNo("towing.towed", "whether a loading tows it");
-    private static final MeasureKind BALL_LOAD = number("towing.ball-load", "kg", 0, "load on the ball");
+    private static final MeasureKind BALL_LOAD =
+            number("towing.ball-load", "kg", 0, "load on the ball").signed();
     private static final MeasureKind BALL_SHARE = number(
                     "towing.ball-share", "%", 1, "ball load as a share of the loaded trailer")
+            .signed()
             .bothWays();
     private static final MeasureKind BALL_NEEDED =
             number("towing.ball-needed", "kg", 0, "least load on the ball for the loaded trailer");
@@ -205,17 +208,24 @@ public final class HitchMeasures implements Topic {
 
     private static void ball(Plan plan, Trailer trailer, List<Measure> measures) {
         Working[] worked = BallLoad.of(plan.sheet()).orElseThrow().working();
-        measures.add(Measure.of(BALL, "vehicle", trailer.ball(), plan.ratings().ball())
-                .worked(worked));
-        measures.add(Measure.of(
-                        BALL, "tow bar", trailer.ball(), plan.towBar().plate().ball())
-                .worked(worked));
-        measures.add(Measure.of(
-                        BALL,
-                        "trailer coupling",
-                        trailer.ball(),
-                        trailer.coupling().ball())
-                .worked(worked));
+        // A limit of what presses down is not kept by what pulls up.
+        if (trailer.onFifthWheel() || !trailer.ball().isBelow(Figure.ZERO)) {
+            measures.add(
+                    Measure.of(BALL, "vehicle", trailer.ball(), plan.ratings().ball())
+                            .worked(worked));
+            measures.add(Measure.of(
+                            BALL,
+                            "tow bar",
+                            trailer.ball(),
+                            plan.towBar().plate().ball())
+                    .worked(worked));
+            measures.add(Measure.of(
+                            BALL,
+                            "trailer coupling",
+                            trailer.ball(),
+                            trailer.coupling().ball())
+                    .worked(worked));
+        }
         if (!trailer.onFifthWheel()) {
             measures.add(Measure.of(BALL_LOAD, "tow ball", trailer.ball()).worked(worked));
             measures.add(Measure.of(BALL_SHARE, "tow ball", trailer.ball().dividedBy(trailer.mass()))

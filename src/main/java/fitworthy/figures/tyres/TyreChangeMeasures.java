@@ -2,6 +2,7 @@ package fitworthy.figures.tyres;
 
 import static fitworthy.figures.measure.MeasureKind.number;
 import static fitworthy.figures.measure.MeasureKind.rated;
+import static fitworthy.figures.measure.MeasureKind.word;
 import static fitworthy.figures.measure.MeasureKind.yesNo;
 import static fitworthy.figures.measure.Working.in;
 
@@ -62,12 +63,21 @@ final class TyreChangeMeasures implements Topic {
     private static final MeasureKind OUTSIDE = number(
                     "tyres.outside", "mm", 0, "how far the tyres stand beyond the body")
             .signed();
+    private static final MeasureKind INWARD_BY =
+            word("tyres.inward-by", "what brings the wheels further in", Inward.class);
     private static final MeasureKind SPARE_SAME =
             yesNo("tyres.spare-same", "whether the spare is of the same size as the tyres on the road");
     private static final MeasureKind CLEARANCE = number("tyres.clearance", "mm", 1, "least gap round the tyre");
 
     private static final FieldSchema SPARE_SIZE =
             RecordSchema.of(Vehicle.Spare.class).field("size");
+
+    /** Of wheels and spacers, what can be chosen otherwise. */
+    private enum Inward {
+        MORE_OFFSET,
+        THINNER_SPACERS,
+        THINNER_SPACERS_OR_MORE_OFFSET
+    }
 
     @Override
     public List<MeasureKind> kinds() {
@@ -87,6 +97,7 @@ final class TyreChangeMeasures implements Topic {
                 TRACK,
                 TRACK_PASSENGER,
                 OUTSIDE,
+                INWARD_BY,
                 SPARE_SAME,
                 CLEARANCE);
     }
@@ -108,6 +119,7 @@ final class TyreChangeMeasures implements Topic {
             measures.add(Measure.of(CLEARANCE, "tyres", tyres.clearance()));
             if (!isCertified(plan)) {
                 measures.add(outside(plan));
+                measures.add(Measure.of(INWARD_BY, "wheels", Choice.of(inward(plan, newWheels, spacers))));
             }
         }
         if (newTyres) {
@@ -183,12 +195,28 @@ final class TyreChangeMeasures implements Topic {
         Figure track = Track.widest(plan);
         Figure width = plan.tyreSet().width();
         Figure body = plan.vehicle().size().bodyWidth();
-        return Measure.of(OUTSIDE, "tyres", track.plus(width).minus(body).times(0.5))
+        return Measure.of(OUTSIDE, "tyres", standOut(plan))
                 .worked(
                         "outside = (track + width - body) / 2",
                         in("track", track, "mm"),
                         in("width", width, "mm"),
                         in("body", body, "mm"));
+    }
+
+    /** Thinner spacers alone where the wheels stay and the spacers are as thick as the tyres stand out. */
+    private static Inward inward(Plan plan, boolean newWheels, boolean spacers) {
+        if (!spacers) {
+            return Inward.MORE_OFFSET;
+        }
+        boolean tooThin = standOut(plan).isAbove(Track.spacer(plan));
+        return newWheels || tooThin ? Inward.THINNER_SPACERS_OR_MORE_OFFSET : Inward.THINNER_SPACERS;
+    }
+
+    private static Figure standOut(Plan plan) {
+        return Track.widest(plan)
+                .plus(plan.tyreSet().width())
+                .minus(plan.vehicle().size().bodyWidth())
+                .times(0.5);
     }
 
     private static boolean isCertified(Plan plan) {

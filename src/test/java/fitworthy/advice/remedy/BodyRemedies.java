@@ -14,7 +14,6 @@ import static fitworthy.advice.remedy.Where.of;
 
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.sheet.Fitment;
-import fitworthy.sheet.Sheet;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import java.util.ArrayList;
@@ -52,28 +51,15 @@ final class BodyRemedies {
 
     private BodyRemedies() {}
 
-    /** Such lashings, and one each way where there is none. */
-    private static List<Node.Mapping> tied(Node.Mapping tree, Sheet sheet, Finding finding, Amount amount) {
-        return set(at("cargo.{subject}.tied.limit")).done(tree, sheet, finding, amount).stream()
-                .map(changed -> {
-                    Node.Mapping held = changed;
-                    for (String way : List.of("forward", "back", "aside")) {
-                        NodePath path = NodePath.of("cargo", finding.judged().subject(), "tied", way);
-                        held = changed(held, path, now -> Math.max(1, now), "", true);
-                    }
-                    return held;
-                })
-                .toList();
-    }
-
     static void into(RemedyTable table) {
         table.rule(
                 "body.slides-forward body.slides-aside",
-                says("Put ", " such", set(at("cargo.{subject}.lashing.straps"))));
-        table.told(RemedyTable.LEFT_OR_USUAL, "body.load-loose body.departure-low body.breakover-low");
+                says("such straps to ", ",", set(at("cargo.{subject}.lashing.straps"))));
+        table.told(
+                RemedyTable.LEFT_OR_USUAL, "body.load-loose body.departure-low body.breakover-low body.straps-in-vain");
         table.rule(
                 "body.tied-slides-forward body.tied-slides-aside",
-                says("lashings for ", " or more", BodyRemedies::tied));
+                says("lashings for ", " or more", set(at("cargo.{subject}.tied.limit"))));
         table.rule("body.load-tips-forward", says("on a base ", " long", set(at("cargo.{subject}.footing.length"))));
         table.rule("body.load-tips-aside", says("on a base ", " wide", set(at("cargo.{subject}.footing.width"))));
         table.rule("body.shaft-whirls", says("piece to ", " between", set(at("fitments.{subject}.shaft.span"))));

@@ -71,10 +71,14 @@ final class ElectricalRemedies {
                 says("terminal, ", " nearer", less(fuse("distance"))));
         table.rule(
                 "electrical.panel-full", says("with ", " ways", set(of(Fitment.Kind.SWITCH_PANEL, "vehicle", "ways"))));
+        table.rule(
+                "electrical.panels-regroup",
+                says("Connect ", " in each", set(at("fitments.{subject}.in-series")))
+                        .and(says("string, and ", " strings", set(at("fitments.{subject}.strings")))));
         table.told(
                 RemedyTable.LEFT_OR_USUAL,
                 "electrical.batteries-apart electrical.batteries-mixed electrical.charger-gains electrical.lithium-charged-in-frost electrical.lithium-idle-in-frost"
-                        + " electrical.panels-over electrical.panels-over-cold electrical.panels-strong");
+                        + " electrical.panels-over electrical.panels-over-cold electrical.panels-strong electrical.panels-unlike");
     }
 
     private static Where fuse(String field) {

@@ -57,11 +57,11 @@ final class TyreRemedies {
         table.rule(
                 "tyres.track-wide tyres.track-wide-passenger",
                 says(
-                        "with ",
-                        " less",
+                        "Take ",
+                        " off",
                         (tree, sheet, finding, amount) ->
                                 further(tree, sheet, finding, new Amount(amount.value() / 2, amount.unit()))));
-        table.rule("tyres.outside", says("with ", " more offset", TyreRemedies::further));
+        table.rule("tyres.outside", says("in by ", " with", TyreRemedies::further));
         table.rule("tyres.spacer-thread-short", says("hold ", " of thread", set(at("fitments.{subject}.engaged"))));
         table.rule("tyres.pressure-low", says("plan ", " or more", (tree, sheet, finding, amount) -> set(tyres(
                         finding.judged().subject().split(" ")[0] + "-pressure"))

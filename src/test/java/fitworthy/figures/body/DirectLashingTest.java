@@ -42,14 +42,4 @@ class DirectLashingTest {
                 .value();
         assertEquals(8 * 313.9 / 271.6, needed / 1000, 0.01);
     }
-
-    /** Where none pulls that way, one has to: 0.8 of 100 kg at half of its pull. */
-    @Test
-    void whereNoneHoldsOneHasTo() {
-        assertEquals(
-                160,
-                DirectLashing.needed(Figure.of(0), Figure.of(0.5), Figure.of(100), Figure.of(0.8))
-                        .value(),
-                1e-9);
-    }
 }

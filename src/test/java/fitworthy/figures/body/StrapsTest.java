@@ -1,6 +1,7 @@
 package fitworthy.figures.body;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
@@ -34,13 +35,23 @@ class StrapsTest {
         assertEquals(0.8, Straps.held(straps(needed, 45, 0.3), Figure.of(500)).value(), 1e-9);
     }
 
+    /** What grips enough by itself needs one to press it down, without which it is held by nothing. */
     @Test
-    void whatTheGripHoldsNeedsNoStrap() {
+    void gripAloneHoldsNothing() {
         assertEquals(
-                0,
+                1,
                 Straps.needed(straps(0, 45, 0.6), Figure.of(500), Figure.of(0.5))
                         .value());
-        assertEquals(0.6, Straps.held(straps(0, 45, 0.6), Figure.of(500)).value(), 1e-12);
+        assertEquals(0, Straps.held(straps(0, 45, 0.6), Figure.of(500)).value());
+        assertEquals(0, Straps.held(straps(3, 0, 0.6), Figure.of(500)).value());
+    }
+
+    @Test
+    void whatPressesNothingOrGripsNothingIsNeverEnough() {
+        assertTrue(Double.isInfinite(
+                Straps.needed(straps(2, 0, 0.6), Figure.of(500), Figure.of(0.5)).value()));
+        assertTrue(Double.isInfinite(
+                Straps.needed(straps(2, 45, 0), Figure.of(500), Figure.of(0.5)).value()));
     }
 
     /**

@@ -265,6 +265,7 @@ class RoomTest {
                 "",
                 spot.roof(),
                 Figure.missing(new Missing("", "", "a tape")),
+                Figure.missing(new Missing("", "", "a tape")),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty()));
