@@ -190,11 +190,11 @@ public final class Plan {
     private Vehicle.Ratings upgraded(MassDetails.RatingUpgrade upgrade) {
         Vehicle.Ratings made = vehicle().ratings();
         return new Vehicle.Ratings(
-                after(upgrade, upgrade.gvm(), made.gvm()),
-                after(upgrade, upgrade.gcm(), made.gcm()),
-                after(upgrade, upgrade.frontAxle(), made.frontAxle()),
-                after(upgrade, upgrade.rearAxle(), made.rearAxle()),
-                after(upgrade, upgrade.towing(), made.towing()),
+                upgrade.gvm().or(made.gvm()),
+                upgrade.gcm().or(made.gcm()),
+                upgrade.frontAxle().or(made.frontAxle()),
+                upgrade.rearAxle().or(made.rearAxle()),
+                upgrade.towing().or(made.towing()),
                 made.towingStated(),
                 made.towingUnbraked(),
                 made.ball(),
@@ -203,13 +203,6 @@ public final class Plan {
                 made.roofAtRest(),
                 made.cogHeight(),
                 made.levelling());
-    }
-
-    /** A rating after an upgrade; not known where nobody says how that is approved, if at all. */
-    private static Figure after(MassDetails.RatingUpgrade upgrade, Figure raised, Figure made) {
-        return raised.known() && !upgrade.approval().known()
-                ? Figure.missing(upgrade.approval().missing())
-                : raised.or(made);
     }
 
     public TowingDetails.TowBar towBar() {
