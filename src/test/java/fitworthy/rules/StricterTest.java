@@ -32,9 +32,13 @@ class StricterTest {
         }
         assertTrue(told > 50, "told " + told);
         // Compared by two rules in different ways, or by none: the distances at which a mirror's field is worked out,
-        // the share from which a figure is asked, and how panels rise in the cold.
+        // the share from which a figure is asked, how panels rise in the cold, how far above its middle a top may be,
+        // and
+        // how many straps there is room for.
         assertEquals(
                 Set.of(
+                        "across.reach-most",
+                        "body.straps-most",
                         "electrical.cable-share",
                         "electrical.panel-rise",
                         "fuel.exhaust-gap-floor",

@@ -119,6 +119,7 @@ final class RestraintMeasures implements Topic {
     }
 
     private static void strapped(Plan plan, Sheet.Load load, Lashing lashing, List<Measure> measures) {
+        boolean pressed = !lashing.straps().isZero() && !lashing.angle().isZero();
         Working.Input grip = in("grip", lashing.grip(), "%");
         Working.Input weight = in("load", load.mass(), "kg");
         Working.Input pull = in("pull", lashing.tension(), "kg");
@@ -128,7 +129,10 @@ final class RestraintMeasures implements Topic {
         measures.add(Measure.of(STOPPED, load.name(), lashing.stopped()));
         measures.add(Measure.of(HELD, load.name(), Straps.held(lashing, load.mass()))
                 .worked(
-                        "held = grip x (1 + straps x 1.5 x pull x sin(angle) / load)",
+                        // Grip counts only where something presses the load down.
+                        pressed
+                                ? "held = grip x (1 + straps x 1.5 x pull x sin(angle) / load)"
+                                : "held = grip x straps x 1.5 x pull x sin(angle) / load",
                         grip,
                         in("straps", lashing.straps(), ""),
                         pull,

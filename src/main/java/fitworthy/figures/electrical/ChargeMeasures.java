@@ -202,7 +202,7 @@ public final class ChargeMeasures implements Topic {
                             List.of(
                                     in("power", power, "W"),
                                     in("hours", trip.sun(), "h"),
-                                    in("voltage", first.voltage(), "V"))),
+                                    in("voltage", way.voltage(), "V"))),
                     new Working.Sum("power", battery.panels())
                 };
         Working[] charged = battery.chargers().isEmpty()

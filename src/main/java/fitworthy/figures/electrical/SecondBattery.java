@@ -44,25 +44,31 @@ public record SecondBattery(
         }
         Sheet.Trip trip = loading.plan().sheet().trip();
         List<Input> panels = way.panels();
-        List<Input> chargers = way.chargerOutputs();
-        Figure given = chargers.isEmpty() ? Figure.of(1, 0) : way.given();
+        boolean none = way.chargers().isEmpty();
+        Figure given = none ? Figure.of(1, 0) : way.given();
         Figure sun = panels.isEmpty()
                 ? Figure.of(0, 0)
                 : BatteryLife.solar(Working.total(panels), trip.sun(), way.voltage());
+        List<Input> chargers = outputs(way, Working.total(drains).minus(sun), given.times(trip.driving()));
         Figure driven =
-                chargers.isEmpty() ? Figure.of(0, 0) : driven(way, Working.total(drains), sun, given, trip.driving());
+                none ? Figure.of(0, 0) : Working.total(chargers).times(given).times(trip.driving());
         return Optional.of(
                 new SecondBattery(way.batteries(), way.capacities(), drains, panels, chargers, given, sun, driven));
     }
 
-    /** Whether a charger may stop is asked only where it decides: not where the rest is enough, nor all too little. */
-    private static Figure driven(EnergyFlow way, Figure drawn, Figure sun, Figure given, Figure hours) {
-        Figure most = Working.total(way.chargerOutputs()).times(given).times(hours);
-        if (way.mayStop().isEmpty() || drawn.isAbove(sun.plus(most))) {
-            return most;
-        }
-        Figure sure = Working.total(way.sureOutputs()).times(given).times(hours);
-        return drawn.isAtMost(sun.plus(sure)) ? sure : most.missingWith(Figure.missing(way.mayStop()), most);
+    /**
+     * What each charger gives. Whether one may stop is asked only where it decides: not where the rest is enough, nor where
+     * all together are too little.
+     *
+     * @param needed of them a day, Ah
+     * @param hours for which they give it
+     */
+    private static List<Input> outputs(EnergyFlow way, Figure needed, Figure hours) {
+        List<Input> most = way.chargerOutputs();
+        List<Input> sure = way.sureOutputs();
+        return needed.isAbove(Working.total(most).times(hours))
+                ? most
+                : needed.isAtMost(Working.total(sure).times(hours)) ? sure : way.toldOutputs();
     }
 
     /** Charge drawn a day, Ah. */

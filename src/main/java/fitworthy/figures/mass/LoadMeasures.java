@@ -43,7 +43,7 @@ public final class LoadMeasures implements Topic {
                     "mass.combined", "kg", 0, "loaded mass of vehicle and trailer together", "GCM")
             .byLoading();
     private static final MeasureKind BALL =
-            number("mass.ball", "kg", 0, "load on the tow ball").byLoading();
+            number("mass.ball", "kg", 0, "load on the tow ball").signed().byLoading();
     private static final MeasureKind FRONT_LIFT = number(
                     "mass.front-lift", "%", 1, "front axle load lost against the bare vehicle")
             .byLoading();

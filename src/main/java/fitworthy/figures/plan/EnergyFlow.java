@@ -159,14 +159,12 @@ public final class EnergyFlow {
         return chargers(charger -> FallingVoltage.stops(plan, charger).is(YesNo.NO) ? output(charger) : NONE);
     }
 
-    /** Of the chargers that may stop, what is not known to tell. */
-    public List<Missing> mayStop() {
-        return chargers().stream()
-                .map(charger -> FallingVoltage.stops(plan, charger))
-                .filter(stops -> !stops.known())
-                .<Missing>map(Choice::missing)
-                .distinct()
-                .toList();
+    /** The same; where it may stop, what is not known to tell. */
+    public List<Input> toldOutputs() {
+        return chargers(charger -> {
+            Choice<YesNo> stops = FallingVoltage.stops(plan, charger);
+            return !stops.known() ? Figure.missing(stops.missing()) : stops.is(YesNo.YES) ? NONE : output(charger);
+        });
     }
 
     private Figure output(Fitment charger) {
@@ -237,11 +235,11 @@ public final class EnergyFlow {
                 .toList();
     }
 
-    /** Nominal voltage of the second battery, of the first where there are several. */
+    /** Nominal voltage of the second battery, the lowest where there are several. */
     public Figure voltage() {
         return batteries().stream()
-                .findFirst()
                 .map(Battery::voltage)
+                .reduce(Figure::least)
                 .orElse(Figure.missing(
                         new Missing("fitments", "the battery that circuits hang on as a second one", "the plan")));
     }
