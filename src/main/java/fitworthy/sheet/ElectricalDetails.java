@@ -120,6 +120,11 @@ public sealed interface ElectricalDetails extends Details {
                     Figure mostCurrent)
             implements ElectricalDetails {
 
+        /** Whether the alternator feeds it, as it does where the sheet does not say. */
+        public boolean fromAlternator() {
+            return !fedBy.known() || fedBy.is(Source.ALTERNATOR);
+        }
+
         public enum Source {
             ALTERNATOR,
             SUN,

@@ -89,13 +89,12 @@ final class SolarMeasures implements Topic {
         Measure measure = Measure.of(AMPERES, fitment.name(), Working.total(all), most)
                 .atLeast(Working.total(
                         all.stream().filter(one -> one.figure().known()).toList()));
-        for (Fitment other : beside) {
-            measure = measure.worked(
-                    (beside.size() > 1 ? other.name() : "current") + " = of one x strings",
-                    in("of one", details(other).shortCircuit(), "A"),
-                    in("strings", details(other).strings(), ""));
-        }
-        return beside.size() > 1 ? measure.worked(new Working.Sum("current", all)) : measure;
+        return beside.size() > 1
+                ? measure.worked(new Working.Sum("current", all))
+                : measure.worked(
+                        "current = of one x strings",
+                        in("of one", details(fitment).shortCircuit(), "A"),
+                        in("strings", details(fitment).strings(), ""));
     }
 
     private static Measure apart(Fitment fitment, List<Fitment> beside) {

@@ -366,8 +366,7 @@ public final class EnergyFlow {
 
     /** Whether the alternator feeds a charger, as it does where the sheet does not say. */
     public static boolean fromAlternator(Fitment charger) {
-        Charger.Source from = ((Charger) charger.details()).fedBy().value();
-        return from == null || from == Charger.Source.ALTERNATOR;
+        return ((Charger) charger.details()).fromAlternator();
     }
 
     private List<Input> chargers(Function<Fitment, Figure> figure) {

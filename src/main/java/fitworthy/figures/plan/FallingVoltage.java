@@ -16,7 +16,7 @@ public final class FallingVoltage {
     /** Whether the sheet tells anything of it; a charger of which it does not is taken to go on. */
     public static boolean isTold(Plan plan, Fitment fitment) {
         Charger charger = (Charger) fitment.details();
-        return EnergyFlow.fromAlternator(fitment)
+        return charger.fromAlternator()
                 && (isRelay(charger)
                         || charger.startsBy().known()
                         || plan.vehicle().engine().alternatorLowers().known());

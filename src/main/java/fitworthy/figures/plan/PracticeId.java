@@ -42,7 +42,6 @@ public enum PracticeId {
     RECOVERY_STRAP_LEAST("recovery.strap-least"),
     RECOVERY_STRAP_MOST("recovery.strap-most"),
     RECOVERY_WINCH_FACTOR("recovery.winch-factor"),
-    SUSPENSION_DAMPER_LIFT_MOST("suspension.damper-lift-most"),
     SUSPENSION_FREQUENCY_LEAST("suspension.frequency-least"),
     SUSPENSION_JOINT_ANGLE_MOST("suspension.joint-angle-most"),
     SUSPENSION_SAG_MOST("suspension.sag-most"),

@@ -218,11 +218,9 @@ public final class SuspensionMeasures implements Topic {
         measures.add(Measure.of(LOAD_LEAST, name, sure(load, springs.loadLeast()::isAtMost, plan), springs.loadLeast())
                 .worked(floor)
                 .worked(fixedSheet(plan)));
-        // A kit brings dampers; whether they stay is asked unless the maker's are long enough.
-        boolean mayBeShort = !lift.isAtMost(plan.practice(PracticeId.SUSPENSION_DAMPER_LIFT_MOST));
-        if (springs.dampers().is(Dampers.LEFT) && !(lift.value() <= 0)
-                || !springs.dampers().known() && mayBeShort) {
-            measures.add(Measure.of(DAMPER_LIFT, name, lift).given(springs.dampers()));
+        // A kit brings dampers; that they stay is said.
+        if (springs.dampers().is(Dampers.LEFT) && !(lift.value() <= 0)) {
+            measures.add(Measure.of(DAMPER_LIFT, name, lift));
         }
         if (!(lift.value() <= 0)) {
             measures.add(Measure.of(LINES, name, springs.linesReach()));
