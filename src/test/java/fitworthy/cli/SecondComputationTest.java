@@ -927,9 +927,9 @@ class SecondComputationTest {
     @TestFactory
     Stream<DynamicTest> overhangs() {
         return Stream.of(
-                // Alloy tray: front 2270, length 1970, the furthest of the boxes
-                value((2270 + 1970 - LONG) / LONG * 100, TOURING, "body.overhang-long", "vehicle", ON),
-                value(2270 + 1970 - LONG, TOURING, "body.overhang-grown", "vehicle", "towing"),
+                // Wheelbase stretch: rear-overhang 1040, beyond the alloy tray's 2270 + 1970 - 3260 = 980
+                value(1040 / (double) LONG * 100, TOURING, "body.overhang-long", "vehicle", ON),
+                value(1040, TOURING, "body.overhang-grown", "vehicle", "towing"),
                 // size.rear-overhang 1180, beyond the canopy's 2350 + 1850 - 3080 = 1120
                 value(1180 / 3080.0 * 100, OVERLOADED, "body.overhang-long", "vehicle", NO_VAN),
                 value((2270 + 1970 - LONG) / 1970 * 100, TOURING, "body.behind-axle", "Alloy tray"),

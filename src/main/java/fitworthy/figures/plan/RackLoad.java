@@ -20,8 +20,9 @@ import java.util.stream.Collectors;
  * @param rack the name of the rack
  * @param load what stands on it, without itself
  * @param most what it may carry, kg; missing where it takes knowing on which of several racks something stands
+ * @param takes whether it would carry what is put on the roof, by what that stands in or on
  */
-public record RackLoad(String rack, RoofLoad load, Figure most) {
+public record RackLoad(String rack, RoofLoad load, Figure most, Predicate<String> takes) {
 
     /** Those of the racks that are on the roof in a loading, or may be. */
     public static List<RackLoad> of(Loading loading) {
@@ -42,7 +43,11 @@ public record RackLoad(String rack, RoofLoad load, Figure most) {
                 boolean decides = racks.size() > 1
                         && load.sum().isAtMost(most)
                         && !load.sum().plus(open.sum()).isAtMost(most);
-                loads.add(new RackLoad(rack.name(), load, decides ? Figure.missing(on(open)) : most));
+                loads.add(new RackLoad(
+                        rack.name(),
+                        load,
+                        decides ? Figure.missing(on(open)) : most,
+                        all ? in -> true : on(loading.plan().sheet(), rack)));
             }
         }
         return loads;

@@ -27,8 +27,17 @@ import java.util.Optional;
 /** How much more people and cargo may weigh at each place that the sheet has for them, each place by itself. */
 final class Stowage {
 
-    /** A place for people or cargo. @param box the tray or canopy that it is in or on */
-    private record Spot(String name, Point at, Choice<YesNo> roof, Optional<Fitment> box) {}
+    /**
+     * A place for people or cargo.
+     *
+     * @param box the tray or canopy that it is in or on
+     * @param on the name of what it is in or on, as far as it is on the roof; empty where nothing
+     */
+    private record Spot(String name, Point at, Choice<YesNo> roof, Optional<Fitment> box, String on) {
+        Spot(String name, Point at, Choice<YesNo> roof, Optional<Fitment> box) {
+            this(name, at, roof, box, "");
+        }
+    }
 
     private final Loading loading;
     private final Plan plan;
@@ -69,7 +78,7 @@ final class Stowage {
         Step least = Step.plain(Limit.ROOF, told.minus(load), left(told, load));
         for (RackLoad rack : RackLoad.of(loading)) {
             Figure rackLeft = rack.most().minus(rack.load().sum());
-            if (!least.left().isAtMost(rackLeft)) {
+            if (rack.takes().test(spot.on()) && !least.left().isAtMost(rackLeft)) {
                 least = Step.plain(
                         Limit.ROOF, rackLeft, left(rack.most(), rack.load().sum()));
             }
@@ -149,7 +158,8 @@ final class Stowage {
     private void racks(List<Spot> spots) {
         plan.fitments(Fitment.Kind.ROOF_RACK).stream().filter(loading::carries).forEach(rack -> plan.places()
                 .of(rack)
-                .ifPresent(at -> spots.add(new Spot("on " + rack.name(), at, rack.roof(), Optional.empty()))));
+                .ifPresent(at ->
+                        spots.add(new Spot("on " + rack.name(), at, rack.roof(), Optional.empty(), rack.name()))));
     }
 
     /** As far back as anything can stand, where it puts most on the rear axle. */
@@ -170,6 +180,7 @@ final class Stowage {
                         "beside " + piece.name(),
                         plan.places().of(piece),
                         Masses.onRoof(piece, plan.sheet()),
-                        Optional.empty())));
+                        Optional.empty(),
+                        piece.in())));
     }
 }
