@@ -104,8 +104,15 @@ final class SuppliesLoads {
                     .map(mass -> mass.sort() == Sort.BALL ? mass.of(left.ball()) : mass)
                     .toList();
             Figure used = carried.apply(then);
+            Figure more = used.minus(now);
+            Figure gained = left.ball().minus(load.filledIn().ball());
             measures.add(Measure.of(USED_SUPPLIES, subject, used, limit)
-                    .worked("load = as planned + more", in("as planned", now, "kg"), in("more", used.minus(now), "kg"))
+                    .worked("load = as planned + more", in("as planned", now, "kg"), in("more", more, "kg"))
+                    .worked(
+                            "more = share x (ball then - ball)",
+                            in("share", more.dividedBy(gained), ""),
+                            in("ball then", left.ball(), "kg"),
+                            in("ball", load.filledIn().ball(), "kg"))
                     .worked(load.working("ball then", left)));
         }
     }

@@ -9,7 +9,6 @@ import fitworthy.figures.plan.PointMass;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -35,18 +34,17 @@ final class BareHeight {
     /** How it is worked out; nothing where it is the bare vehicle's own. */
     static List<Working> working(Plan plan) {
         List<PointMass> trays = trays(plan);
-        if (trays.isEmpty()) {
+        // One on the vehicle already is in its kerb mass, and of several the sum says too little.
+        if (trays.size() != 1 || isDone(trays.get(0), plan)) {
             return List.of();
         }
-        List<Working.Input> inputs = new ArrayList<>(List.of(
-                in("kerb", plan.vehicle().mass().kerb(), "kg"),
-                in("vehicle", plan.vehicle().mass().cogHeight(), "mm")));
-        for (PointMass tray : trays) {
-            inputs.add(in("tray", tray.mass(), "kg"));
-            inputs.add(in("tray height", tray.at().z(), "mm"));
-        }
-        return List.of(
-                new Working.Formula("bare = vehicle + tray x (tray height - vehicle) / (kerb, with the tray)", inputs));
+        return List.of(new Working.Formula(
+                "unladen = vehicle + tray x (tray height - vehicle) / (kerb + tray)",
+                List.of(
+                        in("kerb", plan.vehicle().mass().kerb(), "kg"),
+                        in("vehicle", plan.vehicle().mass().cogHeight(), "mm"),
+                        in("tray", trays.get(0).mass(), "kg"),
+                        in("tray height", trays.get(0).at().z(), "mm"))));
     }
 
     static boolean isCabChassis(Plan plan) {

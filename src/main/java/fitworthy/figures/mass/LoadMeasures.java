@@ -205,7 +205,10 @@ public final class LoadMeasures implements Topic {
         Figure bareHeight = BareHeight.of(plan);
         measures.add(Measure.of(
                         COG_RISE, "vehicle", axles.cogZ().dividedBy(bareHeight).minus(Figure.of(1, 0)))
-                .worked("rise = height / bare - 1", in("height", axles.cogZ(), "mm"), in("bare", bareHeight, "mm"))
+                .worked(
+                        "rise = height / unladen - 1",
+                        in("height", axles.cogZ(), "mm"),
+                        in("unladen", bareHeight, "mm"))
                 .worked(BareHeight.working(plan).toArray(Working[]::new))
                 .worked(StandingHeight.of(plan, VehicleEnd.FRONT).working("vehicle over the front axle"))
                 .worked(StandingHeight.of(plan, VehicleEnd.REAR).working("vehicle over the rear axle"))

@@ -77,9 +77,7 @@ final class LevellingMeasures implements Topic {
     /** Bars that are not taken off on the way have to suit the ball with supplies and without. */
     private static void bars(
             MeasureKind kind, String hitch, BallLoad load, BallLoad.Left left, Figure limit, List<Measure> measures) {
-        measures.add(
-                left.gone().isEmpty()
-                        ? Measure.of(kind, hitch, load.filledIn().ball(), limit)
-                        : Measure.of(kind, hitch, left.ball(), limit).worked(load.working("load", left)));
+        Measure bars = Measure.of(kind, hitch, left.ball(), limit);
+        measures.add(left.gone().isEmpty() ? bars : bars.worked(load.working("load", left)));
     }
 }

@@ -86,7 +86,9 @@ final class MassRemedies {
                                         "kg",
                                         true))
                         // The load on the ball stays: it is in the GVM that is full.
-                        .map(lower -> sheet.trailer().isEmpty()
+                        .map(lower -> sheet.trailer()
+                                        .filter(trailer -> trailer.mass().known())
+                                        .isEmpty()
                                 ? lower
                                 : changed(
                                         lower,
@@ -121,7 +123,7 @@ final class MassRemedies {
         table.told(
                 RemedyTable.LEFT_OR_USUAL,
                 "mass.gvm-unsure mass.axle-unsure mass.gcm-unsure mass.gvm-tight mass.behind-axle"
-                        + " mass.ball-lever mass.cog-high mass.cog-over mass.cog-untold mass.wheelbase-estimate mass.weighbridge-disagrees mass.weighbridge-beyond-guesses"
+                        + " mass.ball-lever mass.cog-high mass.cog-over mass.cog-untold mass.weighbridge-disagrees mass.weighbridge-beyond-guesses"
                         + " mass.weighbridge-on-guesses mass.found-takes-payload mass.tips-sooner");
     }
 

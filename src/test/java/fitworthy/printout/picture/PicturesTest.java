@@ -206,8 +206,8 @@ class PicturesTest {
                 DRAWN / metre);
         assertEquals(3.26, side.length("dimension-wheelbase") / metre, DRAWN / metre);
         assertEquals(1.24, side.length("dimension-ball") / metre, DRAWN / metre);
-        // Tray: 2270 + 1970 mm from the front axle.
-        assertEquals(2.27 + 1.97 - 3.26, side.length("dimension-overhang") / metre, DRAWN / metre);
+        // The frame after the stretch, which ends behind the tray's 2270 + 1970 - 3260 mm.
+        assertEquals(1.04, side.length("dimension-overhang") / metre, DRAWN / metre);
     }
 
     @Test
