@@ -155,13 +155,8 @@ final class DropMeasures implements Topic {
         Circuit board = above.stream()
                 .max(Comparator.comparing(feed -> share(feeds, feed).value()))
                 .orElseThrow();
-        thicker(
-                circuit,
-                board,
-                own,
-                share(feeds, board),
-                most.minus(total).plus(own).plus(share(feeds, board)),
-                measures);
+        Figure boards = share(feeds, board);
+        thicker(circuit, board, own, boards, most.minus(total).plus(own).plus(boards), measures);
     }
 
     /**

@@ -263,7 +263,7 @@ public final class EnergyFlow {
                 .map(circuit -> in(circuit.name(), onBattery(circuit, daily(circuit)), "Ah"))
                 .toList());
         circuits(circuit -> circuit.battery().is(Circuit.Supply.SECOND)).forEach(feed -> {
-            Figure loads = feeds.behind(feed).stream().map(this::carriedDaily).reduce(NONE, Figure::plus);
+            Figure loads = loadsDaily(feed);
             if (!feeds.behind(feed).isEmpty() && daily(feed).isAbove(loads)) {
                 drains.add(in(feed.name() + ", beyond its loads", daily(feed).minus(loads), "Ah"));
             }
@@ -273,9 +273,13 @@ public final class EnergyFlow {
 
     /** What goes through a circuit a day for all that hangs on it. */
     private Figure carriedDaily(Circuit circuit) {
-        List<Circuit> behind = feeds.behind(circuit);
-        Figure loads = behind.stream().map(this::carriedDaily).reduce(NONE, Figure::plus);
-        return behind.isEmpty() || daily(circuit).isAbove(loads) ? daily(circuit) : loads;
+        Figure loads = loadsDaily(circuit);
+        return feeds.behind(circuit).isEmpty() || daily(circuit).isAbove(loads) ? daily(circuit) : loads;
+    }
+
+    /** What the loads behind a feed take of that. */
+    private Figure loadsDaily(Circuit feed) {
+        return feeds.behind(feed).stream().map(this::carriedDaily).reduce(NONE, Figure::plus);
     }
 
     private Figure daily(Circuit circuit) {

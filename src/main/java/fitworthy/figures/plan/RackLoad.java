@@ -8,7 +8,9 @@ import fitworthy.sheet.Fitment;
 import fitworthy.sheet.MassDetails.RoofRack;
 import fitworthy.sheet.Sheet;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -29,27 +31,29 @@ public record RackLoad(String rack, RoofLoad load, Figure most, Predicate<String
         List<Fitment> racks = loading.plan().fitments(Fitment.Kind.ROOF_RACK).stream()
                 .filter(rack -> loading.carries(rack) && !rack.roof().is(YesNo.NO))
                 .toList();
+        if (racks.isEmpty()) {
+            return List.of();
+        }
+        Sheet sheet = loading.plan().sheet();
+        Map<Fitment, Predicate<String>> on = new LinkedHashMap<>();
+        racks.forEach(rack -> on.put(rack, on(sheet, rack)));
         Set<String> names = racks.stream().map(Fitment::name).collect(Collectors.toSet());
         RoofLoad onRoof = RoofLoad.of(loading).only(name -> !names.contains(name));
-        Predicate<String> onSome =
-                racks.stream().map(rack -> on(loading.plan().sheet(), rack)).reduce(name -> false, Predicate::or);
+        Predicate<String> onSome = on.values().stream().reduce(name -> false, Predicate::or);
         RoofLoad open = onRoof.only(onSome.negate());
         boolean all = racks.size() == 1 && onRoof.only(onSome).loads().isEmpty();
         List<RackLoad> loads = new ArrayList<>();
-        for (Fitment rack : racks) {
-            Figure most = most(rack, RoofLimit.leavesTheSeal(loading.plan().sheet()));
+        on.forEach((rack, stands) -> {
+            Figure most = most(rack, RoofLimit.leavesTheSeal(sheet));
             if (most.known()) {
-                RoofLoad load = all ? onRoof : onRoof.only(on(loading.plan().sheet(), rack));
+                Predicate<String> takes = all ? name -> true : stands;
+                RoofLoad load = onRoof.only(takes);
                 boolean decides = racks.size() > 1
                         && load.sum().isAtMost(most)
                         && !load.sum().plus(open.sum()).isAtMost(most);
-                loads.add(new RackLoad(
-                        rack.name(),
-                        load,
-                        decides ? Figure.missing(on(open)) : most,
-                        all ? in -> true : on(loading.plan().sheet(), rack)));
+                loads.add(new RackLoad(rack.name(), load, decides ? Figure.missing(on(open)) : most, takes));
             }
-        }
+        });
         return loads;
     }
 

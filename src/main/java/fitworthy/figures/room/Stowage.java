@@ -43,12 +43,14 @@ final class Stowage {
     private final Plan plan;
     private final Carrier carrier;
     private final RoofLoad roof;
+    private final List<RackLoad> racks;
 
     private Stowage(Loading loading) {
         this.loading = loading;
         this.plan = loading.plan();
         this.carrier = Carrier.of(loading, mass -> false);
         this.roof = RoofLoad.of(loading);
+        this.racks = RackLoad.of(loading);
     }
 
     /** In kg, by the name of the place. */
@@ -76,7 +78,7 @@ final class Stowage {
             told = other.known() ? told : told.missingWith(Figure.missing(other.missing()), told);
         }
         Step least = Step.plain(Limit.ROOF, told.minus(load), left(told, load));
-        for (RackLoad rack : RackLoad.of(loading)) {
+        for (RackLoad rack : racks) {
             Figure rackLeft = rack.most().minus(rack.load().sum());
             if (rack.takes().test(spot.on()) && !least.left().isAtMost(rackLeft)) {
                 least = Step.plain(
