@@ -87,15 +87,21 @@ public final class BuyTable {
         return parts.stream().map(Part::name).collect(Collectors.joining(", "));
     }
 
-    /** Which part has to be ordered first, and by when; none where that is not known of any. */
+    /**
+     * Which part has to be ordered first, and by when; none where that is not known of any. What is not to be bought as
+     * planned has no such day, and what waits is settled by it.
+     */
     private static Optional<String> earliest(BuyList list) {
         return list.parts().stream()
+                .filter(part -> part.decision() != Decision.NOT_AS_PLANNED)
                 .filter(part -> part.lastDay().isPresent())
                 .min(Comparator.comparing(part -> part.lastDay().orElseThrow()))
-                .map(part -> list.wanted() == null
-                        ? part.name() + ", " + part.lastDay().orElseThrow() + ": ordered later, the work ends later."
-                        : part.name() + " by " + part.lastDay().orElseThrow() + ", to be ready by " + list.wanted()
-                                + ".");
+                .map(part -> (list.wanted() == null
+                                ? part.name() + ", " + part.lastDay().orElseThrow()
+                                        + ": ordered later, the work ends later"
+                                : part.name() + " by " + part.lastDay().orElseThrow() + ", to be ready by "
+                                        + list.wanted())
+                        + (part.decision() == Decision.WAIT ? "; settle first what it waits for." : "."));
     }
 
     /** What is settled before anything is ordered, in a line each. */

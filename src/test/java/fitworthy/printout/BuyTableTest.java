@@ -1,6 +1,7 @@
 package fitworthy.printout;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
@@ -131,6 +132,23 @@ class BuyTableTest {
                 printed(plain(DRAWERS)));
         assertTrue(printed(plain(DRAWERS + "ready-by: 2026-12-11\n"))
                 .contains("Latest order day: Drawers by 2026-12-03, to be ready by 2026-12-11."));
+    }
+
+    /** The bar lacks what it does to the airbags. */
+    @Test
+    void whatWaitsIsSettledByTheLatestOrderDay() throws FaultsException {
+        String bar =
+                """
+                fitments: [{name: Bar, kind: bar, mass: 60 kg +/- 0 kg, at: {x: -700 mm, y: 0 mm, z: 800 mm}, lamps-visible: %s,
+                  lead-time: 7 days, work: {days: 2}}]
+                """;
+        assertTrue(
+                printed(plain(bar.formatted("yes")))
+                        .contains("Latest order day: Bar, 2026-11-25: ordered later, the work ends later; settle\n"
+                                + "  first what it waits for."),
+                printed(plain(bar.formatted("yes"))));
+        assertFalse(
+                printed(plain(bar.formatted("no"))).contains("Latest order day"), printed(plain(bar.formatted("no"))));
     }
 
     @Test
