@@ -14,6 +14,7 @@ import fitworthy.figures.plan.Plan;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import fitworthy.quantity.Money;
+import fitworthy.rules.Guards;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Tank;
@@ -96,6 +97,9 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
     /** A check of it lacks these, or is in order only if they hold. */
     public record Unknown(List<Missing> figures) implements Reason {}
 
+    /** A check of it needs what the rule book does not record in the sheet's region. */
+    public record Unruled(List<Missing> values) implements Reason {}
+
     /** It belongs to a choice of the sheet that is still open. */
     public record Open(Sheet.Option option) implements Reason {}
 
@@ -139,6 +143,7 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
 
         private final Map<String, List<Reason>> reasons = new HashMap<>();
         private final Map<String, Set<Missing>> lacking = new HashMap<>();
+        private final Map<String, Set<Missing>> unruled = new HashMap<>();
         private final List<Group<Finding>> first = new ArrayList<>();
         private final Set<Missing> unknown = new LinkedHashSet<>();
 
@@ -169,11 +174,15 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
                     .filter(finding -> counts(finding.worst().judged()))
                     .forEach(this::found);
             Advice advice = arrangement.advice();
-            advice.notAssessed().forEach(outcome -> lacks(outcome, outcome.waitsFor()));
+            advice.notAssessed().forEach(outcome -> {
+                lacks(outcome, outcome.waitsFor());
+                isUnruled(outcome);
+            });
             advice.held().stream()
                     .filter(outcome -> !isInOrderWherever(outcome))
                     .forEach(outcome -> lacks(outcome, outcome.guesses()));
             lacking.forEach((name, figures) -> reasons.get(name).add(new Unknown(List.copyOf(figures))));
+            unruled.forEach((name, values) -> reasons.get(name).add(new Unruled(List.copyOf(values))));
             sheet.options().stream().filter(option -> option.take().isEmpty()).forEach(this::open);
             Map<String, List<String>> after = new HashMap<>();
             planned.keySet().forEach(name -> after.put(name, heldUpBy(name)));
@@ -245,6 +254,26 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
                         && concerned.comesFirst(outcome.judged())) {
                     unknown.addAll(figures);
                 }
+            }
+        }
+
+        /** What the book does not record, where a finding would keep a part from being ordered. */
+        private void isUnruled(NotAssessed outcome) {
+            Judged judged = outcome.judged();
+            Settled settled = judged.card().settledBy();
+            List<Missing> values =
+                    outcome.waitsFor().stream().filter(Missing::isInBook).toList();
+            if (!values.isEmpty()
+                    && judged.card().severity().value().compareTo(Severity.CONFIRM) <= 0
+                    && (settled == Settled.ANOTHER_CHOICE || settled == Settled.ANSWER)
+                    && Guards.of(
+                                    judged.rule().asRun().condition(),
+                                    judged.card().judges(),
+                                    judged.card().worse())
+                            .mayFireOn(judged.measure())) {
+                concerned.parts(judged).stream().filter(planned::containsKey).forEach(name -> unruled.computeIfAbsent(
+                                name, none -> new LinkedHashSet<>())
+                        .addAll(values));
             }
         }
 

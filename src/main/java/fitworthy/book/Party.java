@@ -5,7 +5,7 @@ public enum Party {
     CUSTOMER("the customer"),
     BUILDER("the builder"),
     /** Who makes or sells a part. */
-    PART_MAKER("the maker or supplier of the part"),
+    PART_MAKER("the maker or supplier"),
     VEHICLE_MAKER("the maker of the vehicle"),
     TRAILER_MAKER("the maker of the trailer"),
     /** Who sells the vehicle. */

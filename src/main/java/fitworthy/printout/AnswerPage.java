@@ -120,6 +120,10 @@ final class AnswerPage {
                         .isEmpty()) {
             return "Find out " + unknown(missing) + ". Until then nothing says that the plan is within its ratings.";
         }
+        List<Missing> leading = Verdict.leading(arrangement);
+        if (!leading.isEmpty()) {
+            return "Find out " + unknown(leading) + ". It could stop this plan.";
+        }
         return TrailerRoom.of(arrangement.advice())
                         .filter(TrailerRoom::isTooHeavyEmpty)
                         .map(room -> room.trailer().name()

@@ -11,6 +11,7 @@ import fitworthy.advice.BuyList.Open;
 import fitworthy.advice.BuyList.Part;
 import fitworthy.advice.BuyList.Reason;
 import fitworthy.advice.BuyList.Unknown;
+import fitworthy.advice.BuyList.Unruled;
 import fitworthy.advice.Costs;
 import fitworthy.advice.Costs.Sum;
 import fitworthy.advice.Outcome.Judged;
@@ -85,7 +86,9 @@ final class BuyJson {
                     reason instanceof Found found ? found.finding().worst().judged() : null;
             List<Missing> fields = reason instanceof Found found
                     ? found.guesses()
-                    : reason instanceof Unknown unknown ? unknown.figures() : List.of();
+                    : reason instanceof Unknown unknown
+                            ? unknown.figures()
+                            : reason instanceof Unruled unruled ? unruled.values() : List.of();
             return new WrittenReason(
                     Words.hyphenated(reason.asksFor().name()),
                     BuyWords.words(reason, part),

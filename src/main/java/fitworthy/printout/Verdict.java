@@ -7,6 +7,7 @@ import fitworthy.advice.Counts;
 import fitworthy.advice.Outcome;
 import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.advice.Ratings;
 import fitworthy.advice.TrailerRoom;
 import fitworthy.advice.TrailerRoom.AtPlate;
@@ -21,6 +22,7 @@ import fitworthy.printout.words.SeverityWords;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Missing;
 import fitworthy.sheet.Guesses;
+import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Trailer;
 import fitworthy.source.Words;
 import java.util.ArrayList;
@@ -78,12 +80,9 @@ public final class Verdict {
             return "This plan cannot be judged yet: not all of its ratings are known and checked."
                     + counted(parts, waived);
         }
-        long open = openStops(arrangement.advice());
-        if (mayStand
-                && open
-                        > arrangement.counts().found().values().stream()
-                                .mapToLong(count -> count)
-                                .sum()) {
+        long open =
+                openStops(arrangement.advice()).map(Outcome::check).distinct().count();
+        if (leadOpenStops(arrangement)) {
             return "Find out first what is missing: "
                     + (open == 1
                             ? "1 check that could stop this plan is not made."
@@ -113,14 +112,38 @@ public final class Verdict {
         return counts.notAssessed() > 0 && counts.figuresMissing() == counts.inBook();
     }
 
-    /** How many checks that could stop the plan lack what its writer can find out. */
-    private static long openStops(Advice advice) {
+    /** The checks that could stop the plan and lack what its writer can find out. */
+    private static Stream<NotAssessed> openStops(Advice advice) {
         return advice.notAssessed().stream()
                 .filter(outcome -> outcome.judged().card().severity().is(Severity.STOP))
-                .filter(outcome -> outcome.missing().stream().noneMatch(Missing::isInBook))
-                .map(Outcome::check)
-                .distinct()
-                .count();
+                .filter(outcome -> outcome.missing().stream().noneMatch(Missing::isInBook));
+    }
+
+    /**
+     * Whether these come before what was found: not before a stop or a change, nor where as much is to be confirmed. A note
+     * asks for nothing.
+     */
+    private static boolean leadOpenStops(Arrangement arrangement) {
+        return arrangement
+                        .advice()
+                        .worst()
+                        .filter(found -> found.compareTo(Severity.CHANGE) <= 0)
+                        .isEmpty()
+                && openStops(arrangement.advice())
+                                .map(Outcome::check)
+                                .distinct()
+                                .count()
+                        > arrangement.counts().found(Severity.CONFIRM);
+    }
+
+    /** What the checks lack that could stop the plan, where they come before what was found; else nothing. */
+    static List<Missing> leading(Arrangement arrangement) {
+        return leadOpenStops(arrangement)
+                ? openStops(arrangement.advice())
+                        .flatMap(outcome -> outcome.missing().stream())
+                        .distinct()
+                        .toList()
+                : List.of();
     }
 
     private static String counted(List<String> parts, String waived) {
@@ -142,11 +165,22 @@ public final class Verdict {
 
     /**
      * Whether the vehicle is within its ratings as it will be loaded, and by how much it is over or what is least spare;
-     * then of a trailer that no loading tows, whether it could be, and of one that nobody knows the mass of, what it passes
-     * at its plate.
+     * then of a trailer that no loading tows, whether it could be, of one that nobody knows the mass of, what it passes
+     * at its plate, and which of each open choice this is told with.
      */
     public static String loaded(Advice advice) {
-        return ofLoadings(advice) + (TrailerRoom.isLeftUntowed(advice) ? " " + untowed(advice) : "") + atPlate(advice);
+        return ofLoadings(advice)
+                + (TrailerRoom.isLeftUntowed(advice) ? " " + untowed(advice) : "")
+                + atPlate(advice)
+                + openChoices(advice.sheet());
+    }
+
+    private static String openChoices(Sheet sheet) {
+        List<String> open = sheet.options().stream()
+                .filter(option -> option.take().isEmpty())
+                .map(option -> option.taken().name() + " (" + option.name() + ")")
+                .toList();
+        return open.isEmpty() ? "" : " Choices still open, told here with: " + Words.few(open, NAMED) + ".";
     }
 
     /** What the rating that is passed furthest leaves in the loadings that keep it; empty where none does. */

@@ -77,6 +77,27 @@ public final class Guards {
         return facts.couldMeet(never ? whole : guards, measure);
     }
 
+    /** Whether the rule may fire on the word of a measure that it judges, whatever else is so. */
+    public boolean mayFireOn(Measure measure) {
+        Facts alone = new Facts(List.of(measure));
+        return !measure.isKnown()
+                || whole.parts().stream()
+                        .filter(part -> part instanceof Match match && judges(match))
+                        .map(Match.class::cast)
+                        .map(match -> new Match(
+                                match.binding(),
+                                match.fact(),
+                                match.key(),
+                                match.comparisons().stream()
+                                        .flatMap(Guards::parts)
+                                        .filter(comparison -> comparison
+                                                .named()
+                                                .allMatch(property -> property.binding() == null
+                                                        && property.property() == Property.WORD))
+                                        .toList()))
+                        .allMatch(words -> alone.meet(words, measure));
+    }
+
     /** Whether something that the rule says of the judged figure comes true as it gets worse. */
     public boolean fireAsItGetsWorse() {
         return ways.contains(-1);

@@ -11,12 +11,14 @@ import fitworthy.advice.BuyList.Decision;
 import fitworthy.advice.BuyList.Found;
 import fitworthy.advice.BuyList.Part;
 import fitworthy.advice.BuyList.Unknown;
+import fitworthy.advice.BuyList.Unruled;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.book.Buying.Settled;
 import fitworthy.book.Severity;
 import fitworthy.figures.plan.Alterations;
 import fitworthy.printout.words.BuyWords;
 import fitworthy.proof.Cases;
+import fitworthy.quantity.Missing;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Tank;
@@ -174,11 +176,31 @@ class BuyListTest {
         assertEquals(List.of("mass.weightless"), found(weightless));
     }
 
-    /** Nobody can bring what the book lacks: whether a mark is asked for in Australia as a whole. */
+    /** Whether a mark is asked for in Australia as a whole is not recorded; where the bar has one it makes no difference. */
     @Test
-    void whatTheBookLacksHoldsUpNothing() throws FaultsException {
-        String before = BAR.replace("marked: yes", "marked: no").replace("region: au-sa", "region: au");
-        assertEquals(Decision.ORDER_NOW, decision(before, "Bar"));
+    void whatTheBookDoesNotSayThereIsAskedFirst() throws FaultsException {
+        String marked = BAR.replace("region: au-sa", "region: au");
+        assertEquals(Decision.ORDER_NOW, decision(marked, "Bar"));
+        Part bar = part(list(marked.replace("marked: yes", "marked: no")), "Bar");
+        assertEquals(Decision.WAIT, bar.decision());
+        assertEquals(
+                List.of("practice value front.bar-mark-needed"),
+                bar.reasons().stream()
+                        .flatMap(reason -> ((Unruled) reason).values().stream())
+                        .map(Missing::path)
+                        .toList());
+        assertEquals(
+                "to be asked, as the rule book does not say it here: whether a bar has to bear the mark of a standard",
+                BuyWords.words(bar.reasons().get(0), bar).replaceFirst(";.*", ""));
+    }
+
+    /** Of the angle before the bar only a note would come. */
+    @Test
+    void whatTheBookDoesNotSayOfANoteHoldsUpNothing() throws FaultsException {
+        String anywhere = BAR.replace("region: au-sa", "region: any");
+        assertTrue(Adviser.advise(Books.engine(), Sheets.plainWith(anywhere)).notAssessed().stream()
+                .anyMatch(outcome -> outcome.judged().id().equals("front.approach-low")));
+        assertEquals(Decision.ORDER_NOW, decision(anywhere, "Bar"));
     }
 
     @Test

@@ -69,7 +69,7 @@ class QuestionsTest {
         answered()
                 .says("Decides 1 change: whether \"Rating kit is not approved")
                 .says("Decides 4 to confirm; first whether")
-                .says("Find it: the kit's approval papers. Ask: the maker or supplier of the part.")
+                .says("Find it: the kit's approval papers. Ask: the maker or supplier.")
                 .says("another region may have one: 3 values (--all lists them).");
     }
 

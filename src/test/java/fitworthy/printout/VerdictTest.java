@@ -46,6 +46,47 @@ class VerdictTest {
                 .collect(Collectors.toMap(BuyList.Part::name, BuyList.Part::decision));
     }
 
+    /** Whether the bar's maker speaks of the airbags could stop the plan; that the grille is hidden is a note. */
+    @Test
+    void aNoteDoesNotComeBeforeWhatCouldStopThePlan() throws FaultsException {
+        String bar =
+                """
+                region: au-sa
+                papers: {insurer-told: yes, warranty: asked}
+                fitments:
+                  - {name: Bar, kind: bar, mass: 40 kg +/- 0 kg, at: {x: -700 mm, y: 0 mm, z: 800 mm}, airbag-statement: %s,
+                     marked: yes, sensors: none-fitted, plate-visible: yes, lamps-visible: yes, lowest: 500 mm, ahead: 500 mm,
+                     grille-hidden: %s}
+                jobs: [{name: Aim, kind: lamp-aim}, {name: Camera, kind: calibration}]
+                """;
+        Arrangement open = Arrangement.of(advice(bar.formatted("ask", "40 %")));
+        assertSays(
+                Verdict.of(open),
+                "Find out first what is missing: 1 check that could stop this plan is not made. 1 note,");
+        assertEquals(1, Verdict.leading(open).size());
+        Arrangement told = Arrangement.of(advice(bar.formatted("yes", "40 %")));
+        assertSays(Verdict.of(told), "Nothing stands in the way. Some points are worth knowing. 1 note");
+        assertEquals(List.of(), Verdict.leading(told));
+        // A stop that is found comes before one that may be.
+        assertSays(
+                Verdict.of(Arrangement.of(
+                        advice(bar.formatted("ask", "40 %").replace("lamps-visible: yes", "lamps-visible: no")))),
+                "Do not go ahead with this plan as it stands.");
+    }
+
+    @Test
+    void whichOfAnOpenChoiceItIsToldWithIsSaid() throws FaultsException {
+        String choice =
+                """
+                fitments:
+                  - {name: Box, kind: other, mass: 40 kg +/- 0 kg, at: {x: 2700 mm, y: 0 mm, z: 700 mm}}
+                options: [{name: Storage, %schoices: [{name: without, parts: []}, {name: box, parts: [Box]}]}]
+                """;
+        assertSays(
+                Verdict.loaded(advice(choice.formatted(""))), "Choices still open, told here with: without (Storage).");
+        assertFalse(Verdict.loaded(advice(choice.formatted("take: box, "))).contains("still open"));
+    }
+
     /** What nobody can bring is told beside the number of all that is missing, where it is more than half of it. */
     @Test
     void whatTheRuleBookLacksIsToldBesideTheNumber() {

@@ -8,6 +8,7 @@ import fitworthy.advice.BuyList.Open;
 import fitworthy.advice.BuyList.Part;
 import fitworthy.advice.BuyList.Reason;
 import fitworthy.advice.BuyList.Unknown;
+import fitworthy.advice.BuyList.Unruled;
 import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
@@ -101,6 +102,12 @@ public final class BuyWords {
         }
         if (reason instanceof Unknown unknown) {
             return fields(unknown.figures(), part);
+        }
+        if (reason instanceof Unruled unruled) {
+            return "to be asked, as the rule book does not say it here: "
+                    + figures(unruled.values().stream()
+                            .map(value -> Words.small(FieldWords.what(value)))
+                            .toList());
         }
         return reason instanceof Open open
                 ? "the choice of " + open.option().name()
