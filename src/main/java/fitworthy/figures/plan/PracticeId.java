@@ -32,6 +32,7 @@ public enum PracticeId {
     INTAKE_FREEBOARD_LEAST("intake.freeboard-least"),
     INTAKE_VELOCITY_MOST("intake.velocity-most"),
     MASS_FRONT_LIFT_MOST("mass.front-lift-most"),
+    MASS_RERATING_REFUSED("mass.rerating-refused"),
     MASS_SIDE_MOST("mass.side-most"),
     MIRRORS_BEYOND_VEHICLE_MOST("mirrors.beyond-vehicle-most"),
     MIRRORS_FAR_DISTANCE("mirrors.far-distance"),
