@@ -13,6 +13,11 @@ public record Ask(
         @Field(value = "what to ask", example = "whether the points on the rails take its pull") String what,
         @Field(value = "what to bring or send", example = "the vehicle's loaded mass") String bring) {
 
+    /** The same asked of another. */
+    Ask of(Party other) {
+        return new Ask(Choice.of(other), of, what, bring);
+    }
+
     /** The questions of a card in a paragraph, a sentence for each. */
     public static String words(List<Ask> asks) {
         return asks.stream().map(Ask::words).collect(Collectors.joining(" "));

@@ -7,6 +7,8 @@ public enum Basis {
     PUBLISHED_SECONDHAND("second-hand source"),
     COMMON_PRACTICE("common practice of the trade"),
     MEMORY("from memory, not checked"),
+    /** Never in a book: what a rule of law rests on where none of its texts is of the country. */
+    ELSEWHERE("texts of other countries alone"),
     /** Never in a book: a value that a house sets over it. */
     HOUSE("set by the shop");
 

@@ -75,7 +75,7 @@ public record Book(
                 tables,
                 usualPlaces,
                 house,
-                new PracticeValues(regions, practice, house, rules, cards),
+                new PracticeValues(regions, practice, house, rules, cards, sources),
                 new FormerIds(cards, practice));
     }
 

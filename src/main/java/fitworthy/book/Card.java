@@ -107,7 +107,21 @@ public record Card(
         return own.isEmpty() ? this : with(severity, own.get());
     }
 
+    /** The same card asking others. */
+    Card asking(List<Ask> others) {
+        return with(severity, new Regional("", "", "", others));
+    }
+
+    /** The same card on other evidence. */
+    Card resting(Basis other, List<String> kept) {
+        return with(severity, new Regional("", "", "", List.of()), Choice.of(other), kept);
+    }
+
     private Card with(Choice<Severity> other, Regional own) {
+        return with(other, own, basis, sources);
+    }
+
+    private Card with(Choice<Severity> other, Regional own, Choice<Basis> known, List<String> texts) {
         return new Card(
                 title,
                 other,
@@ -124,8 +138,8 @@ public record Card(
                 inRegion,
                 mendedBy,
                 buying,
-                basis,
-                sources,
+                known,
+                texts,
                 since,
                 ends,
                 formerly);

@@ -29,7 +29,7 @@ final class Grounds {
     }
 
     void sources(Basis basis, List<String> cited, Told told) {
-        if (basis == Basis.HOUSE) {
+        if (basis == Basis.HOUSE || basis == Basis.ELSEWHERE) {
             told.fault(
                     NodePath.of("basis"),
                     "rests on the word of a shop",

@@ -1,5 +1,7 @@
 package fitworthy.book;
 
+import java.util.Set;
+
 /** Who may be asked. A closed list, so that all that one of them is asked can be put together. */
 public enum Party {
     CUSTOMER("the customer"),
@@ -11,6 +13,8 @@ public enum Party {
     /** Who sells the vehicle. */
     DEALER("the dealer"),
     ENGINEER("the certifying engineer"),
+    /** Who certifies light vehicles that are altered, in New Zealand. */
+    LOW_VOLUME_CERTIFIER("the low volume vehicle certifier"),
     AUTHORITY("the registering authority"),
     INSURER("the insurer"),
     AUTO_ELECTRICIAN("the auto electrician"),
@@ -24,6 +28,9 @@ public enum Party {
     RADIO_AUTHORITY("the authority that licenses radios"),
     /** Who keeps a road, a park, a ferry or a car park. */
     ROUTE("whoever keeps the road, park, ferry or car park");
+
+    /** Who lets an altered vehicle on the road; what a card that asks one of them says is that place's law. */
+    public static final Set<Party> CERTIFYING = Set.of(ENGINEER, LOW_VOLUME_CERTIFIER, AUTHORITY);
 
     private final String words;
 

@@ -27,6 +27,7 @@ final class PracticeValues {
     private final House house;
     private final Map<String, RuleText> rules;
     private final Map<String, Card> cards;
+    private final Map<String, Source> sources;
     private final NavigableSet<LocalDate> changes = new TreeSet<>();
     /** By region and day of change. */
     private final Map<String, Map<LocalDate, EffectiveRules>> looked = new ConcurrentHashMap<>();
@@ -36,7 +37,9 @@ final class PracticeValues {
             Map<String, DatedLimit> practice,
             House house,
             Map<String, RuleText> rules,
-            Map<String, Card> cards) {
+            Map<String, Card> cards,
+            Map<String, Source> sources) {
+        this.sources = sources;
         this.regions = regions;
         this.practice = practice;
         this.house = house;
@@ -63,7 +66,8 @@ final class PracticeValues {
             values.put(id, value(id, lineage, begun));
         }
         Map<String, Card> worded = new TreeMap<>();
-        cards.forEach((id, card) -> worded.put(id, card.in(lineage)));
+        InRegion there = new InRegion(regions, sources, lineage);
+        cards.forEach((id, card) -> worded.put(id, there.card(card)));
         return new EffectiveRules(
                 values,
                 rules.values().stream()

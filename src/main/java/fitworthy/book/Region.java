@@ -1,6 +1,8 @@
 package fitworthy.book;
 
+import fitworthy.quantity.Choice;
 import fitworthy.schema.Field;
+import java.util.List;
 
 /** A region. Its id is the key it stands under. */
 public record Region(
@@ -11,4 +13,12 @@ public record Region(
                                 "what those who measure otherwise there need to convert what is printed; the parent's where"
                                         + " left out",
                         example = "1 mile is 1.61 km.")
-                String units) {}
+                String units,
+        @Field("who is asked there in place of one whom the region does not have; the parent's where left out")
+                List<Instead> askedInstead) {
+
+    /** Who is asked in place of another. */
+    public record Instead(
+            @Field(value = "who is not there", needed = true) Choice<Party> of,
+            @Field(value = "who is asked", needed = true) Choice<Party> ask) {}
+}

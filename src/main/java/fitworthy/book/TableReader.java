@@ -286,7 +286,7 @@ public final class TableReader {
 
     private <R extends Record & TableRow> void evidence(Bound<R> row) {
         Basis basis = row.record().basis().value();
-        if (basis == Basis.HOUSE) {
+        if (basis == Basis.HOUSE || basis == Basis.ELSEWHERE) {
             tell(row, "basis", "rests on the word of a shop", "another basis");
         } else if ((basis == Basis.PUBLISHED || basis == Basis.PUBLISHED_SECONDHAND)
                 && row.record().source().isBlank()) {

@@ -143,7 +143,7 @@ public final class Handbook {
                         "note: worth knowing, nothing to decide")),
                 new Paragraph("How a rule or a value is known, from the best down:"),
                 new Points(Arrays.stream(Basis.values())
-                        .filter(value -> value != Basis.HOUSE)
+                        .filter(value -> value != Basis.HOUSE && value != Basis.ELSEWHERE)
                         .map(value -> Words.hyphenated(value.name()) + ": " + value.words())
                         .toList()),
                 new Paragraph("A region without a value of its own goes by its parent's. Where none is recorded the "

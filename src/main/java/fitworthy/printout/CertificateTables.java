@@ -19,13 +19,10 @@ import fitworthy.sheet.Papers.Certificate;
 import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Collectors;
 
 /** What is altered, which certificates are in the price, and what is asked of engineer and authority. */
 public final class CertificateTables {
-
-    private static final Set<Party> CERTIFYING = Set.of(Party.ENGINEER, Party.AUTHORITY);
 
     private CertificateTables() {}
 
@@ -60,7 +57,7 @@ public final class CertificateTables {
                         ranked.stream()
                                 .flatMap(one -> one.group().card().ask().stream()
                                         .filter(ask ->
-                                                CERTIFYING.contains(ask.party().value()))
+                                                Party.CERTIFYING.contains(ask.party().value()))
                                         .map(ask -> asked(one, ask)))
                                 .toList())
                 .unlessEmpty());

@@ -54,13 +54,25 @@ public final class Letters {
 
     /** Whom the loads of the axles concern beside the whole mass. */
     private static final Set<Party> NEED_AXLES =
-            Set.of(Party.ENGINEER, Party.AUTHORITY, Party.TYRE_FITTER, Party.WEIGHBRIDGE);
+            Set.of(
+                    Party.ENGINEER,
+                    Party.LOW_VOLUME_CERTIFIER,
+                    Party.AUTHORITY,
+                    Party.TYRE_FITTER,
+                    Party.WEIGHBRIDGE);
 
     private static final Set<Party> NEED_PLAN =
-            Set.of(Party.VEHICLE_MAKER, Party.ENGINEER, Party.AUTHORITY, Party.INSURER);
+            Set.of(Party.VEHICLE_MAKER, Party.ENGINEER, Party.LOW_VOLUME_CERTIFIER, Party.AUTHORITY, Party.INSURER);
     /** Who has to know whose vehicle it is. */
     private static final Set<Party> NEED_CUSTOMER =
-            Set.of(Party.CUSTOMER, Party.BUILDER, Party.ENGINEER, Party.AUTHORITY, Party.INSURER, Party.POLICE);
+            Set.of(
+                    Party.CUSTOMER,
+                    Party.BUILDER,
+                    Party.ENGINEER,
+                    Party.LOW_VOLUME_CERTIFIER,
+                    Party.AUTHORITY,
+                    Party.INSURER,
+                    Party.POLICE);
     /** Who does not look at what the trade compares. */
     private static final Set<Party> NO_FIGURES =
             Set.of(Party.CUSTOMER, Party.INSURER, Party.POLICE, Party.WEIGHBRIDGE, Party.ROUTE);
@@ -163,7 +175,7 @@ public final class Letters {
         if (NEED_PLAN.contains(party)) {
             blocks.add(new Paragraph(plan()));
         }
-        if (party == Party.ENGINEER || party == Party.AUTHORITY) {
+        if (Party.CERTIFYING.contains(party)) {
             certificates(party).ifPresent(text -> blocks.add(new Paragraph(text)));
         }
         List<String> enclosed = new ArrayList<>(one.bring());
@@ -276,7 +288,7 @@ public final class Letters {
         return altered.isEmpty()
                 ? Optional.empty()
                 : Optional.of("Changed, and to be certified where that is needed: " + altered + "."
-                        + (party == Party.ENGINEER && !priced.isEmpty() ? " In our quote: " + priced + "." : ""));
+                        + (party != Party.AUTHORITY && !priced.isEmpty() ? " In our quote: " + priced + "." : ""));
     }
 
     private static String word(Papers.Alteration alteration) {

@@ -1,14 +1,15 @@
 package fitworthy.printout;
 
 import fitworthy.advice.Advice;
-import fitworthy.advice.RoomLeft;
 import fitworthy.advice.RoomLeft.Figured;
 import fitworthy.advice.RoomLeft.InLoading;
+import fitworthy.advice.RoomLeft;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.plan.Plan;
 import fitworthy.figures.room.RoomMeasures;
-import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.Digits.Held;
+import fitworthy.printout.words.Digits;
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.MassDetails.RatingUpgrade;
 import fitworthy.sheet.Sheet;
@@ -22,10 +23,12 @@ import java.util.stream.Stream;
 public final class Payload {
 
     private final Sheet sheet;
+    private final Plan plan;
     private final List<InLoading> loadings;
 
     private Payload(Advice advice) {
         this.sheet = advice.sheet().planned();
+        this.plan = advice.loadings().get(0).plan();
         this.loadings = RoomLeft.of(advice).loadings();
     }
 
@@ -69,7 +72,7 @@ public final class Payload {
         Vehicle made = sheet.vehicle();
         Figure payload = made.ratings().gvm().minus(made.mass().kerb());
         return sheet.fitments().stream()
-                .filter(part -> part.details() instanceof RatingUpgrade kit && kit.counts() && !part.isDone())
+                .filter(part -> part.details() instanceof RatingUpgrade kit && plan.counts(kit) && !part.isDone())
                 .findFirst()
                 .filter(kit -> payload.known())
                 .map(kit -> number(RoomMeasures.PAYLOAD.printed(payload.value(), -1), RoomMeasures.PAYLOAD) + " until "

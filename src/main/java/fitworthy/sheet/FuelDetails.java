@@ -99,7 +99,13 @@ public sealed interface FuelDetails extends Details {
                                     "whether a shield stands between its hot parts and any tank, tray, cable or floor above or beside"
                                             + " them",
                             find = "the fitter")
-                    Choice<YesNo> shielded)
+                    Choice<YesNo> shielded,
+            @Field(
+                            value =
+                                    "whether it has an Executive Order number of California's Air Resources Board for this"
+                                            + " vehicle, or its maker's word that it needs none; asked in California",
+                            find = "its label, or its maker")
+                    Choice<YesNo> executiveOrder)
             implements FuelDetails {}
 
     /** Other software in the engine's computer, or a box that alters what it reads. */
@@ -115,7 +121,13 @@ public sealed interface FuelDetails extends Details {
                                     "whether who writes it states in writing that the vehicle keeps to the emission standard that it"
                                             + " was approved to",
                             find = "who writes it")
-                    Choice<YesNo> shown)
+                    Choice<YesNo> shown,
+            @Field(
+                            value =
+                                    "whether it has an Executive Order number of California's Air Resources Board for this"
+                                            + " vehicle, or its maker's word that it needs none; asked in California",
+                            find = "its label, or its maker")
+                    Choice<YesNo> executiveOrder)
             implements FuelDetails {}
 
     enum EmissionParts {

@@ -31,7 +31,13 @@ public sealed interface IntakeDetails extends Details {
                                     "whether its head is a pre-cleaner, which spins the coarse dust out before the filter",
                             find = "the maker")
                     Choice<YesNo> preCleaner,
-            @Field("its joints from the head to the airbox") List<Joint> joints)
+            @Field("its joints from the head to the airbox") List<Joint> joints,
+            @Field(
+                            value =
+                                    "whether it has an Executive Order number of California's Air Resources Board for this"
+                                            + " vehicle, or its maker's word that it needs none; asked in California",
+                            find = "its label, or its maker")
+                    Choice<YesNo> executiveOrder)
             implements IntakeDetails {}
 
     /** A joint of the air path. */

@@ -54,6 +54,10 @@ public record Trailer(
         @Field("what is used up or left behind on the way, as water, gas and bicycles are; likewise")
                 List<Stowed> supplies,
         @Field(value = "how it is coupled; to a ball or the like where left out", find = "a look") Choice<Hitch> hitch,
+        @Field(
+                        value = "whether it is one to live or sleep in, as a caravan or camper is; asked in California",
+                        find = "a look")
+                Choice<YesNo> livedIn,
         @Field("the tyres on its axles, where they are to be held against its load") Optional<AxleTyres> tyres,
         @Field("what the plate of its coupling allows") TowingDetails.CouplingPlate coupling,
         @Field(
@@ -148,6 +152,7 @@ public record Trailer(
                 stowed,
                 supplies,
                 hitch,
+                livedIn,
                 tyres,
                 coupling,
                 couplingHeight,

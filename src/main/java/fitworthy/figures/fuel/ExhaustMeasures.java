@@ -15,6 +15,7 @@ import fitworthy.sheet.FuelDetails.EmissionParts;
 import fitworthy.sheet.FuelDetails.Exhaust;
 import fitworthy.sheet.FuelDetails.Outlet;
 import fitworthy.sheet.FuelDetails.Retune;
+import fitworthy.sheet.IntakeDetails.Snorkel;
 import java.util.List;
 
 /** Where a planned exhaust ends, what it heats, and what it or other software does to the emission parts. */
@@ -23,13 +24,15 @@ final class ExhaustMeasures implements Topic {
             word("fuel.emission-parts", "whether the emission parts stay and work", EmissionParts.class);
     private static final MeasureKind SHOWN =
             yesNo("fuel.retune-shown", "whether who writes it states that the emission standard is kept to");
+    private static final MeasureKind EXECUTIVE_ORDER =
+            yesNo("fuel.executive-order", "whether it has an Executive Order number, or needs none");
     private static final MeasureKind OUTLET = word("fuel.outlet", "where the exhaust ends", Outlet.class);
     private static final MeasureKind SHIELD =
             yesNo("fuel.exhaust-shield", "whether a shield stands between its hot parts and what is near them");
 
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(EMISSION_PARTS, SHOWN, OUTLET, SHIELD);
+        return List.of(EMISSION_PARTS, SHOWN, EXECUTIVE_ORDER, OUTLET, SHIELD);
     }
 
     @Override
@@ -40,9 +43,13 @@ final class ExhaustMeasures implements Topic {
                 measures.add(Measure.of(EMISSION_PARTS, name, exhaust.emissionParts()));
                 measures.add(Measure.of(OUTLET, name, exhaust.outlet()));
                 measures.add(Measure.of(SHIELD, name, exhaust.shielded()));
+                measures.add(Measure.of(EXECUTIVE_ORDER, name, exhaust.executiveOrder()));
             } else if (fitment.details() instanceof Retune retune) {
                 measures.add(Measure.of(EMISSION_PARTS, name, retune.emissionParts()));
                 measures.add(Measure.of(SHOWN, name, retune.shown()));
+                measures.add(Measure.of(EXECUTIVE_ORDER, name, retune.executiveOrder()));
+            } else if (fitment.details() instanceof Snorkel snorkel) {
+                measures.add(Measure.of(EXECUTIVE_ORDER, name, snorkel.executiveOrder()));
             } else if (fitment.details() instanceof Body body
                     && body.overOutlet().known()) {
                 // Whoever has not looked is not asked: every tray and canopy would be.

@@ -89,7 +89,7 @@ final class RatingMeasures implements Topic {
         Vehicle.Ratings made = plan.vehicle().ratings();
         measures.add(Measure.of(GVM, "vehicle", ratings.gvm()));
         boolean raised = plan.planned(MassDetails.RatingUpgrade.class)
-                .filter(upgrade -> upgrade.counts() && upgrade.gvm().known())
+                .filter(upgrade -> plan.counts(upgrade) && upgrade.gvm().known())
                 .isPresent();
         Choice<YesNo> registered = plan.registered();
         if (!registered.is(YesNo.NO)

@@ -80,7 +80,7 @@ public final class Plan {
                 ahead.stream().findFirst(),
                 vehicle());
         this.ratings = planned(MassDetails.RatingUpgrade.class)
-                .filter(MassDetails.RatingUpgrade::counts)
+                .filter(this::counts)
                 .map(this::upgraded)
                 .orElse(vehicle().ratings());
     }
@@ -185,6 +185,13 @@ public final class Plan {
     /** The maker's ratings, each replaced by a planned upgrade's where the upgrade gives it and may be approved. */
     public Vehicle.Ratings ratings() {
         return ratings;
+    }
+
+    /** Whether a kit's ratings may come to hold: not where nobody approves it, nor may where the plan is. */
+    public boolean counts(MassDetails.RatingUpgrade kit) {
+        Figure refused = practice(PracticeId.MASS_RERATING_REFUSED);
+        return kit.counts()
+                && !(kit.approval().is(MassDetails.RatingApproval.IN_SERVICE) && refused.known() && !refused.isZero());
     }
 
     private Vehicle.Ratings upgraded(MassDetails.RatingUpgrade upgrade) {

@@ -7,11 +7,22 @@ import fitworthy.schema.FieldSchema;
 import fitworthy.schema.RecordSchema;
 import fitworthy.sheet.Vehicle;
 import java.util.Locale;
+import java.util.Set;
 
-/** The vehicle's class by the Australian letters on the sheet, as far as rules on tyres differ by it. */
+/**
+ * The vehicle's class by the Australian letters on the sheet, or its type as an American label has it, as far as rules on
+ * tyres differ by it.
+ */
 public final class VehicleClass {
 
     private static final FieldSchema CATEGORY = RecordSchema.of(Vehicle.class).field("category");
+
+    private static final Set<String> CARS = Set.of("MA", "CAR", "PASSENGER CAR");
+    /** As the question on passenger tyres asks for it, which arises where the law counts these for less. */
+    private static final Missing TYPE = new Missing(
+            "vehicle.category",
+            "its type, as passenger car, MPV or truck",
+            "the certification label in the frame of the driver's door");
 
     private VehicleClass() {}
 
@@ -20,8 +31,9 @@ public final class VehicleClass {
         return car(plan) || category(plan).equals("MB");
     }
 
+    /** A car in law everywhere; vans (MB) and the European M1 take in what an American label calls an MPV. */
     private static boolean car(Plan plan) {
-        return category(plan).equals("MA");
+        return CARS.contains(category(plan));
     }
 
     /** An off-road passenger vehicle or one for goods. */
@@ -46,7 +58,7 @@ public final class VehicleClass {
     public static PassengerTyres tyres(Plan plan, Choice<YesNo> passenger) {
         Choice<YesNo> less = car(plan)
                 ? Choice.yesNo(false)
-                : passenger.is(YesNo.YES) && !known(plan) ? Choice.missing(missing()) : passenger;
+                : passenger.is(YesNo.YES) && !known(plan) ? Choice.missing(TYPE) : passenger;
         return PassengerTyres.under(plan, less);
     }
 

@@ -17,6 +17,7 @@ import fitworthy.sheet.TowingDetails;
 import fitworthy.sheet.Trailer;
 import fitworthy.sheet.Trailer.Brakes;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** What the trailer is braked, held and lit by. */
@@ -26,6 +27,8 @@ final class TrailerBrakeMeasures implements Topic {
             number("towing.unbraked-axles", "kg", 0, "greatest load on the axles of a trailer without brakes");
     private static final MeasureKind UNBRAKED =
             number("towing.unbraked", "kg", 0, "greatest mass of a trailer without brakes");
+    private static final MeasureKind UNBRAKED_CAMP =
+            number("towing.unbraked-camp", "kg", 0, "greatest mass of a trailer to live in without brakes");
     private static final MeasureKind PLAIN_BRAKES = number(
             "towing.plain-brakes",
             "kg",
@@ -33,6 +36,8 @@ final class TrailerBrakeMeasures implements Topic {
             "greatest axle load of a trailer with over-run brakes or some wheels unbraked");
     private static final MeasureKind NO_BREAKAWAY =
             number("towing.no-breakaway", "kg", 0, "greatest axle load of a trailer without a breakaway brake");
+    private static final MeasureKind NO_BREAKAWAY_MASS =
+            number("towing.no-breakaway-mass", "kg", 0, "greatest mass of a braked trailer without a breakaway brake");
     private static final MeasureKind BREAKAWAY_HOLD =
             number("towing.breakaway-hold", "min", 0, "how long the trailer's brakes hold after a breakaway");
     private static final MeasureKind BRAKE_CONTROL =
@@ -55,8 +60,10 @@ final class TrailerBrakeMeasures implements Topic {
                 AXLES,
                 UNBRAKED_AXLES,
                 UNBRAKED,
+                UNBRAKED_CAMP,
                 PLAIN_BRAKES,
                 NO_BREAKAWAY,
+                NO_BREAKAWAY_MASS,
                 BREAKAWAY_HOLD,
                 BRAKE_CONTROL,
                 UNBRAKED_SHARE,
@@ -71,7 +78,10 @@ final class TrailerBrakeMeasures implements Topic {
         plan.trailer().ifPresent(trailer -> {
             brakes(plan, trailer, measures);
             measures.add(onAxles(AXLES, trailer));
-            measures.add(Measure.of(CHAINS, "trailer", trailer.chains()));
+            if (!trailer.onFifthWheel()
+                    || !plan.practice(PracticeId.TOWING_FIFTH_WHEEL_CHAINS).isZero()) {
+                measures.add(Measure.of(CHAINS, "trailer", trailer.chains()));
+            }
             if (!trailer.breakaway().is(YesNo.YES)) {
                 measures.add(
                         Measure.of(CHAINS_ALONE, "trailer", trailer.chains()).given(trailer.breakaway()));
@@ -88,6 +98,8 @@ final class TrailerBrakeMeasures implements Topic {
         if (open || brakes.is(Brakes.NONE)) {
             measures.add(onAxles(UNBRAKED_AXLES, trailer, brakes));
             measures.add(Measure.of(UNBRAKED, "trailer", given(trailer.rated(), brakes)));
+            massByUse(plan, trailer)
+                    .ifPresent(mass -> measures.add(Measure.of(UNBRAKED_CAMP, "trailer", given(mass, brakes))));
             share(plan, trailer, measures);
         }
         if (brakes.is(Brakes.OVER_RUN)) {
@@ -97,6 +109,9 @@ final class TrailerBrakeMeasures implements Topic {
         }
         if (open || braked && !trailer.breakaway().is(YesNo.YES)) {
             measures.add(onAxles(NO_BREAKAWAY, trailer, brakes, trailer.breakaway()));
+            massByUse(plan, trailer)
+                    .ifPresent(mass -> measures.add(
+                            Measure.of(NO_BREAKAWAY_MASS, "trailer", given(mass, brakes, trailer.breakaway()))));
         }
         if ((open || controlled) && !trailer.breakaway().is(YesNo.NO)) {
             measures.add(Measure.of(BREAKAWAY_HOLD, "trailer", trailer.breakawayHold())
@@ -106,6 +121,20 @@ final class TrailerBrakeMeasures implements Topic {
             measures.add(Measure.of(
                     BRAKE_CONTROL, "brake controller", open ? Choice.missing(brakes.missing()) : controller(plan)));
         }
+    }
+
+    /**
+     * What the trailer may weigh, kg, where that is held against the law on trailers to live in. Between the mass from
+     * which such a one needs brakes and the one from which all do, what it is decides and is asked: nothing of another.
+     */
+    private static Optional<Figure> massByUse(Plan plan, Trailer trailer) {
+        Figure rated = trailer.rated();
+        boolean useDecides = rated.isAbove(plan.practice(PracticeId.TOWING_UNBRAKED_CAMP_MOST))
+                && rated.isAtMost(plan.practice(PracticeId.TOWING_UNBRAKED_MASS_MOST));
+        if (!useDecides) {
+            return Optional.of(rated);
+        }
+        return trailer.livedIn().is(YesNo.NO) ? Optional.empty() : Optional.of(given(rated, trailer.livedIn()));
     }
 
     private static void share(Plan plan, Trailer trailer, List<Measure> measures) {

@@ -84,10 +84,11 @@ final class TowingRemedies {
         }));
         table.rule("towing.ball-slight", says("at least ", " more", more(at("trailer.ball"))));
         table.rule(
-                "towing.unbraked-by-axles towing.unbraked-by-mass towing.plain-brakes",
+                "towing.unbraked-by-axles towing.unbraked-by-mass towing.unbraked-camp towing.plain-brakes",
                 says("plated ", " lower", PLATED_LOWER));
         table.rule("towing.breakaway-short", says("brakes hold ", "\\.", set(at("trailer.breakaway-hold"))));
-        table.rule("towing.chains-few", says("and ", " where", set(at("trailer.chains"))));
+        table.rule("towing.chains-few", says("at least ", " rated", set(at("trailer.chains"))));
+        table.rule("towing.chains-few-heavy", says("at least ", " where", set(at("trailer.chains"))));
         table.rule("towing.held-by-one", says("Fit ", " rated", set(at("trailer.chains"))));
         Act tension = set(of(Fitment.Kind.TOW_BAR, "vehicle.tow-bar", "levelling-share"));
         table.rule("towing.levelling-slack", says("at least ", " of", tension));
