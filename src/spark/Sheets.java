@@ -99,6 +99,7 @@ public final class Sheets {
             LongAccumulator fetchMillis = spark.sc().longAccumulator();
             LongAccumulator loadMillis = spark.sc().longAccumulator();
             LongAccumulator sheets = spark.sc().longAccumulator();
+            // The book is the first thing that is sent.
             Costs costs = new Costs(0);
             spark.sc().addSparkListener(costs);
             Broadcast<Book> book = spark.broadcast(Book.read(rules, cache));
