@@ -21,8 +21,8 @@ final class OutputFile {
     }
 
     /**
-     * Files that belong together: none is put in its place before all of them are on the disk, so that what goes wrong
-     * with one leaves all as they were.
+     * Files that belong together: none is put in its place before all of them are on the disk, so that one that cannot
+     * be written leaves all as they were. A run that is killed while they are put there leaves some.
      */
     static void writeAll(Map<Path, String> contents) throws NotWritten {
         Map<Path, WholeFile> begun = new LinkedHashMap<>();
