@@ -1,3 +1,4 @@
+import fitworthy.learn.Fleet;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -8,6 +9,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
@@ -15,10 +17,10 @@ import java.util.stream.Stream;
  * against one that nobody disturbed. Half of the kills fall anywhere in the run, half soon after a file begins to be
  * written.
  *
- * A second argument, {@code print} say, names the one thing to kill.
+ * A second argument, {@code print} say, names the things to kill by what they begin with.
  *
- * <pre>mvn -q -B -DskipTests package &amp;&amp; java -cp 'target/fitworthy/lib/*:target/fitworthy/lib/print/*'
- * src/bench/Kills.java 50</pre>
+ * <pre>mvn -q -B -ntp -DskipTests package &amp;&amp; java -cp
+ * 'target/fitworthy/lib/*:target/fitworthy/lib/print/*:target/test-classes' src/bench/Kills.java 50</pre>
  */
 public final class Kills {
 
@@ -26,10 +28,27 @@ public final class Kills {
     private static final Path HOME = Path.of("target/kills").toAbsolutePath();
     private static final Path RULES = HOME.resolve("rules");
     private static final Path SHEETS = HOME.resolve("sheets");
-    private static final String EARLIER = "what stood there before\n";
 
-    /** What is killed. @param written what it writes @param args with FILE for it */
-    private record What(String name, Path written, String... args) {}
+    /**
+     * What is killed.
+     *
+     * @param written the file or folder that it writes
+     * @param before where a copy lies of what stands there before; null for nothing
+     * @param isCompared whether what stands there afterwards is either as before or as without a kill
+     * @param args with FILE for what it writes
+     */
+    private record What(String name, Path written, Path before, boolean isCompared, String... args) {
+
+        /** Whether it writes a line for each sheet, and so all the time. */
+        boolean isSteady() {
+            return args[0].equals("batch") || args[0].equals("effect");
+        }
+
+        /** Where its unfinished files would lie. */
+        Path beside() {
+            return Files.isDirectory(written) || written.endsWith("cache") ? written : written.getParent();
+        }
+    }
 
     private record Ended(int code, String out) {}
 
@@ -48,23 +67,113 @@ public final class Kills {
                 HOME.resolve("house.yaml"),
                 "shop: Saltbush Fit-out\nseverities:\n  - {rule: mass.gvm-over,"
                         + " severity: change, reason: tried out, name: Ada Finch}\n");
+        Path earlier = Files.writeString(HOME.resolve("earlier"), "what stood there before\n");
+        Path guessed =
+                Files.writeString(HOME.resolve("guessed.yaml"), plain.replace("gvm: 3000 kg", "gvm: about 3000 kg"));
+        Path fleet = fleet();
         Path out = HOME.resolve("out");
         Path cache = HOME.resolve("cache");
         List<What> all = List.of(
-                new What("rule cache", cache, "check", "rules/plain-sheet.yaml"),
+                new What("rule cache", cache, null, false, "check", "rules/plain-sheet.yaml"),
                 new What(
                         "print --html",
                         out,
+                        earlier,
+                        true,
                         "print",
                         "rules/plain-sheet.yaml",
                         "--as-printed-at",
                         "2026-11-25T10:00Z",
                         "--html",
                         "FILE"),
-                new What("batch --out", out, "batch", SHEETS.toString(), "--out", "FILE"),
+                new What(
+                        "print --pdf",
+                        out,
+                        earlier,
+                        true,
+                        "print",
+                        "rules/plain-sheet.yaml",
+                        "--as-printed-at",
+                        "2026-11-25T10:00Z",
+                        "--pdf",
+                        "FILE"),
+                new What(
+                        "letters --pdf",
+                        out,
+                        earlier,
+                        true,
+                        "letters",
+                        "scenarios/overloaded.yaml",
+                        "--rules",
+                        "rules",
+                        "--pdf",
+                        "FILE"),
+                new What("handbook --html", out, earlier, true, "handbook", "--html", "FILE"),
+                new What(
+                        "questions --answer",
+                        out,
+                        guessed,
+                        true,
+                        "questions",
+                        "FILE",
+                        "--answer",
+                        "vehicle.ratings.gvm=3000 kg"),
+                new What(
+                        "begin sheet --to",
+                        out,
+                        null,
+                        true,
+                        "begin",
+                        "sheet",
+                        "--vehicle",
+                        "Tarrenby 3.0 wagon",
+                        "--fuel",
+                        "diesel",
+                        "--people",
+                        "4",
+                        "--part",
+                        "bull bar",
+                        "--to",
+                        "FILE",
+                        "--rules",
+                        "rules"),
+                new What(
+                        "begin region",
+                        out,
+                        Path.of("rules"),
+                        true,
+                        "begin",
+                        "region",
+                        "us-ut",
+                        "--name",
+                        "Utah",
+                        "--parent",
+                        "us",
+                        "--rules",
+                        "FILE"),
+                new What(
+                        "begin rule",
+                        out,
+                        Path.of("rules"),
+                        true,
+                        "begin",
+                        "rule",
+                        "mass.roof-high",
+                        "--about",
+                        "mass.roof",
+                        "--from",
+                        "2037-07-01",
+                        "--region",
+                        "any=100 kg",
+                        "--rules",
+                        "FILE"),
+                new What("learn --proposal", out, null, true, "learn", fleet.toString(), "--proposal", "FILE"),
+                new What("batch --out", out, earlier, true, "batch", SHEETS.toString(), "--out", "FILE"),
                 new What(
                         "effect --resume",
                         out,
+                        null,
+                        false,
                         "effect",
                         SHEETS.toString(),
                         "--with-house",
@@ -74,7 +183,7 @@ public final class Kills {
                         "--resume",
                         "FILE"));
         System.out.printf(
-                "%-16s %6s %14s %12s %10s %12s %10s%n",
+                "%-18s %6s %14s %14s %10s %12s %10s%n",
                 "killed", "kills", "while running", "while writing", "wrong next", "half written", "left over");
         for (What each : all) {
             if (args.length < 2 || each.name.startsWith(args[1])) {
@@ -84,77 +193,104 @@ public final class Kills {
     }
 
     private static void kill(What what, int kills, Path cache) throws Exception {
-        boolean caching = what.written.equals(cache);
         clear(cache);
         run(List.of("check", "rules/plain-sheet.yaml"), cache);
-        fresh(what, caching, cache);
+        fresh(what);
+        Map<String, String> before = standing(what);
         long began = System.nanoTime();
         Ended right = run(args(what), cache);
         long took = System.nanoTime() - began;
-        byte[] whole = caching || what.name.startsWith("effect") ? null : Files.readAllBytes(what.written);
+        Map<String, String> after = standing(what);
+        if (what.isCompared && after.equals(before)) {
+            throw new IllegalStateException(what.name + " wrote nothing: " + right.out);
+        }
         int running = 0;
         int writing = 0;
         int wrong = 0;
         int half = 0;
         int left = 0;
         for (int i = 0; i < kills; i++) {
-            fresh(what, caching, cache);
+            fresh(what);
             Process process = start(args(what), cache, ProcessBuilder.Redirect.DISCARD);
             if (i % 2 == 0) {
                 Thread.sleep((long) (RANDOM.nextDouble() * took / 1e6));
             } else {
-                while (process.isAlive()
-                        && unfinished(caching ? cache : HOME) == 0
-                        && !(what.name.startsWith("effect") && Files.exists(what.written))) {
+                while (process.isAlive() && !isWriting(what)) {
                     Thread.onSpinWait();
                 }
-                Thread.sleep(RANDOM.nextInt(what.args[0].equals("batch") || what.args[0].equals("effect") ? 500 : 3));
+                Thread.sleep(RANDOM.nextInt(what.isSteady() ? 500 : 3));
             }
             running += process.isAlive() ? 1 : 0;
             process.destroyForcibly().waitFor();
-            writing += unfinished(caching ? cache : HOME) > 0
-                            || what.name.startsWith("effect") && Files.exists(what.written)
-                    ? 1
-                    : 0;
-            if (whole != null) {
-                byte[] now = Files.readAllBytes(what.written);
-                boolean asBefore = new String(now, StandardCharsets.UTF_8).equals(EARLIER);
-                half += asBefore || java.util.Arrays.equals(now, whole) ? 0 : 1;
+            writing += isWriting(what) ? 1 : 0;
+            Map<String, String> now = standing(what);
+            boolean isAsBefore = now.equals(before);
+            if (what.isCompared && !isAsBefore && !now.equals(after)) {
+                half++;
+                System.out.println("  kill " + i + ": half written");
+            }
+            left += unfinished(what);
+            if (what.isCompared && !isAsBefore) {
+                // Done once, and some things cannot be done twice.
+                fresh(what);
             }
             Ended next = run(args(what), cache);
             boolean same = next.code == right.code
                     && next.out.equals(right.out)
-                    && (whole == null || java.util.Arrays.equals(Files.readAllBytes(what.written), whole));
+                    && (!what.isCompared || standing(what).equals(after));
             wrong += same ? 0 : 1;
             if (!same) {
                 System.out.println("  kill " + i + ": code " + next.code + " for " + right.code + "\n" + next.out);
             }
-            left += unfinished(caching ? cache : HOME);
         }
         System.out.printf(
-                "%-16s %6d %14d %12d %10d %12d %10d%n", what.name, kills, running, writing, wrong, half, left);
+                "%-18s %6d %14d %14d %10d %12d %10d%n", what.name, kills, running, writing, wrong, half, left);
     }
 
-    private static void fresh(What what, boolean caching, Path cache) throws IOException {
-        if (caching) {
-            clear(cache);
-        } else {
-            clear(what.written);
-            if (!what.name.startsWith("effect")) {
-                Files.writeString(what.written, EARLIER);
-            }
-            try (Stream<Path> left = Files.list(HOME)) {
-                left.filter(Kills::isUnfinished).forEach(each -> each.toFile().delete());
-            }
+    private static boolean isWriting(What what) throws IOException {
+        return unfinished(what) > 0 || what.name.startsWith("effect") && Files.exists(what.written);
+    }
+
+    /** What it finds: what stood there before, and nothing unfinished. */
+    private static void fresh(What what) throws IOException {
+        clear(what.written);
+        if (what.before != null) {
+            copy(what.before, what.written);
+        }
+        try (Stream<Path> left = Files.list(HOME)) {
+            left.filter(Kills::isUnfinished).forEach(each -> each.toFile().delete());
         }
     }
 
-    private static long unfinished(Path folder) throws IOException {
-        if (!Files.exists(folder)) {
+    /** What stands there, by name; of letters, which bear the moment at which they were made, only that they are whole. */
+    private static Map<String, String> standing(What what) throws IOException {
+        Map<String, String> standing = new TreeMap<>();
+        if (what.isCompared && Files.exists(what.written)) {
+            try (Stream<Path> all = Files.walk(what.written)) {
+                for (Path each : all.filter(Files::isRegularFile)
+                        .filter(file -> !isUnfinished(file))
+                        .toList()) {
+                    String text = Files.readString(each, StandardCharsets.ISO_8859_1);
+                    boolean isPdf =
+                            text.startsWith("%PDF-") && text.stripTrailing().endsWith("%%EOF");
+                    standing.put(
+                            what.written.relativize(each).toString(),
+                            isPdf && what.args[0].equals("letters") ? "letters" : text);
+                }
+            }
+        }
+        return standing;
+    }
+
+    private static long unfinished(What what) throws IOException {
+        if (!Files.exists(what.beside())) {
             return 0;
         }
-        try (Stream<Path> all = Files.list(folder)) {
+        try (Stream<Path> all = Files.walk(what.beside())) {
             return all.filter(Kills::isUnfinished).count();
+        } catch (UncheckedIOException e) {
+            // One was put in its place meanwhile.
+            return 0;
         }
     }
 
@@ -201,6 +337,7 @@ public final class Kills {
         for (String each : List.of(
                 "book.yaml",
                 "sources.yaml",
+                "plain-sheet.yaml",
                 "tables/load-index.csv",
                 "tables/speed-symbol.csv",
                 "tables/cable.csv",
@@ -212,6 +349,26 @@ public final class Kills {
                 Map.of("mass/mass.drl", "\nrule ", "mass/cards.yaml", "\nmass.").entrySet()) {
             String text = Files.readString(shipped.resolve(each.getKey()));
             Files.writeString(RULES.resolve(each.getKey()), text.substring(0, text.indexOf(each.getValue())));
+        }
+    }
+
+    /** Sheets of vehicles that share parts and are weighed. */
+    private static Path fleet() throws IOException {
+        Path folder = Files.createDirectories(HOME.resolve("fleet"));
+        Random random = new Random(7);
+        Fleet fleet = new Fleet(Fleet.pool(12, 0.5, -0.3, -0.2, 0.4, -0.1, 1, 0.2), 60, 0.5, random);
+        List<Fleet.Shown> shown = fleet.weighed(random);
+        for (int i = 0; i < shown.size(); i++) {
+            Files.writeString(folder.resolve("car-%02d.yaml".formatted(i)), fleet.sheet(i, shown.get(i)));
+        }
+        return folder;
+    }
+
+    private static void copy(Path from, Path to) throws IOException {
+        try (Stream<Path> all = Files.walk(from)) {
+            for (Path each : all.toList()) {
+                Files.copy(each, to.resolve(from.relativize(each).toString()));
+            }
         }
     }
 

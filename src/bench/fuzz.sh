@@ -45,6 +45,7 @@ esac
 
 exec "${JAVA_HOME:+$JAVA_HOME/bin/}java" -Xmx256m -cp "target/test-classes:target/classes:$(cat target/fuzz/classpath):target/fuzz/lib/*" \
     com.code_intelligence.jazzer.Jazzer --target_class="$target" --instrumentation_includes='fitworthy.**' \
-    --instrumentation_excludes='fitworthy.compiled.**' --custom_hook_includes='fitworthy.**' --keep_going=20 \
+    --instrumentation_excludes='fitworthy.compiled.**' --custom_hook_includes='fitworthy.**' \
+    --custom_hook_excludes='fitworthy.compiled.**' --keep_going=20 \
     --reproducer_path="$work" -artifact_prefix="$work/" -dict="$work/words" -runs="$runs" -max_total_time="$seconds" -max_len=8000 \
     -timeout=60 -rss_limit_mb=4096 -print_final_stats=1 "$work/found" src/test/resources/corpus/"$reader"

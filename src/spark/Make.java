@@ -16,8 +16,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Makes so many different sheets, a line of JSON each, in files of ten thousand: the plain and the shipped ones,
- * varied.
+ * Makes so many different sheets, a line of JSON each, in ten files: the plain and the shipped ones, varied. With a
+ * third argument those of the last file carry a thousand pieces of cargo each.
  */
 public final class Make {
 
@@ -37,17 +37,29 @@ public final class Make {
             List<Fault> faults = new ArrayList<>();
             sheets.add(json(Shelves.beside().expanded(NodeReader.read(Path.of(each), faults), faults)));
         }
-        for (int from = 0; from < count; from += 10_000) {
+        boolean heavy = args.length > 2;
+        int each = Math.max(1, count / 10);
+        for (int from = 0; from < count; from += each) {
             Path file = folder.resolve("sheets-%06d.ndjson".formatted(from));
             try (PrintWriter out = new PrintWriter(Files.newBufferedWriter(file, StandardCharsets.UTF_8))) {
-                for (int i = from; i < Math.min(count, from + 10_000); i++) {
+                for (int i = from; i < Math.min(count, from + each); i++) {
                     ObjectNode sheet = sheets.get(i % sheets.size()).deepCopy();
                     sheet.put("title", "Sheet " + i);
                     ((ObjectNode) sheet.at("/vehicle/ratings")).put("gvm", 2500 + i % 1500 + " kg");
                     ((ObjectNode) sheet.at("/cargo/0")).put("mass", 20 + i % 211 + " kg +/- 2 kg");
+                    if (heavy && i >= count - each) {
+                        carryMuch(sheet.withArray("/cargo"));
+                    }
                     out.println(json.writeValueAsString(sheet));
                 }
             }
+        }
+    }
+
+    private static void carryMuch(ArrayNode cargo) {
+        for (int i = 0; i < 1000; i++) {
+            ObjectNode piece = cargo.get(0).deepCopy();
+            cargo.add(piece.put("name", "Piece " + i).put("mass", "0.1 kg"));
         }
     }
 

@@ -8,6 +8,7 @@ import fitworthy.source.InputFile;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
@@ -63,6 +64,8 @@ final class Begin implements Runnable {
             } catch (FaultsException e) {
                 throw Failures.isTyped(e) ? e : new BadBook(e);
             }
+            Map<Path, String> whole = new LinkedHashMap<>();
+            List<String> begins = new ArrayList<>();
             for (Map.Entry<Path, String> each : added.entrySet()) {
                 List<Fault> faults = new ArrayList<>();
                 String before = InputFile.page(folder, each.getKey(), faults);
@@ -70,9 +73,11 @@ final class Begin implements Runnable {
                     throw new BadBook(new FaultsException(faults));
                 }
                 String ended = before.endsWith("\n") ? before : before + "\n";
-                OutputFile.write(each.getKey(), ended + each.getValue());
-                around.out().println(each.getKey() + ":" + (ended.lines().count() + 1) + ": begins here");
+                whole.put(each.getKey(), ended + each.getValue());
+                begins.add(each.getKey() + ":" + (ended.lines().count() + 1) + ": begins here");
             }
+            OutputFile.writeAll(whole);
+            begins.forEach(around.out()::println);
             around.out().println("Write what it says there, then run 'fitworthy prove'.");
             around.out().flush();
             return ExitCodes.IN_ORDER;

@@ -118,10 +118,13 @@ public final class WholeFile implements Closeable {
         Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE);
     }
 
-    private void force() throws IOException {
-        stream.flush();
-        channel.force(true);
-        channel.close();
+    /** Puts all of it on the disk, beside what still stands; nothing more can be written then. */
+    public void force() throws IOException {
+        if (channel.isOpen()) {
+            stream.flush();
+            channel.force(true);
+            channel.close();
+        }
     }
 
     /** Leaves nothing beside the file. */
