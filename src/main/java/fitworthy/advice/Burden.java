@@ -48,22 +48,28 @@ final class Burden {
         Set<String> parts = new LinkedHashSet<>();
         finding.outcomes()
                 .forEach(outcome -> parts.addAll(parts(
-                        outcome.judged(),
+                        outcome.judged().measure(),
+                        outcome.judged().loadCase(),
                         outcome.comparison()
                                 .map(comparison -> GOOD_SHARE * tooMuch(comparison))
                                 .orElse(NOTHING))));
         return parts;
     }
 
-    /** Those that put anything on a limit. */
-    Set<String> parts(Judged judged) {
-        return parts(judged, NOTHING);
+    /** The same of a limit that is passed until a kit is approved. */
+    Set<String> parts(UntilApproved.Left passed) {
+        return parts(passed.measure(), passed.loading(), GOOD_SHARE * tooMuch(passed.compared()));
     }
 
-    private Set<String> parts(Judged judged, double least) {
+    /** Those that put anything on a limit. */
+    Set<String> parts(Judged judged) {
+        return parts(judged.measure(), judged.loadCase(), NOTHING);
+    }
+
+    private Set<String> parts(Measure measure, String loadCase, double least) {
         Set<String> parts = new LinkedHashSet<>();
-        for (Loading loading : loadings(judged)) {
-            Map<String, Double> shares = shares(loading, judged.measure());
+        for (Loading loading : loadings(loadCase)) {
+            Map<String, Double> shares = shares(loading, measure);
             loading.plan().sheet().fitments().stream()
                     .filter(part -> !part.isDone() && bears(part.name(), part.removes(), shares) >= least)
                     .forEach(part -> parts.add(part.name()));
@@ -76,8 +82,8 @@ final class Burden {
         return parts;
     }
 
-    private Collection<Loading> loadings(Judged judged) {
-        return judged.loadCase().isEmpty() ? loadings.values() : List.of(loadings.get(judged.loadCase()));
+    private Collection<Loading> loadings(String loadCase) {
+        return loadCase.isEmpty() ? loadings.values() : List.of(loadings.get(loadCase));
     }
 
     /** kg; where a limit is kept by less than the tolerance, what is missing to keep it by that. */

@@ -31,6 +31,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -103,7 +104,10 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
     /** It belongs to a choice of the sheet that is still open. */
     public record Open(Sheet.Option option) implements Reason {}
 
-    /** It is fitted in, on or after these, and they are not to be ordered yet; those that have a reason of their own. */
+    /**
+     * It is fitted in, on or after these, or is too heavy without the ratings that they give, and they are not to be ordered
+     * yet; those that have a reason of their own.
+     */
     public record After(List<String> parts) implements Reason {}
 
     /** Decides on every planned part. */
@@ -144,6 +148,9 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
         private final Map<String, List<Reason>> reasons = new HashMap<>();
         private final Map<String, Set<Missing>> lacking = new HashMap<>();
         private final Map<String, Set<Missing>> unruled = new HashMap<>();
+        /** By part, the kit without whose ratings it is too heavy. */
+        private final Map<String, String> raisedBy = new HashMap<>();
+
         private final List<Group<Finding>> first = new ArrayList<>();
         private final Set<Missing> unknown = new LinkedHashSet<>();
 
@@ -185,6 +192,10 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
             unruled.forEach((name, values) -> reasons.get(name).add(new Unruled(List.copyOf(values))));
             sheet.options().stream().filter(option -> option.take().isEmpty()).forEach(this::open);
             Map<String, List<String>> after = new HashMap<>();
+            UntilApproved.of(advice)
+                    .filter(kit -> planned.containsKey(kit.part()))
+                    .ifPresent(kit -> kit.over()
+                            .forEach(passed -> burden.parts(passed).forEach(name -> raisedBy.put(name, kit.part()))));
             planned.keySet().forEach(name -> after.put(name, heldUpBy(name)));
             return new BuyList(
                     planned.values().stream()
@@ -323,9 +334,11 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
         }
 
         private Stream<String> before(String part) {
-            return Stream.concat(
-                    ordering.before(part).stream(),
-                    Stream.of(planned.get(part).in()).filter(planned::containsKey));
+            return Stream.of(
+                            ordering.before(part).stream(),
+                            Stream.of(planned.get(part).in()).filter(planned::containsKey),
+                            Stream.ofNullable(raisedBy.get(part)))
+                    .flatMap(Function.identity());
         }
     }
 }

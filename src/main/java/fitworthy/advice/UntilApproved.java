@@ -34,8 +34,8 @@ public record UntilApproved(String part, List<Left> left, List<String> unknown) 
     private static final Comparator<Left> WORST_FIRST =
             Comparator.comparing(Left::compared, Comparison.WORST_FIRST).thenComparing(Left::limit);
 
-    /** What is left of a limit, kg. @param limit what it is called @param loading in which */
-    public record Left(String limit, Comparison compared, String loading) {}
+    /** What is left of a limit, kg. @param limit what it is called @param measure what is held against it @param loading in which */
+    public record Left(String limit, Measure measure, Comparison compared, String loading) {}
 
     /** That of an advice; nothing where nothing is to raise a rating. */
     public static Optional<UntilApproved> of(Advice advice) {
@@ -65,7 +65,7 @@ public record UntilApproved(String part, List<Left> left, List<String> unknown) 
                         } else {
                             worst.merge(
                                     limit,
-                                    new Left(limit, compared(measure, most), name),
+                                    new Left(limit, measure, compared(measure, most), name),
                                     BinaryOperator.minBy(WORST_FIRST));
                         }
                     });

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fitworthy.Books;
 import fitworthy.Sheets;
 import fitworthy.advice.Arrangement.Group;
+import fitworthy.advice.BuyList.After;
 import fitworthy.advice.BuyList.Decision;
 import fitworthy.advice.BuyList.Found;
 import fitworthy.advice.BuyList.Part;
@@ -254,6 +255,26 @@ class BuyListTest {
         assertFalse(found(part(over, "Kit")).contains("mass.gvm-over"));
         BuyList little = list(parts.formatted(500));
         assertTrue(found(part(little, "Kit")).contains("mass.gvm-over"));
+    }
+
+    /** 2520 kg and the drawers on a GVM of 2530 kg, which a kit without a price for its certificate raises. */
+    @Test
+    void whatIsTooHeavyUntilTheKitIsApprovedWaitsForIt() throws FaultsException {
+        String raised =
+                """
+                region: au-qld
+                vehicle: {ratings: {gvm: %d kg}}
+                fitments:
+                  - {name: Drawers, kind: other, mass: 40 kg +/- 0 kg, at: {x: 1300 mm, y: 0 mm, z: 700 mm}}
+                  - {name: Panel, kind: other, mass: 2 kg +/- 0 kg, at: {x: 1300 mm, y: 0 mm, z: 700 mm}}
+                  - {name: Kit, kind: rating-upgrade, mass: 0 kg, gvm: 3200 kg, approval: in-service, suits: yes}
+                """;
+        BuyList over = list(raised.formatted(2530));
+        assertEquals(List.of(new After(List.of("Kit"))), part(over, "Drawers").reasons());
+        assertEquals(Decision.ORDER_NOW, part(over, "Panel").decision());
+        assertEquals(Decision.WAIT, part(over, "Kit").decision());
+        BuyList within = list(raised.formatted(2562));
+        assertEquals(Decision.ORDER_NOW, part(within, "Drawers").decision());
     }
 
     /** The rear axle is over for the box behind it; what stands on the front axle takes nothing off it. */

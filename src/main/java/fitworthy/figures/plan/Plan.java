@@ -187,11 +187,23 @@ public final class Plan {
         return ratings;
     }
 
-    /** Whether a kit's ratings may come to hold: not where nobody approves it, nor may where the plan is. */
+    /**
+     * Whether a kit's ratings may come to hold: not where nobody approves it, nor may where the plan is, nor where it is
+     * approved for a vehicle that is not registered yet and this one is.
+     */
     public boolean counts(MassDetails.RatingUpgrade kit) {
-        Figure refused = practice(PracticeId.MASS_RERATING_REFUSED);
+        Choice<MassDetails.RatingApproval> approval = kit.approval();
         return kit.counts()
-                && !(kit.approval().is(MassDetails.RatingApproval.IN_SERVICE) && refused.known() && !refused.isZero());
+                && !(approval.is(MassDetails.RatingApproval.IN_SERVICE) && holds(PracticeId.MASS_RERATING_REFUSED))
+                && !(approval.is(MassDetails.RatingApproval.SECOND_STAGE)
+                        && registered().is(YesNo.YES)
+                        && holds(PracticeId.PAPERWORK_RATING_STAGES));
+    }
+
+    /** Whether what a practice value says yes or no to is so where the plan is. */
+    private boolean holds(PracticeId id) {
+        Figure value = practice(id);
+        return value.known() && !value.isZero();
     }
 
     private Vehicle.Ratings upgraded(MassDetails.RatingUpgrade upgrade) {

@@ -33,6 +33,7 @@ public enum PracticeId {
     INTAKE_VELOCITY_MOST("intake.velocity-most"),
     MASS_FRONT_LIFT_MOST("mass.front-lift-most"),
     MASS_RERATING_REFUSED("mass.rerating-refused"),
+    PAPERWORK_RATING_STAGES("paperwork.rating-stages"),
     MASS_SIDE_MOST("mass.side-most"),
     MIRRORS_BEYOND_VEHICLE_MOST("mirrors.beyond-vehicle-most"),
     MIRRORS_FAR_DISTANCE("mirrors.far-distance"),
