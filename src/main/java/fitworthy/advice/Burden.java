@@ -5,11 +5,13 @@ import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.figures.mass.LoadMeasures;
+import fitworthy.figures.mass.RackMeasures;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.plan.Alterations;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.PointMass;
 import fitworthy.figures.plan.PointMass.Sort;
+import fitworthy.figures.plan.RackLoad;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment.Removed;
@@ -119,6 +121,11 @@ final class Burden {
                     ? front
                     : mass.mass().minus(front);
         }
-        return measure.kind() == LoadMeasures.ROOF && mass.roof().is(YesNo.NO) ? Figure.ZERO : mass.mass();
+        boolean isElsewhere = measure.kind() == LoadMeasures.ROOF && mass.roof().is(YesNo.NO)
+                || measure.kind() == RackMeasures.RACK
+                        && RackLoad.of(loading).stream()
+                                .filter(rack -> rack.rack().equals(measure.getSubject()))
+                                .noneMatch(rack -> rack.bears(mass));
+        return isElsewhere ? Figure.ZERO : mass.mass();
     }
 }

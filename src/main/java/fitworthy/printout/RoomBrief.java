@@ -152,7 +152,10 @@ public final class RoomBrief {
     }
 
     private static boolean isOfRoof(Answer place) {
-        return place.most().governs().filter(step -> step.limit() == Limit.ROOF).isPresent();
+        return place.most()
+                .governs()
+                .filter(step -> step.limit() == Limit.ROOF || step.limit() == Limit.RACK)
+                .isPresent();
     }
 
     /** What a loading leaves: its name, the heaviest trailer, people and cargo, and the range. */

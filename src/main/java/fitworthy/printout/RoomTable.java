@@ -166,7 +166,7 @@ final class RoomTable {
     }
 
     private static String aboard(InLoading loading, Answer answer, String where) {
-        return amount(answer, RoomWords.aboard(loading, answer), where, "already");
+        return amount(answer, RoomWords.aboard(loading, answer), where);
     }
 
     private static String where(List<Answer> answers) {
@@ -217,7 +217,7 @@ final class RoomTable {
 
     private static String tank(Tank tank) {
         return tank.fill().subject() + " "
-                + amount(tank.fill(), Wording.value(tank.fill().figured().measure()), "", "")
+                + amount(tank.fill(), Wording.value(tank.fill().figured().measure()), "")
                 + (tank.share().measure().isKnown()
                         ? ", " + Wording.value(tank.share().measure()) + " full"
                         : "")
@@ -237,20 +237,17 @@ final class RoomTable {
     }
 
     /**
-     * How much, its spread and what governs.
+     * How much, its spread and what governs. By how much a limit is over already stands in the margins.
      *
      * @param much that, where it is known
      * @param where of it, empty or after a space
-     * @param over when a limit is so
      */
-    private static String amount(Answer answer, String much, String where, String over) {
+    private static String amount(Answer answer, String much, String where) {
         Most most = answer.most();
         if (most.isOver()) {
             return "none" + where + " ("
-                    + most.over().stream()
-                            .map(step -> step.limit().words() + " " + kilograms(most.passed(step)))
-                            .collect(Collectors.joining(", "))
-                    + " over " + over + ")";
+                    + most.over().stream().map(step -> step.limit().words()).collect(Collectors.joining(", "))
+                    + " over already)";
         }
         return most.unknown().isEmpty()
                 ? RoomWords.about(answer.figured())
@@ -267,9 +264,5 @@ final class RoomTable {
                 .governs()
                 .map(step -> where + " (" + step.limit().words() + ")")
                 .orElse(where);
-    }
-
-    private static String kilograms(double mass) {
-        return Wording.quantity(mass, RoomMeasures.TRAILER);
     }
 }

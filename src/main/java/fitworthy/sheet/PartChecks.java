@@ -4,6 +4,7 @@ import fitworthy.quantity.Figure;
 import fitworthy.quantity.QuantityText;
 import fitworthy.quantity.YesNo;
 import fitworthy.source.NodePath;
+import fitworthy.source.Words;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -49,6 +50,7 @@ final class PartChecks {
             NodePath path = NodePath.of("tanks").to(i);
             carrier(tank.name(), tank.in(), path.to("in"));
             done(tank.isDone(), tank.certificate().known(), tank.in(), path);
+            tank.removes().ifPresent(gone -> replaced(tank, gone, path.to("removes")));
         }
         for (int i = 1; i <= sheet.cargo().size(); i++) {
             Sheet.Load load = sheet.cargo().get(i - 1);
@@ -98,6 +100,29 @@ final class PartChecks {
         }
         if (fitment.details() instanceof TyreDetails.Tyres tyres) {
             TyreChecks.check(tyres, path, faults);
+        }
+    }
+
+    /** A tank of the maker's that goes under another name would be counted beside the one that takes its place. */
+    private void replaced(Tank tank, Fitment.Removed gone, NodePath removes) {
+        List<String> names = sheet.tanks().stream().map(Tank::name).toList();
+        List<String> left = sheet.tanks().stream()
+                .filter(made -> made.stock().is(YesNo.YES)
+                        && made.liquid().known()
+                        && tank.liquid().is(made.liquid().value())
+                        && sheet.tanks().stream().noneMatch(other -> other.replaces(made)))
+                .map(Tank::name)
+                .toList();
+        if (!left.isEmpty()
+                && !names.contains(gone.name())
+                && faults.settled("tanks", "name")
+                && !faults.foundWithin(removes)) {
+            faults.tell(
+                    "'" + Words.shortened(gone.name(), 60) + "' is no tank of the sheet, and "
+                            + String.join(" and ", left) + " would be counted beside this one"
+                            + Words.suggestion(gone.name(), left),
+                    "name: " + String.join(" or ", left) + "; what else is taken off, in the 'removes' of a part",
+                    removes.to("name"));
         }
     }
 

@@ -47,6 +47,15 @@ public record Tank(
                         find = "the plan",
                         example = "Canopy")
                 String in,
+        @Field(value = "whether it sits on the roof; asked of an added one that is as high", find = "the plan")
+                Choice<YesNo> roof,
+        @Field(
+                        value = "how high its top is above the ground, where it sits on the roof",
+                        in = Dimension.LENGTH,
+                        within = Plausible.HEIGHT,
+                        find = "a tape",
+                        example = "2050 mm")
+                Figure top,
         @Field(value = "whether it is a can that is carried and emptied by hand; no where left out", find = "the plan")
                 Choice<YesNo> portable,
         @Field("how a fuel can is carried") Can can,
@@ -64,7 +73,8 @@ public record Tank(
                         find = "the supplier",
                         example = "0.84 kg/L")
                 Figure density,
-        @Field("the part of the vehicle that it replaces") Optional<Fitment.Removed> removes,
+        @Field("the tank of the vehicle that it replaces, by the name that it has on the sheet")
+                Optional<Fitment.Removed> removes,
         @Field("how a planned fuel tank is built in") BuiltIn builtIn,
         @Field("what is asked of a water tank") Water water,
         @Field(
@@ -124,6 +134,11 @@ public record Tank(
     /** Whether it can be left off. */
     public boolean comesOff() {
         return removable.is(YesNo.YES) || isCan();
+    }
+
+    /** Whether it takes the place of another. */
+    public boolean replaces(Tank made) {
+        return removes.filter(gone -> gone.name().equals(made.name())).isPresent();
     }
 
     /** Whether it is not the maker's and already on the vehicle, its empty mass in the kerb mass. */

@@ -42,7 +42,7 @@ public final class PlacesInWords {
     static final String WHERE = "where";
     private static final String ROOF = "roof";
     /** What is in these may say that it is carried on the roof. */
-    private static final List<String> ROOFED = List.of("fitments", "cargo");
+    private static final List<String> ROOFED = List.of("fitments", "tanks", "cargo");
 
     private static final Pattern MEASURED =
             Pattern.compile("(.{1,80}?)\\s+(behind|ahead of|in front of)\\s+(?:the\\s+)?(.{1,80})", Pattern.DOTALL);

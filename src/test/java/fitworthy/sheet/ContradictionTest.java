@@ -53,6 +53,22 @@ class ContradictionTest {
     }
 
     @Test
+    void aTankThatTakesTheMakersPlaceNamesItAsTheSheetDoes() throws FaultsException {
+        String tank = "tanks: [{name: Larger tank, liquid: %s, capacity: 140 L, fill: 50 %%, stock: no, mass: 30 kg, "
+                + "at: {x: 2400 mm}, removes: {name: %s, mass: 12 kg, at: {x: 2400 mm}}}]";
+        Sheets.plainWith(String.format(tank, "diesel", "Main tank"));
+        Sheets.plainWith(String.format(tank, "water", "tub"));
+        FaultsException refused = assertThrows(
+                FaultsException.class, () -> Sheets.plainWith(String.format(tank, "diesel", "the main tank")));
+        Fault fault = refused.faults().get(0);
+        assertEquals("tanks.2.removes.name", fault.path());
+        assertEquals(
+                "'the main tank' is no tank of the sheet, and Main tank would be counted beside this one"
+                        + " (did you mean 'Main tank'?)",
+                fault.problem());
+    }
+
+    @Test
     void aTubeAndARailAreHollow() throws FaultsException {
         String shaft = "fitments: [{name: Cut, kind: chassis-extension, mass: 0 kg, wheelbase-added: 300 mm, "
                 + "shaft: {diameter: 60 mm, wall: %s}}]";

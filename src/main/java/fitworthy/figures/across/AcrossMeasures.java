@@ -123,7 +123,7 @@ public final class AcrossMeasures implements Topic {
         Map<String, List<String>> planned = new TreeMap<>();
         plan.sheet().fitments().stream()
                 .filter(part -> ONE_IS_ENOUGH.contains(part.kind()))
-                .forEach(part -> planned.computeIfAbsent(job(part), job -> new ArrayList<>())
+                .forEach(part -> planned.computeIfAbsent(job(part, plan), job -> new ArrayList<>())
                         .add(part.name()));
         if (plan.vehicle().brakeController().is(YesNo.YES)) {
             planned.computeIfPresent(words(Kind.BRAKE_CONTROLLER), (job, names) -> {
@@ -154,7 +154,10 @@ public final class AcrossMeasures implements Topic {
     }
 
     /** What only one part at a time can be. */
-    private static String job(Fitment part) {
+    private static String job(Fitment part, Plan plan) {
+        if (part.kind() == Kind.TYRES && plan.axle(part).isPresent()) {
+            return Words.hyphenated(plan.axle(part).get().name()) + " tyres";
+        }
         return part.details() instanceof SuspensionDetails.Springs springs
                 ? "set of " + Words.hyphenated(springs.end().value().name()) + " springs"
                 : words(part.kind());

@@ -39,7 +39,8 @@ final class Carriers {
     static void plan(Plan plan, List<Measure> measures) {
         Sheet sheet = plan.sheet();
         Set<String> nowhere = new TreeSet<>(plan.leftNowhere());
-        Map<String, Choice<YesNo>> usual = UsualCarriers.without(sheet.fitments(), sheet.cargo(), plan.notTaken());
+        Map<String, Choice<YesNo>> usual =
+                UsualCarriers.without(sheet.fitments(), sheet.tanks(), sheet.cargo(), plan.notTaken());
         usual.forEach((name, answer) -> measures.add(Measure.of(NOWHERE, name, answer)));
         nowhere.removeAll(usual.keySet());
         nowhere.forEach(name -> measures.add(Measure.of(NOWHERE, name, Choice.of(YesNo.YES))));
@@ -57,6 +58,7 @@ final class Carriers {
                 .toList();
         Map<String, Choice<YesNo>> without = UsualCarriers.without(
                 parts.get(true),
+                loading.plan().sheet().tanks().stream().filter(loading::carries).toList(),
                 loading.plan().sheet().cargo().stream().filter(loading::carries).toList(),
                 parts.get(false));
         if (off.isEmpty() && without.isEmpty()) {

@@ -3,10 +3,12 @@ package fitworthy.figures.across;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.Masses;
 import fitworthy.figures.plan.Places;
 import fitworthy.figures.plan.PointMass;
 import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.figures.plan.PracticeId;
+import fitworthy.figures.plan.RackLoad;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
@@ -15,13 +17,16 @@ import fitworthy.schema.RecordSchema;
 import fitworthy.sheet.BodyDetails.Body;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.IntakeDetails.Snorkel;
+import fitworthy.sheet.Point;
 import fitworthy.sheet.Sheet;
+import fitworthy.sheet.Tank;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** How high the vehicle is with everything on, against the lowest door, bridge or deck on its way. */
 final class Height {
@@ -43,7 +48,7 @@ final class Height {
     private static final FieldSchema SPACE = RecordSchema.of(Fitment.class).field("space");
 
     /**
-     * A part or a piece of cargo.
+     * A part, a tank or a piece of cargo.
      *
      * @param top how high it is known to reach
      * @param unseen what would tell its top, where only its middle is known and its top would matter
@@ -51,9 +56,9 @@ final class Height {
     private record Reaching(String name, Figure top, Optional<Missing> unseen) {}
 
     /**
-     * The highest of parts and cargo. A middle tells that it is too high but never that it is not: what is on the roof and has
-     * its middle near the headroom is asked for its top, and that all fits is told only where the space of each part on the
-     * roof, and of each body, is given. Aerials fold and are looked at by themselves.
+     * The highest of parts, tanks and cargo. A middle tells that it is too high but never that it is not: what is on the roof or
+     * on a rack and has its middle near the headroom, or no height, is asked for its top, and that all fits is told only where
+     * the space of each part up there, and of each body, is given. Aerials fold and are looked at by themselves.
      */
     static void loading(Loading loading, List<Measure> measures) {
         Figure headroom = loading.plan().sheet().trip().headroom();
@@ -74,23 +79,27 @@ final class Height {
         if (unseen.isPresent() && !over) {
             unseen.ifPresent(reaching -> measures.add(
                     Measure.of(TOP, reaching.name, Figure.missing(reaching.unseen.orElseThrow()), headroom)));
-        } else if (over || isSeen(loading.plan().places(), parts)) {
+        } else if (over || isSeen(loading, parts)) {
             highest.ifPresent(reaching -> measures.add(Measure.of(TOP, reaching.name, reaching.top, headroom)));
         }
     }
 
-    /** Whether the space of each part on the roof, and of each body, is given, and there is one. */
-    private static boolean isSeen(Places places, List<Fitment> parts) {
+    /** Whether the space of each part up there, and of each body, is given, and there is one. */
+    private static boolean isSeen(Loading loading, List<Fitment> parts) {
+        Set<String> onRacks = RackLoad.onRacks(loading);
         List<Fitment> high = parts.stream()
-                .filter(part -> isOnRoof(part) || part.details() instanceof Body)
+                .filter(part -> isHigh(part, loading, onRacks) || part.details() instanceof Body)
                 .toList();
         return !high.isEmpty()
-                && high.stream().allMatch(part -> places.space(part).isPresent());
+                && high.stream()
+                        .allMatch(part -> loading.plan().places().space(part).isPresent());
     }
 
     /** @param near above which a middle is near the headroom */
     private static List<Reaching> reaching(Loading loading, List<Fitment> parts, Figure near) {
+        Sheet sheet = loading.plan().sheet();
         Places places = loading.plan().places();
+        Set<String> onRacks = RackLoad.onRacks(loading);
         Map<String, PointMass> masses = new HashMap<>();
         loading.masses().stream()
                 .filter(mass -> mass.sort() == Sort.FITMENT)
@@ -100,26 +109,41 @@ final class Height {
             PointMass mass = masses.get(part.name());
             if (mass != null) {
                 Figure top = top(part, places, mass);
-                boolean unseen = isOnRoof(part) && places.space(part).isEmpty() && top.isAbove(near);
+                boolean unseen =
+                        isHigh(part, loading, onRacks) && places.space(part).isEmpty() && !top.isAtMost(near);
                 all.add(new Reaching(
                         part.name(),
                         top,
                         unseen ? Optional.of(SPACE.missingIn("fitments." + part.name())) : Optional.empty()));
             }
         }
-        for (Sheet.Load load : loading.plan().sheet().cargo()) {
-            if (loading.carries(load) && load.roof().is(YesNo.YES)) {
-                Figure top = load.top().or(places.of(load).z());
-                boolean unseen = !load.top().known() && top.isAbove(near);
-                all.add(new Reaching(
-                        load.name(), top, unseen ? load.top().missing().stream().findFirst() : Optional.empty()));
+        for (Tank tank : sheet.tanks()) {
+            if (loading.carries(tank)) {
+                boolean high = Masses.onRoof(tank, sheet).is(YesNo.YES) || onRacks.contains(tank.name());
+                all.add(reaching(tank.name(), tank.top(), places.of(tank), high, near));
+            }
+        }
+        for (Sheet.Load load : sheet.cargo()) {
+            if (loading.carries(load)) {
+                boolean high = Masses.onRoof(load, sheet).is(YesNo.YES) || onRacks.contains(load.name());
+                all.add(reaching(load.name(), load.top(), places.of(load), high, near));
             }
         }
         return all;
     }
 
-    private static boolean isOnRoof(Fitment part) {
-        return part.roof().is(YesNo.YES);
+    /** What tells its top by itself. @param high whether it is on the roof or on a rack */
+    private static Reaching reaching(String name, Figure told, Point at, boolean high, Figure near) {
+        Figure top = told.or(at.z());
+        boolean unseen = high && !told.known() && !top.isAtMost(near);
+        return new Reaching(name, top, unseen ? told.missing().stream().findFirst() : Optional.empty());
+    }
+
+    /** Whether a part is on the roof, or on a rack wherever that is. */
+    private static boolean isHigh(Fitment part, Loading loading, Set<String> onRacks) {
+        return part.roof().is(YesNo.YES)
+                || Masses.onRoof(part, loading.plan().sheet()).is(YesNo.YES)
+                || onRacks.contains(part.name());
     }
 
     private static Figure top(Fitment part, Places places, PointMass mass) {

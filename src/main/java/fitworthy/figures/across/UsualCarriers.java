@@ -12,6 +12,7 @@ import fitworthy.sheet.FrontDetails.Lamps;
 import fitworthy.sheet.RadioDetails.Aerial;
 import fitworthy.sheet.RadioDetails.AerialPlace;
 import fitworthy.sheet.Sheet;
+import fitworthy.sheet.Tank;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -35,10 +36,12 @@ final class UsualCarriers {
      * What has none of its usual carriers left, by name: yes, or open where it is not known whether it stood on one.
      *
      * @param aboard the parts that are there
+     * @param tanks those that are on
      * @param cargo what is carried beside them
      * @param gone the parts of the sheet that are not there
      */
-    static Map<String, Choice<YesNo>> without(List<Fitment> aboard, List<Sheet.Load> cargo, List<Fitment> gone) {
+    static Map<String, Choice<YesNo>> without(
+            List<Fitment> aboard, List<Tank> tanks, List<Sheet.Load> cargo, List<Fitment> gone) {
         Set<Kind> left = kinds(gone);
         left.removeAll(kinds(aboard));
         Map<String, Choice<YesNo>> without = new TreeMap<>();
@@ -52,6 +55,9 @@ final class UsualCarriers {
                 }
             }
         }
+        tanks.stream()
+                .filter(tank -> tank.in().isEmpty() && left.contains(Kind.ROOF_RACK))
+                .forEach(tank -> without.put(tank.name(), Masses.onRoof(tank)));
         cargo.stream()
                 .filter(load -> load.in().isEmpty() && left.contains(Kind.ROOF_RACK))
                 .forEach(load -> without.put(load.name(), Masses.onRoof(load)));

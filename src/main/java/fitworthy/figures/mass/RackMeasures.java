@@ -12,9 +12,9 @@ import fitworthy.quantity.Choice;
 import java.util.List;
 
 /** What each roof rack carries, whatever the roof bears. */
-final class RackMeasures implements Topic {
+public final class RackMeasures implements Topic {
 
-    private static final MeasureKind RACK =
+    public static final MeasureKind RACK =
             rated("mass.rack", "kg", 0, "load on the rack", "what it may carry").byLoading();
 
     @Override

@@ -87,7 +87,9 @@ public final class MirrorViewMeasures implements Topic {
             pastLoad(loading, bodies, side, measures);
             loading.trailer()
                     .filter(trailer -> !trailer.seenOver().is(YesNo.YES))
-                    .ifPresent(trailer -> pastTrailer(loading, trailer, side, measures));
+                    .ifPresentOrElse(
+                            trailer -> pastTrailer(loading, trailer, side, measures),
+                            () -> pastBody(loading, bodies, side, measures));
         }
     }
 
@@ -205,21 +207,43 @@ public final class MirrorViewMeasures implements Topic {
                                 in("end", end, "mm")))));
     }
 
+    /** How far the glass reaches past the trailer, and the road beside and behind it. */
+    private static void pastTrailer(Loading loading, Trailer trailer, Side side, List<Measure> measures) {
+        Figure trailerHalf = trailer.width().times(0.5);
+        measures.add(Measure.of(PAST_TRAILER, side.name(), side.mirror().reach(), trailerHalf)
+                .worked("side = width / 2", in("width", trailer.width(), "mm")));
+        road(loading, side, loading.widestBehind(trailer), measures);
+    }
+
     /**
-     * The road beside and behind the trailer. What is seen near behind is asked only where the glass reaches past the
+     * The road beside and behind a tray or canopy that is wider than the cab, where no trailer hides it: for what is no wider
+     * the vehicle's mirrors were made.
+     */
+    private static void pastBody(Loading loading, List<BodyDetails.Body> bodies, Side side, List<Measure> measures) {
+        Figure cab = loading.plan().vehicle().size().bodyWidth().times(0.5);
+        Mirror mirror = side.mirror();
+        boolean retracts = !loading.towing() && retracts(loading, mirror);
+        Choice<YesNo> out = retracts ? mayStandOut(loading, mirror) : Choice.of(YesNo.YES);
+        Figure reach = out.known() ? reach(mirror, !out.is(YesNo.YES)) : Figure.missing(out.missing());
+        bodies.stream()
+                .map(body -> body.width().times(0.5))
+                .reduce(Figure::most)
+                .filter(widest -> !widest.isAtMost(cab))
+                .ifPresent(widest -> road(loading, side.reaching(reach), widest.missingWith(cab, widest), measures));
+    }
+
+    /**
+     * The road beside and behind what is widest. What is seen near behind is asked only where the glass reaches past the
      * side at all; the width of glass is that for where the mirror stands, or for where it has to stand if that is
      * farther out.
+     *
+     * @param widest its side, from the centre line
      */
-    private static void pastTrailer(Loading loading, Trailer trailer, Side side, List<Measure> measures) {
+    private static void road(Loading loading, Side side, Figure widest, List<Measure> measures) {
         Plan plan = loading.plan();
-        Mirror mirror = side.mirror();
-        Figure trailerHalf = trailer.width().times(0.5);
-        measures.add(Measure.of(PAST_TRAILER, side.name(), mirror.reach(), trailerHalf)
-                .worked("side = width / 2", in("width", trailer.width(), "mm")));
-        Figure widest = loading.widestBehind(trailer);
         Figure behind = plan.practice(PracticeId.MIRRORS_FAR_DISTANCE);
         measures.add(seen(FAR_FIELD, loading, side, widest, behind));
-        if (!mirror.reach().isAtMost(widest)) {
+        if (!side.mirror().reach().isAtMost(widest)) {
             Figure near = plan.practice(PracticeId.MIRRORS_NEAR_DISTANCE);
             measures.add(seen(NEAR_FIELD, loading, side, widest, near));
             needed(

@@ -1,5 +1,6 @@
 package fitworthy.figures.mirrors;
 
+import fitworthy.quantity.Figure;
 import fitworthy.sheet.MirrorDetails.Mirror;
 import fitworthy.sheet.MirrorDetails.Mirrors;
 import java.util.List;
@@ -9,5 +10,20 @@ record Side(String name, int sign, Mirror mirror) {
 
     static List<Side> both(Mirrors mirrors) {
         return List.of(new Side("left mirror", 1, mirrors.left()), new Side("right mirror", -1, mirrors.right()));
+    }
+
+    /** The same with its glass elsewhere. @param reach from the centre line, m */
+    Side reaching(Figure reach) {
+        return new Side(
+                name,
+                sign,
+                new Mirror(
+                        mirror.x(),
+                        reach,
+                        mirror.glass(),
+                        mirror.curve(),
+                        mirror.radius(),
+                        mirror.edge(),
+                        mirror.edgeStowed()));
     }
 }

@@ -132,13 +132,14 @@ public final class Masses {
     private void tank(Tank tank, LoadCase loadCase, Set<String> off, List<PointMass> masses) {
         boolean on = !off.contains(tank.name());
         Point at = plan.places().of(tank);
+        Choice<YesNo> roof = onRoof(tank, sheet);
         if (tank.stock().is(YesNo.NO)) {
-            PointMass shell = new PointMass(tank.name(), Sort.TANK, tank.mass().orTolerance(share), at, false);
+            PointMass shell = new PointMass(tank.name(), Sort.TANK, tank.mass().orTolerance(share), at, roof, 0);
             put(shell, tank.isDone(), on, masses);
         }
         if (on) {
             masses.add(new PointMass(
-                    Liquids.name(tank), Sort.LIQUID, Liquids.mass(tank, fill(plan, loadCase, off, tank)), at, false));
+                    Liquids.name(tank), Sort.LIQUID, Liquids.mass(tank, fill(plan, loadCase, off, tank)), at, roof, 0));
         }
     }
 
@@ -178,9 +179,19 @@ public final class Masses {
         return onRoof(cargo.roof(), cargo.at());
     }
 
-    /** The same of a sheet's part: what stands in or on another is where that is, unless the sheet says otherwise. */
-    private static Choice<YesNo> onRoof(Fitment part, Sheet sheet) {
+    /** The same of a tank; the maker's own is in or under the vehicle. */
+    public static Choice<YesNo> onRoof(Tank tank) {
+        return tank.stock().is(YesNo.YES) ? Choice.of(YesNo.NO) : onRoof(tank.roof(), tank.at());
+    }
+
+    /** The same of a sheet's part: what stands in or on another is where that is, whatever is said of it by itself. */
+    public static Choice<YesNo> onRoof(Fitment part, Sheet sheet) {
         return orCarrier(onRoof(part), part.in(), sheet);
+    }
+
+    /** The same of a sheet's tank. */
+    public static Choice<YesNo> onRoof(Tank tank, Sheet sheet) {
+        return orCarrier(onRoof(tank), tank.in(), sheet);
     }
 
     /** The same of a sheet's cargo. */
@@ -189,13 +200,12 @@ public final class Masses {
     }
 
     private static Choice<YesNo> orCarrier(Choice<YesNo> own, String in, Sheet sheet) {
-        return own.known()
-                ? own
-                : sheet.fitments().stream()
-                        .filter(part -> part.name().equals(in))
-                        .findFirst()
-                        .map(carrier -> onRoof(carrier, sheet))
-                        .orElse(own);
+        return sheet.fitments().stream()
+                .filter(part -> part.name().equals(in))
+                .findFirst()
+                .map(carrier -> onRoof(carrier, sheet))
+                .filter(there -> there.known() || !own.is(YesNo.YES))
+                .orElse(own);
     }
 
     /** As the sheet says; where it does not, open for what is high enough. */
@@ -287,13 +297,9 @@ public final class Masses {
     /** The maker's tank, or one that was put in its place before the vehicle was weighed. */
     private boolean holdsKerbFuel(Tank tank) {
         return tank.stock().is(YesNo.YES)
-                ? sheet.tanks().stream().noneMatch(other -> other.isDone() && replaces(other, tank))
+                ? sheet.tanks().stream().noneMatch(other -> other.isDone() && other.replaces(tank))
                 : tank.isDone()
-                        && sheet.tanks().stream().anyMatch(made -> made.stock().is(YesNo.YES) && replaces(tank, made));
-    }
-
-    private static boolean replaces(Tank tank, Tank made) {
-        return tank.removes().filter(gone -> gone.name().equals(made.name())).isPresent();
+                        && sheet.tanks().stream().anyMatch(made -> made.stock().is(YesNo.YES) && tank.replaces(made));
     }
 
     private static Figure bare(Figure axle, double fromKerb) {
@@ -374,6 +380,6 @@ public final class Masses {
 
     /** Whether another tank stands in the place of this one of the maker's. */
     static boolean isReplaced(Plan plan, Tank tank) {
-        return tank.stock().is(YesNo.YES) && plan.sheet().tanks().stream().anyMatch(other -> replaces(other, tank));
+        return tank.stock().is(YesNo.YES) && plan.sheet().tanks().stream().anyMatch(other -> other.replaces(tank));
     }
 }

@@ -14,8 +14,10 @@ import fitworthy.sheet.TowingDetails;
 import fitworthy.sheet.Trailer;
 import fitworthy.sheet.TyreDetails;
 import fitworthy.sheet.Vehicle;
+import fitworthy.sheet.VehicleEnd;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
@@ -30,6 +32,9 @@ import java.util.stream.Stream;
 public final class Plan {
 
     private static final FieldSchema REGISTERED = RecordSchema.of(Vehicle.class).field("registered");
+
+    /** How far from an axle a set of one axle may be placed, as a share of the wheelbase: an assumption, see docs/method.md. */
+    private static final double NEAR_AN_AXLE = 0.25;
 
     private final Sheet sheet;
     private final Tables tables;
@@ -257,16 +262,53 @@ public final class Plan {
                 .orElseGet(() -> towBar().ballHeight().or(vehicle().size().ballHeight()));
     }
 
-    public TyreDetails.Tyres tyres() {
-        return planned(TyreDetails.Tyres.class).orElse(vehicle().tyres());
+    /** Every set of tyres that is planned, or else those that the vehicle came with. */
+    public List<TyreSet> tyreSets() {
+        List<TyreSet> planned = fitments(Fitment.Kind.TYRES).stream()
+                .map(part -> new TyreSet((TyreDetails.Tyres) part.details(), "fitments." + part.name()))
+                .toList();
+        return planned.isEmpty() ? List.of(stockTyreSet()) : planned;
     }
 
-    /** The tyres as planned. */
+    /** The axle that a set of tyres or wheels sits at; empty where its place does not tell, as that of a set for both. */
+    public Optional<VehicleEnd> axle(Fitment set) {
+        return places.of(set)
+                .flatMap(at -> at.x().isAtMost(wheelbase.times(NEAR_AN_AXLE))
+                        ? Optional.of(VehicleEnd.FRONT)
+                        : at.x().isAtLeast(wheelbase.times(1 - NEAR_AN_AXLE))
+                                ? Optional.of(VehicleEnd.REAR)
+                                : Optional.empty());
+    }
+
+    /** The tyres of an axle: of several sets that may be at it the one that carries least, or may. */
+    public TyreDetails.Tyres tyres(boolean rear) {
+        VehicleEnd other = rear ? VehicleEnd.FRONT : VehicleEnd.REAR;
+        List<TyreSet> sets = tyreSets();
+        List<TyreSet> there = sets.size() == 1
+                ? sets
+                : fitments(Fitment.Kind.TYRES).stream()
+                        .filter(part -> axle(part).filter(other::equals).isEmpty())
+                        .map(part -> sets.get(fitments(Fitment.Kind.TYRES).indexOf(part)))
+                        .toList();
+        return weakest(there.isEmpty() ? sets : there).tyres();
+    }
+
+    /** The tyres as planned; of several sets the one that carries least, or may. */
+    public TyreDetails.Tyres tyres() {
+        return tyreSet().tyres();
+    }
+
+    /** The same with what their size says. */
     public TyreSet tyreSet() {
-        return fitments(Fitment.Kind.TYRES).stream()
-                .findFirst()
-                .map(fitment -> new TyreSet(tyres(), "fitments." + fitment.name()))
-                .orElse(stockTyreSet());
+        return weakest(tyreSets());
+    }
+
+    /** The first of which nobody knows what it carries, else the one that carries least. */
+    private static TyreSet weakest(List<TyreSet> sets) {
+        return sets.stream()
+                .min(Comparator.comparingDouble(
+                        set -> set.tyres().loadIndex().or(Figure.ZERO).value()))
+                .orElseThrow();
     }
 
     /** The tyres that the vehicle came with. */

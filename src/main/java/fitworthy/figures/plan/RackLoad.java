@@ -1,5 +1,6 @@
 package fitworthy.figures.plan;
 
+import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
@@ -8,53 +9,66 @@ import fitworthy.sheet.Fitment;
 import fitworthy.sheet.MassDetails.RoofRack;
 import fitworthy.sheet.Sheet;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
- * What stands on a roof rack whose maker names what it may carry: what the sheet says stands in or on it. Where it says so of
- * nothing on the roof, all of it stands on the only rack.
+ * What stands on a rack whose maker names what it may carry: what the sheet says stands in or on it, be the rack on the roof
+ * or on a canopy. Where it says so of nothing, all that is on the roof stands on the only rack there.
  *
  * @param rack the name of the rack
  * @param load what stands on it, without itself
  * @param most what it may carry, kg; missing where it takes knowing on which of several racks something stands
- * @param takes whether it would carry what is put on the roof, by what that stands in or on
+ * @param standing the rack and all that the sheet puts on it, by name
+ * @param bearsRoof whether all that is on the roof stands on it
  */
-public record RackLoad(String rack, RoofLoad load, Figure most, Predicate<String> takes) {
+public record RackLoad(String rack, RoofLoad load, Figure most, Set<String> standing, boolean bearsRoof) {
 
-    /** Those of the racks that are on the roof in a loading, or may be. */
+    /** Those of the racks that are on in a loading. */
     public static List<RackLoad> of(Loading loading) {
         List<Fitment> racks = loading.plan().fitments(Fitment.Kind.ROOF_RACK).stream()
-                .filter(rack -> loading.carries(rack) && !rack.roof().is(YesNo.NO))
+                .filter(loading::carries)
                 .toList();
         if (racks.isEmpty()) {
             return List.of();
         }
         Sheet sheet = loading.plan().sheet();
-        Map<Fitment, Predicate<String>> on = new LinkedHashMap<>();
-        racks.forEach(rack -> on.put(rack, on(sheet, rack)));
-        Set<String> names = racks.stream().map(Fitment::name).collect(Collectors.toSet());
-        RoofLoad onRoof = RoofLoad.of(loading).only(name -> !names.contains(name));
-        Predicate<String> onSome = on.values().stream().reduce(name -> false, Predicate::or);
-        RoofLoad open = onRoof.only(onSome.negate());
-        boolean all = racks.size() == 1 && onRoof.only(onSome).loads().isEmpty();
+        Map<Fitment, Set<String>> standing = new LinkedHashMap<>();
+        racks.forEach(rack -> standing.put(rack, standing(sheet, rack)));
+        Set<String> onSome = standing.values().stream().flatMap(Set::stream).collect(Collectors.toSet());
+        RoofLoad open = RoofLoad.of(loading).only(name -> !onSome.contains(name));
+        List<Fitment> above = racks.stream()
+                .filter(rack -> !Masses.onRoof(rack, sheet).is(YesNo.NO))
+                .toList();
         List<RackLoad> loads = new ArrayList<>();
-        on.forEach((rack, stands) -> {
+        standing.forEach((rack, names) -> {
             Figure most = most(rack, RoofLimit.leavesTheSeal(sheet));
             if (most.known()) {
-                Predicate<String> takes = all ? name -> true : stands;
-                RoofLoad load = onRoof.only(takes);
-                boolean decides = racks.size() > 1
+                RoofLoad told = RoofLoad.standing(loading, names).only(name -> !name.equals(rack.name()));
+                boolean all = above.equals(List.of(rack)) && told.loads().isEmpty();
+                RoofLoad load = all ? open : told;
+                boolean decides = above.size() > 1
+                        && above.contains(rack)
                         && load.sum().isAtMost(most)
                         && !load.sum().plus(open.sum()).isAtMost(most);
-                loads.add(new RackLoad(rack.name(), load, decides ? Figure.missing(on(open)) : most, takes));
+                loads.add(new RackLoad(rack.name(), load, decides ? Figure.missing(on(open)) : most, names, all));
             }
         });
         return loads;
+    }
+
+    /** Whether it would carry something. @param in what that stands in or on @param roof whether it is on the roof */
+    public boolean takes(String in, Choice<YesNo> roof) {
+        return standing.contains(in) || bearsRoof && !roof.is(YesNo.NO);
+    }
+
+    /** Whether a mass is part of what stands on it. */
+    public boolean bears(PointMass mass) {
+        return load.loads().stream().anyMatch(on -> on.name().equals(mass.name()));
     }
 
     private static Missing on(RoofLoad open) {
@@ -62,14 +76,29 @@ public record RackLoad(String rack, RoofLoad load, Figure most, Predicate<String
                 "fitments", "on which rack " + open.loads().get(0).name() + " stands, in its 'in'", "the plan");
     }
 
-    /** Whether something of this name stands on a rack, or in what does. */
-    private static Predicate<String> on(Sheet sheet, Fitment rack) {
-        Set<String> parts = new Contents(sheet.fitments(), sheet.tanks()).with(List.of(rack.name()));
-        Set<String> cargo = sheet.cargo().stream()
-                .filter(load -> parts.contains(load.in()))
-                .map(Sheet.Load::name)
+    /** All that the sheet puts on the racks that are on, by name. */
+    public static Set<String> onRacks(Loading loading) {
+        Sheet sheet = loading.plan().sheet();
+        return loading.plan().fitments(Fitment.Kind.ROOF_RACK).stream()
+                .filter(loading::carries)
+                .flatMap(rack -> standing(sheet, rack).stream().filter(name -> !name.equals(rack.name())))
                 .collect(Collectors.toSet());
-        return name -> parts.contains(name) || cargo.contains(name);
+    }
+
+    /** A rack and all that the sheet puts on it, or in what stands there; of tanks what they hold, too. */
+    private static Set<String> standing(Sheet sheet, Fitment rack) {
+        Set<String> names = new HashSet<>(new Contents(sheet.fitments(), sheet.tanks()).with(List.of(rack.name())));
+        sheet.cargo().stream()
+                .filter(load -> names.contains(load.in()))
+                .map(Sheet.Load::name)
+                .toList()
+                .forEach(names::add);
+        sheet.tanks().stream()
+                .filter(tank -> names.contains(tank.name()))
+                .map(Liquids::name)
+                .toList()
+                .forEach(names::add);
+        return names;
     }
 
     /** What its maker names for the way of the trip, else what he names for the road; off the road alone counts there. */

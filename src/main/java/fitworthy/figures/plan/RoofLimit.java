@@ -2,10 +2,12 @@ package fitworthy.figures.plan;
 
 import fitworthy.figures.measure.Working;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Vehicle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What the roof may carry, racks and all: the least of what the vehicle's maker allows on the road and off it, and of what
@@ -48,15 +50,35 @@ public record RoofLimit(Figure most, Governs governs, Working working) {
         return least(bounds, load);
     }
 
-    /** Whether what people sleep in is on the vehicle in a loading, as it is where the sheet does not say what that is. */
+    /**
+     * Whether what people sleep in is on the roof in a loading, as it is where the sheet does not say what that is: a tent on
+     * a canopy does not load the roof of the cab.
+     */
     private static boolean sleptIn(Loading loading) {
         Sheet sheet = loading.plan().sheet();
         String tent = sheet.trip().roofTent();
         return loading.setsOut()
                 && !loading.isOff(tent)
+                && !elsewhere(tent, sheet)
                 && sheet.cargo().stream()
                         .filter(load -> load.name().equals(tent))
                         .allMatch(loading::carries);
+    }
+
+    /** Whether the sheet puts what people sleep in elsewhere; that it is low, or of no known height, is not enough. */
+    private static boolean elsewhere(String tent, Sheet sheet) {
+        return Stream.concat(
+                        sheet.fitments().stream()
+                                .filter(part -> part.name().equals(tent)
+                                        && (part.roof().is(YesNo.NO)
+                                                || !part.in().isEmpty()))
+                                .map(part -> Masses.onRoof(part, sheet)),
+                        sheet.cargo().stream()
+                                .filter(load -> load.name().equals(tent)
+                                        && (load.roof().is(YesNo.NO)
+                                                || !load.in().isEmpty()))
+                                .map(load -> Masses.onRoof(load, sheet)))
+                .anyMatch(roof -> roof.is(YesNo.NO));
     }
 
     /** What the vehicle's maker allows on the way of the trip, in kg. */

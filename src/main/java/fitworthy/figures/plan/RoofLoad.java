@@ -5,8 +5,10 @@ import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Sheet;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
@@ -14,30 +16,45 @@ import java.util.stream.IntStream;
  * What is carried on the roof, with what was on it when the vehicle was weighed, wherever along it that is.
  *
  * @param loads in kg, by name; with what may be on it
- * @param told of each whether it is on the roof
+ * @param told of each whether it is there
  */
 public record RoofLoad(List<Working.Input> loads, List<Choice<YesNo>> told) {
 
     /** What is on the roof in a loading, or may be. */
     public static RoofLoad of(Loading loading) {
-        List<Working.Input> loads = new ArrayList<>();
-        List<Choice<YesNo>> told = new ArrayList<>();
-        loading.masses().stream().filter(mass -> !mass.roof().is(YesNo.NO)).forEach(mass -> {
-            loads.add(Working.in(mass.name(), mass.mass(), "kg"));
-            told.add(mass.roof());
+        Sheet sheet = loading.plan().sheet();
+        RoofLoad roof = new RoofLoad(new ArrayList<>(), new ArrayList<>());
+        loading.masses().stream()
+                .filter(mass -> !mass.roof().is(YesNo.NO))
+                .forEach(mass -> roof.add(mass.name(), mass.mass(), mass.roof()));
+        Masses.unplaced(loading.plan()).forEach(part -> {
+            Choice<YesNo> told = Masses.onRoof(part, sheet);
+            if (told.is(YesNo.YES) || part.kind() == Fitment.Kind.ROOF_RACK && !told.is(YesNo.NO)) {
+                roof.add(part.name(), part.mass().exact(), told);
+            }
         });
+        return roof;
+    }
+
+    /** What the sheet puts in or on something, be that on the roof or not. @param names of all that it puts there */
+    static RoofLoad standing(Loading loading, Set<String> names) {
+        RoofLoad standing = new RoofLoad(new ArrayList<>(), new ArrayList<>());
+        loading.masses().stream()
+                .filter(mass -> names.contains(mass.name()))
+                .forEach(mass -> standing.add(mass.name(), mass.mass(), Choice.of(YesNo.YES)));
         Masses.unplaced(loading.plan()).stream()
-                .filter(part -> part.roof().is(YesNo.YES)
-                        || part.kind() == Fitment.Kind.ROOF_RACK && !part.roof().is(YesNo.NO))
-                .forEach(part -> {
-                    loads.add(Working.in(part.name(), part.mass().exact(), "kg"));
-                    told.add(part.roof());
-                });
-        return new RoofLoad(loads, told);
+                .filter(part -> names.contains(part.name()))
+                .forEach(part -> standing.add(part.name(), part.mass().exact(), Choice.of(YesNo.YES)));
+        return standing;
+    }
+
+    private void add(String name, Figure mass, Choice<YesNo> onIt) {
+        loads.add(Working.in(name, mass, "kg"));
+        told.add(onIt);
     }
 
     /** The same of some of it. @param wanted by name */
-    RoofLoad only(Predicate<String> wanted) {
+    public RoofLoad only(Predicate<String> wanted) {
         List<Integer> places = IntStream.range(0, loads.size())
                 .filter(i -> wanted.test(loads.get(i).name()))
                 .boxed()

@@ -64,7 +64,9 @@ public final class RunningGear {
 
     /** The tyres on the road, as the law counts them there. */
     public static PassengerTyres onTheRoad(Plan plan) {
-        return VehicleClass.tyres(plan, plan.tyreSet().passenger());
+        return VehicleClass.tyres(
+                plan,
+                Choice.any(plan.tyreSets().stream().map(TyreSet::passenger)).orElseThrow());
     }
 
     /** Whether what the wheels carry is a question: not for the maker's own under the maker's own axle limits. */
@@ -79,8 +81,8 @@ public final class RunningGear {
 
     private static Figure index(Plan plan, boolean rear) {
         return rear && dualRear(plan)
-                ? plan.tyres().dualLoadIndex()
-                : plan.tyres().loadIndex();
+                ? plan.tyres(rear).dualLoadIndex()
+                : plan.tyres(rear).loadIndex();
     }
 
     private static boolean dualRear(Plan plan) {

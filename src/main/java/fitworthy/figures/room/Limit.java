@@ -23,6 +23,7 @@ public enum Limit {
     FRONT_WHEELS("front wheels", Of.VEHICLE),
     REAR_WHEELS("rear wheels", Of.VEHICLE),
     ROOF("roof", Of.VEHICLE),
+    RACK("rack", Of.VEHICLE),
     HOLD_DOWNS("hold-downs", Of.VEHICLE),
     TRAILER_PLATE("trailer's plate", Of.TRAILER),
     TRAILER_AXLES("trailer's axles (GTM)", Of.TRAILER),

@@ -164,7 +164,7 @@ public final class RoomMeasures implements Topic {
                             "fuel = planned - own + most",
                             in("planned", FuelRange.aboard(loading), "L"),
                             in("own", tank.planned(), "L"),
-                            in("most", litres, "L")));
+                            in("most", tank.wholeLitres(), "L")));
         }
     }
 

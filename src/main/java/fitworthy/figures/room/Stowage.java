@@ -8,9 +8,6 @@ import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Masses;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
-import fitworthy.figures.plan.RackLoad;
-import fitworthy.figures.plan.RoofLimit;
-import fitworthy.figures.plan.RoofLoad;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
@@ -31,7 +28,7 @@ final class Stowage {
      * A place for people or cargo.
      *
      * @param box the tray or canopy that it is in or on
-     * @param on the name of what it is in or on, as far as it is on the roof; empty where nothing
+     * @param on the name of what it is in or on, as far as that may be a rack; empty where nothing
      */
     private record Spot(String name, Point at, Choice<YesNo> roof, Optional<Fitment> box, String on) {
         Spot(String name, Point at, Choice<YesNo> roof, Optional<Fitment> box) {
@@ -42,15 +39,13 @@ final class Stowage {
     private final Loading loading;
     private final Plan plan;
     private final Carrier carrier;
-    private final RoofLoad roof;
-    private final List<RackLoad> racks;
+    private final Above above;
 
     private Stowage(Loading loading) {
         this.loading = loading;
         this.plan = loading.plan();
         this.carrier = Carrier.of(loading, mass -> false);
-        this.roof = RoofLoad.of(loading);
-        this.racks = RackLoad.of(loading);
+        this.above = new Above(loading);
     }
 
     /** In kg, by the name of the place. */
@@ -62,30 +57,11 @@ final class Stowage {
     }
 
     private List<Step> limits(Spot spot) {
-        List<Step> steps = new ArrayList<>(carrier.steps(new Taken("most", spot.at(), Figure.of(1, 0), "", List.of())));
-        if (!spot.roof().is(YesNo.NO)) {
-            steps.add(onRoof(spot));
-        }
+        Taken more = new Taken("most", spot.at(), Figure.of(1, 0), "", List.of());
+        List<Step> steps = new ArrayList<>(carrier.steps(more));
+        steps.addAll(above.steps(more, spot.on(), spot.roof(), ""));
         spot.box().flatMap(this::holdDowns).ifPresent(steps::add);
         return steps;
-    }
-
-    private Step onRoof(Spot spot) {
-        Figure load = roof.sum();
-        Figure limit = RoofLimit.of(loading, load).most();
-        Figure told = spot.roof().known() ? limit : Figure.missing(spot.roof().missing());
-        for (Choice<YesNo> other : roof.told()) {
-            told = other.known() ? told : told.missingWith(Figure.missing(other.missing()), told);
-        }
-        Step least = Step.plain(Limit.ROOF, told.minus(load), left(told, load));
-        for (RackLoad rack : racks) {
-            Figure rackLeft = rack.most().minus(rack.load().sum());
-            if (rack.takes().test(spot.on()) && !least.left().isAtMost(rackLeft)) {
-                least = Step.plain(
-                        Limit.ROOF, rackLeft, left(rack.most(), rack.load().sum()));
-            }
-        }
-        return least;
     }
 
     /** What the hold-downs of a canopy that comes off leave over what they are to hold. */
@@ -160,8 +136,8 @@ final class Stowage {
     private void racks(List<Spot> spots) {
         plan.fitments(Fitment.Kind.ROOF_RACK).stream().filter(loading::carries).forEach(rack -> plan.places()
                 .of(rack)
-                .ifPresent(at ->
-                        spots.add(new Spot("on " + rack.name(), at, rack.roof(), Optional.empty(), rack.name()))));
+                .ifPresent(at -> spots.add(new Spot(
+                        "on " + rack.name(), at, Masses.onRoof(rack, plan.sheet()), Optional.empty(), rack.name()))));
     }
 
     /** As far back as anything can stand, where it puts most on the rear axle. */

@@ -6,6 +6,7 @@ import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.FuelRange;
 import fitworthy.figures.plan.Liquids;
 import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.Masses;
 import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.Tank;
@@ -25,23 +26,27 @@ public record TankRoom(Tank tank, Figure planned, Most most, boolean feeds) {
     /** Of each tank that is on and is filled. */
     static List<TankRoom> of(Loading loading) {
         List<Tank> feeding = FuelRange.feeding(loading.plan());
+        Above above = new Above(loading);
         return loading.plan().sheet().tanks().stream()
                 .filter(tank -> loading.carries(tank) && !loading.isReplaced(tank))
-                .map(tank -> of(loading, tank, feeding.contains(tank)))
+                .map(tank -> of(loading, above, tank, feeding.contains(tank)))
                 .toList();
     }
 
-    private static TankRoom of(Loading loading, Tank tank, boolean feeds) {
+    private static TankRoom of(Loading loading, Above above, Tank tank, boolean feeds) {
         String filled = Liquids.name(tank);
         Carrier carrier = Carrier.of(
                 loading, mass -> mass.sort() == Sort.LIQUID && mass.name().equals(filled));
         Figure density = Liquids.densityOf(tank);
-        List<Step> steps = new ArrayList<>(carrier.steps(new Taken(
+        Taken more = new Taken(
                 "most",
                 loading.plan().places().of(tank),
                 density,
                 " / density",
-                List.of(in("density", density, "kg/L")))));
+                List.of(in("density", density, "kg/L")));
+        List<Step> steps = new ArrayList<>(carrier.steps(more));
+        steps.addAll(
+                above.steps(more, tank.in(), Masses.onRoof(tank, loading.plan().sheet()), filled));
         steps.add(Step.plain(
                 Limit.FULL,
                 tank.capacity(),
@@ -63,8 +68,14 @@ public record TankRoom(Tank tank, Figure planned, Most most, boolean feeds) {
         return most.isOver() && figure.known() ? Figure.of(0, 0) : figure;
     }
 
-    /** Fuel for the engine with this tank so full and the others as planned, L. */
+    /** The same in whole litres, as somebody fills in who is told. */
+    Figure wholeLitres() {
+        Figure litres = litres();
+        return litres.known() ? Figure.of(Math.floor(Figure.rounded(litres.value())), litres.tolerance()) : litres;
+    }
+
+    /** Fuel for the engine with this tank so full in whole litres and the others as planned, L. */
     Figure fuel(Loading loading) {
-        return FuelRange.aboard(loading).minus(planned).plus(litres());
+        return FuelRange.aboard(loading).minus(planned).plus(wholeLitres());
     }
 }

@@ -24,7 +24,6 @@ import fitworthy.schema.FieldSchema;
 import fitworthy.schema.RecordSchema;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Papers.Alteration;
-import fitworthy.sheet.TyreDetails;
 import fitworthy.sheet.TyreSize;
 import fitworthy.sheet.Vehicle;
 import java.util.ArrayList;
@@ -108,60 +107,66 @@ final class TyreChangeMeasures implements Topic {
         boolean newTyres = !plan.fitments(Fitment.Kind.TYRES).isEmpty();
         boolean newWheels = !plan.fitments(Fitment.Kind.WHEELS).isEmpty();
         boolean spacers = !plan.fitments(Fitment.Kind.WHEEL_SPACERS).isEmpty();
-        TyreDetails.Tyres tyres = plan.tyres();
         if (newTyres || newWheels) {
             Figure rim = plan.wheels().width();
-            measures.add(Measure.of(RIM_NARROW, "wheels", rim, tyres.rimLeast()));
-            measures.add(Measure.of(RIM_WIDE, "wheels", rim, tyres.rimMost()));
-            measures.add(Measure.of(RIM_SAME, "wheels", rimSame(plan, newWheels)));
+            for (TyreSet set : plan.tyreSets()) {
+                String wheels = plan.tyreSets().size() == 1 ? "wheels" : "wheels of " + set.subject(plan);
+                measures.add(Measure.of(RIM_NARROW, wheels, rim, set.tyres().rimLeast()));
+                measures.add(Measure.of(RIM_WIDE, wheels, rim, set.tyres().rimMost()));
+                measures.add(Measure.of(RIM_SAME, wheels, rimSame(plan, set, newWheels)));
+            }
         }
         if (newTyres || newWheels || spacers) {
-            measures.add(Measure.of(CLEARANCE, "tyres", tyres.clearance()));
+            plan.tyreSets()
+                    .forEach(set -> measures.add(
+                            Measure.of(CLEARANCE, set.subject(plan), set.tyres().clearance())));
             if (!isCertified(plan)) {
                 measures.add(outside(plan));
                 measures.add(Measure.of(INWARD_BY, "wheels", Choice.of(inward(plan, newWheels, spacers))));
             }
         }
         if (newTyres) {
-            newTyres(plan, measures);
+            plan.tyreSets().forEach(set -> newTyres(plan, set, measures));
         }
         if ((newWheels || spacers) && !isCertified(plan)) {
             track(plan, newWheels, spacers, measures);
         }
     }
 
-    private static void newTyres(Plan plan, List<Measure> measures) {
+    private static void newTyres(Plan plan, TyreSet planned, List<Measure> measures) {
         TyreSet stock = plan.stockTyreSet();
-        TyreSet planned = plan.tyreSet();
-        TyreDetails.Tyres tyres = plan.tyres();
+        String subject = planned.subject(plan);
         Figure before = stock.diameter();
         Figure after = planned.diameter();
-        Figure growth = plan.tyreGrowth();
+        Figure growth = planned.growthOver(stock);
         Working.Input[] diameters = {in("after", after, "mm"), in("before", before, "mm")};
         Working[] sizes = {planned.nominal("after"), stock.nominal("before")};
         List<Measure> toApprove = new ArrayList<>();
-        toApprove.add(Measure.of(CHANGE, "tyres", size(TyreFigures.growth(before, after)))
+        toApprove.add(Measure.of(CHANGE, subject, size(TyreFigures.growth(before, after)))
                 .worked("change = |after / before - 1|", diameters)
                 .worked(sizes));
         if (!(growth.value() >= 0)) {
-            toApprove.add(Measure.of(LOSS, "tyres", growth.times(-1))
+            toApprove.add(Measure.of(LOSS, subject, growth.times(-1))
                     .worked("loss = before - after", diameters)
                     .worked(sizes));
         }
         if (!(growth.value() < 0)) {
-            byClass(plan, GROWTH_PASSENGER, GROWTH, "tyres", "the greatest growth of tyres", growth)
+            byClass(plan, GROWTH_PASSENGER, GROWTH, subject, "the greatest growth of tyres", growth)
                     .map(measure ->
                             measure.worked("growth = after - before", diameters).worked(sizes))
                     .forEach(toApprove::add);
-            measures.add(Measure.of(GEARING, "tyres", TyreFigures.growth(before, after))
+            measures.add(Measure.of(GEARING, subject, TyreFigures.growth(before, after))
                     .worked("growth = after / before - 1", diameters)
                     .worked(sizes));
-            measures.add(Measure.of(LIFT, "tyres", growth.times(0.5))
+            measures.add(Measure.of(LIFT, subject, growth.times(0.5))
                     .worked("lift = (after - before) / 2", diameters)
                     .worked(sizes));
-            if (!growth.isZero() && !tyres.speedometerSet().is(YesNo.YES)) {
+            if (!growth.isZero() && !planned.tyres().speedometerSet().is(YesNo.YES)) {
                 Figure over = plan.vehicle().speedometerOver();
-                measures.add(Measure.of(SPEEDOMETER, "speedometer", TyreFigures.speedShown(over, before, after))
+                measures.add(Measure.of(
+                                SPEEDOMETER,
+                                plan.tyreSets().size() == 1 ? "speedometer" : "speedometer with " + subject,
+                                TyreFigures.speedShown(over, before, after))
                         .worked(
                                 "shown = (1 + over) x before / after",
                                 in("over", over, "%"),
@@ -173,7 +178,7 @@ final class TyreChangeMeasures implements Topic {
         Figure width = planned.width();
         Figure madeWidth = stock.width();
         toApprove.add(
-                Measure.of(WIDTH, "tyres", classed(plan, "the greatest width of tyres", width.dividedBy(madeWidth)))
+                Measure.of(WIDTH, subject, classed(plan, "the greatest width of tyres", width.dividedBy(madeWidth)))
                         .worked("width = after / before", in("after", width, "mm"), in("before", madeWidth, "mm")));
         // What is accepted without approval is no question where the approval is in hand.
         if (!isCertified(plan)) {
@@ -184,7 +189,7 @@ final class TyreChangeMeasures implements Topic {
         if (!speed.isAtLeast(madeSpeed)) {
             measures.add(Measure.of(
                             SPEED_RATING,
-                            "tyres",
+                            subject,
                             classed(plan, "the least speed symbol", speed.missingWith(madeSpeed, speed)))
                     .worked(planned.symbol()));
         }
@@ -193,7 +198,7 @@ final class TyreChangeMeasures implements Topic {
     /** By half of what track and one tyre are wider than the body. */
     private static Measure outside(Plan plan) {
         Figure track = Track.widest(plan);
-        Figure width = plan.tyreSet().width();
+        Figure width = widest(plan);
         Figure body = plan.vehicle().size().bodyWidth();
         return Measure.of(OUTSIDE, "tyres", standOut(plan))
                 .worked(
@@ -214,9 +219,13 @@ final class TyreChangeMeasures implements Topic {
 
     private static Figure standOut(Plan plan) {
         return Track.widest(plan)
-                .plus(plan.tyreSet().width())
+                .plus(widest(plan))
                 .minus(plan.vehicle().size().bodyWidth())
                 .times(0.5);
+    }
+
+    private static Figure widest(Plan plan) {
+        return plan.tyreSets().stream().map(TyreSet::width).reduce(Figure::most).orElseThrow();
     }
 
     private static boolean isCertified(Plan plan) {
@@ -228,19 +237,20 @@ final class TyreChangeMeasures implements Topic {
         if (spare.size().isEmpty()) {
             return Choice.missing(SPARE_SIZE.missingIn("vehicle.spare"));
         }
-        if (plan.tyres().size().isEmpty()) {
-            return Choice.missing(plan.tyreSet().noSize());
-        }
-        return Choice.yesNo(
-                TyreSize.read(spare.size()).equals(TyreSize.read(plan.tyres().size())));
+        return Choice.every(plan.tyreSets().stream()
+                .map(set -> set.tyres().size().isEmpty()
+                        ? Choice.<YesNo>missing(set.noSize())
+                        : Choice.yesNo(TyreSize.read(spare.size())
+                                .equals(TyreSize.read(set.tyres().size()))))
+                .<Choice<YesNo>>toArray(Choice[]::new));
     }
 
     /**
      * Wheels that stay have the rim diameter of the tyres that came on them. Where the sheet leaves the wheels to the
      * book, tyres of another size than its usual one are taken to be bought for the wheels that are there.
      */
-    private static Choice<YesNo> rimSame(Plan plan, boolean newWheels) {
-        Figure tyre = plan.tyreSet().rim();
+    private static Choice<YesNo> rimSame(Plan plan, TyreSet set, boolean newWheels) {
+        Figure tyre = set.rim();
         Figure given = plan.wheels().diameter();
         boolean usual = given.mark() == Mark.USUAL;
         Figure wheel = newWheels

@@ -36,11 +36,12 @@ final class TyreLimitMeasures implements Topic {
 
     @Override
     public void plan(Plan plan, List<Measure> measures) {
-        TyreDetails.Tyres tyres = plan.tyres();
+        TyreDetails.Tyres front = plan.tyres(false);
+        TyreDetails.Tyres rear = plan.tyres(true);
         measures.add(Measure.of(
-                PRESSURE_MOST, "front axle", tyres.frontPressure(), mostAllowed(tyres, tyres.frontPressure())));
+                PRESSURE_MOST, "front axle", front.frontPressure(), mostAllowed(front, front.frontPressure())));
         measures.add(
-                Measure.of(PRESSURE_MOST, "rear axle", tyres.rearPressure(), mostAllowed(tyres, tyres.rearPressure())));
+                Measure.of(PRESSURE_MOST, "rear axle", rear.rearPressure(), mostAllowed(rear, rear.rearPressure())));
         Stream.of(Fitment.Kind.TYRES, Fitment.Kind.WHEELS)
                 .flatMap(kind -> plan.fitments(kind).stream())
                 .filter(set -> !set.isDone())

@@ -87,12 +87,17 @@ public final class TyreRatingMeasures implements Topic {
         Vehicle.Ratings ratings = plan.ratings();
         axleLimit(plan, "front axle", ratings.frontAxle(), false, measures);
         axleLimit(plan, "rear axle", ratings.rearAxle(), true, measures);
-        TyreSet tyres = plan.tyreSet();
-        measures.add(Measure.of(SPEED, "tyres", plan.sheet().trip().topSpeed(), tyres.speed(plan.tables()))
-                .worked(tyres.symbol()));
+        for (TyreSet tyres : plan.tyreSets()) {
+            measures.add(
+                    Measure.of(SPEED, tyres.subject(plan), plan.sheet().trip().topSpeed(), tyres.speed(plan.tables()))
+                            .worked(tyres.symbol()));
+        }
         measures.add(symbolNeeded(plan));
         if (RunningGear.wheelsInQuestion(plan)) {
-            Figure index = plan.tyres().loadIndex();
+            Figure index = plan.tyreSets().stream()
+                    .map(set -> set.tyres().loadIndex())
+                    .reduce(Figure::most)
+                    .orElseThrow();
             measures.add(Measure.of(
                             WHEEL_BELOW_TYRE,
                             "wheels",
@@ -178,7 +183,7 @@ public final class TyreRatingMeasures implements Topic {
     private static void pressure(
             Plan plan, String axle, Figure load, Figure carried, boolean rear, List<Measure> measures) {
         WheelbaseStretch stretch = plan.stretch();
-        TyreDetails.Tyres tyres = plan.tyres();
+        TyreDetails.Tyres tyres = plan.tyres(rear);
         Figure reference = tyres.referencePressure();
         Figure planned = rear ? tyres.rearPressure() : tyres.frontPressure();
         Figure needed = TyreFigures.pressureNeeded(reference, load, carried);

@@ -24,6 +24,8 @@ class LiquidsTest {
                 "",
                 null,
                 null,
+                null,
+                null,
                 Figure.of(0),
                 density,
                 Optional.empty(),

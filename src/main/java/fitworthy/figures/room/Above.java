@@ -1,0 +1,72 @@
+package fitworthy.figures.room;
+
+import static fitworthy.figures.measure.Working.in;
+
+import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.RackLoad;
+import fitworthy.figures.plan.RoofLimit;
+import fitworthy.figures.plan.RoofLoad;
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What the roof and the racks of a loading leave for more of something up there. */
+final class Above {
+
+    private final Loading loading;
+    private final RoofLoad roof;
+    private final List<RackLoad> racks;
+
+    Above(Loading loading) {
+        this.loading = loading;
+        this.roof = RoofLoad.of(loading);
+        this.racks = RackLoad.of(loading);
+    }
+
+    /**
+     * @param taken what is taken more of
+     * @param in what it stands in or on; empty where nothing
+     * @param onRoof whether it is on the roof
+     * @param instead the name of the mass of it that is there now and does not count; empty where it is all added
+     */
+    List<Step> steps(Taken taken, String in, Choice<YesNo> onRoof, String instead) {
+        List<Step> steps = new ArrayList<>();
+        if (!onRoof.is(YesNo.NO)) {
+            RoofLoad others = roof.only(name -> !name.equals(instead));
+            Figure limit = RoofLimit.of(loading, others.sum()).most();
+            Figure told = onRoof.known() ? limit : Figure.missing(onRoof.missing());
+            for (Choice<YesNo> other : others.told()) {
+                told = other.known() ? told : told.missingWith(Figure.missing(other.missing()), told);
+            }
+            steps.add(step(Limit.ROOF, taken, told, others.sum()));
+        }
+        racks.stream()
+                .filter(rack -> rack.takes(in, onRoof))
+                .map(rack -> step(
+                        Limit.RACK,
+                        taken,
+                        rack.most(),
+                        rack.load().only(name -> !name.equals(instead)).sum()))
+                .forEach(steps::add);
+        return steps;
+    }
+
+    private static Step step(Limit limit, Taken taken, Figure most, Figure load) {
+        Figure left = most.minus(load);
+        List<Working.Input> inputs = new ArrayList<>(List.of(in("limit", most, "kg"), in("load", load, "kg")));
+        inputs.addAll(taken.inputs());
+        return new Step(
+                limit,
+                left,
+                taken.weighs(),
+                units -> Math.hypot(left.tolerance(), units * taken.weighs().tolerance()),
+                new Working.Formula(
+                        taken.toUnits().isEmpty()
+                                ? "left = limit - load"
+                                : taken.result() + " = (limit - load)" + taken.toUnits(),
+                        inputs));
+    }
+}
