@@ -75,8 +75,8 @@ public record Levelling(Figure ball, Figure share, Figure lever, Figure reach) {
     public static Figure front(Plan plan, List<PointMass> masses, Figure gone) {
         Figure front = front(plan, masses);
         return helpsFront(plan)
-                ? front.plus(
-                        gone.times(plan.towBar().levellingShare()).times(plan.ballOverhang().dividedBy(plan.wheelbase())))
+                ? front.plus(gone.times(plan.towBar().levellingShare())
+                        .times(plan.ballOverhang().dividedBy(plan.wheelbase())))
                 : front;
     }
 
