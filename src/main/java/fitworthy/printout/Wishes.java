@@ -65,7 +65,7 @@ final class Wishes {
         if (part.details() instanceof Battery battery) {
             return figure(battery.capacity(), "Ah");
         }
-        return part.details() instanceof SolarPanel panel ? figure(panel.power(), "W") : "";
+        return part.details() instanceof SolarPanel panel ? figure(panel.wholePower(), "W") : "";
     }
 
     private static String figure(Figure figure, String unit) {

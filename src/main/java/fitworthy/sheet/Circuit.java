@@ -130,6 +130,11 @@ public record Circuit(
         return voltage.value() >= EXTRA_LOW;
     }
 
+    /** Whether it is an appliance of mains voltage with a plug, of whose lead the builder knows no section, length or fuse. */
+    public boolean isPluggedIn() {
+        return isMains() && mainsWork.is(MainsWork.PLUGGED_IN);
+    }
+
     /** The circuits that it comes by to the battery, the nearest first; without end where it comes by itself. */
     public Stream<Circuit> above(List<Circuit> all) {
         return Stream.iterate(

@@ -151,7 +151,7 @@ public sealed interface ElectricalDetails extends Details {
 
     record SolarPanel(
             @Field(
-                            value = "its rated power",
+                            value = "rated power of one of its panels",
                             in = Dimension.POWER,
                             within = Plausible.SOLAR_POWER,
                             find = "its label",
@@ -163,14 +163,15 @@ public sealed interface ElectricalDetails extends Details {
                             example = "Solar controller")
                     String charger,
             @Field(
-                            value = "its open-circuit voltage at 25 degC, Voc",
+                            value = "open-circuit voltage of one panel at 25 degC, Voc",
                             in = Dimension.VOLTAGE,
                             within = Plausible.SOLAR_VOLTAGE,
                             find = "its label",
                             example = "22.5 V")
                     Figure openCircuit,
             @Field(
-                            value = "how many like it are connected in series, itself included",
+                            value =
+                                    "how many panels are connected in series; a whole string is one part, and one panel where left out",
                             find = "the plan",
                             example = "2",
                             within = Plausible.POSITION)
@@ -185,19 +186,26 @@ public sealed interface ElectricalDetails extends Details {
                             example = "0.3 %")
                     Figure perDegree,
             @Field(
-                            value = "its short-circuit current, Isc",
+                            value = "short-circuit current of one panel, Isc",
                             in = Dimension.CURRENT,
                             within = Plausible.CURRENT,
                             find = "its label",
                             example = "11.5 A")
                     Figure shortCircuit,
             @Field(
-                            value = "how many such strings, or single panels, are connected side by side",
+                            value =
+                                    "how many such strings, or single panels, this part has side by side; one where left out",
                             find = "the plan",
                             example = "1",
                             within = Plausible.POSITION)
                     Figure strings)
-            implements ElectricalDetails {}
+            implements ElectricalDetails {
+
+        /** Rated power of all panels, in W; of one where the sheet does not tell how many there are. */
+        public Figure wholePower() {
+            return power.times(inSeries.or(Figure.of(1, 0))).times(strings.or(Figure.of(1, 0)));
+        }
+    }
 
     record SwitchPanel(
             @Field(

@@ -53,6 +53,12 @@ final class OrderChecks {
         } else if (details instanceof SuspensionDetails.Springs springs) {
             notAbove(springs.loadLeast(), path.to("load-least"), springs.loadMost(), "load-most");
             notAbove(springs.bumpTravel(), path.to("bump-travel"), springs.travel(), "the whole travel");
+        } else if (details instanceof ElectricalDetails.SolarPanel panel) {
+            notAbove(
+                    panel.power(),
+                    path.to("power"),
+                    panel.openCircuit().times(panel.shortCircuit()),
+                    "what one panel can give, open-circuit x short-circuit");
         }
     }
 

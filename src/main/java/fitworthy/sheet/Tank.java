@@ -30,7 +30,7 @@ public record Tank(
                         example = "100 %")
                 Figure fill,
         @Field(
-                        value = "where its middle sits",
+                        value = "where its middle sits, the maker's own too on the vehicle with any longer wheelbase",
                         needed = true,
                         inWords = true,
                         example = "x: 2400 mm, y: 0 mm, z: 600 mm")

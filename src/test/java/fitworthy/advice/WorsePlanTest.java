@@ -109,6 +109,10 @@ class WorsePlanTest {
                     ".*\\.mass",
                     "mass\\.(axle-.*|front-light|lopsided|weighbridge-.*|cog-high|tips-sooner)",
                     "what is on one side or end takes weight off the other"),
+            Relief.of(
+                    ".*(\\.mass|front-axle)",
+                    "mass\\.behind-axle",
+                    "what the front axle cannot bear is not told to come forward"),
             Relief.of(".*\\.mass", "suspension\\..*", "stiff springs suit a heavier load"),
             Relief.of(".*\\.mass", "towing\\.(outweighed|ball-heavy)", "of two masses the other is the smaller"),
             Relief.of(

@@ -93,6 +93,8 @@ class WorkingTest {
             "tyres.pressure-most",
             "tyres.rim-narrow",
             "tyres.rim-wide",
+            "tyres.road-pressure",
+            "tyres.top-speed",
             "water.clearance",
             "water.coldest",
             "water.days",

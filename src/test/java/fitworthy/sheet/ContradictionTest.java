@@ -181,6 +181,11 @@ class ContradictionTest {
         notAbove("trailer.lightest", "trailer: {name: Van, mass: 900 kg, lightest: %s}", "900 kg", "901 kg");
         notAbove("trailer.drawbar", "trailer: {name: Van, mass: 9 kg, length: 5 m, drawbar: %s}", "5 m", "5001 mm");
         notAbove("trailer.axle", "trailer: {name: Van, mass: 9 kg, length: 5 m, axle: %s}", "5 m", "5001 mm");
+        notAbove(
+                "fitments.1.power",
+                "fitments: [{name: Sun, kind: solar-panel, mass: 0 kg, open-circuit: 20 V, short-circuit: 10 A, power: %s}]",
+                "200 W",
+                "201 W");
         notAbove("vehicle.tyres.dual-load-index", "vehicle: {tyres: {dual-load-index: %s}}", "112", "113");
         notAbove(
                 "vehicle.tyres.reference-pressure",

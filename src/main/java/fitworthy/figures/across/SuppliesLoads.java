@@ -5,6 +5,7 @@ import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.AxleLoads;
 import fitworthy.figures.plan.BallLoad;
 import fitworthy.figures.plan.BallLoad.Left;
@@ -15,13 +16,13 @@ import fitworthy.figures.plan.PointMass;
 import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.figures.plan.WheelbaseStretch;
 import fitworthy.quantity.Figure;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
 
 /**
  * What the towing vehicle carries as supplies in the trailer run out. Without those behind the trailer's axles the ball is
  * at its heaviest, for the rear axle and the whole; without those ahead of them it is at its lightest and lifts the front
- * least.
+ * least: together with what is in the vehicle's own tanks behind its rear axle, as both may be used up at the end of a leg.
  */
 final class SuppliesLoads {
 
@@ -45,37 +46,37 @@ final class SuppliesLoads {
 
     private static void emptied(Loading loading, BallLoad load, List<Measure> measures) {
         Plan plan = loading.plan();
-        Left heaviest = load.heaviest();
-        Left lowest = load.lowest();
         WheelbaseStretch stretch = plan.stretch();
-        Figure rear = plan.ratings().rearAxle();
-        Figure front = plan.ratings().frontAxle();
-        if (changes(heaviest)) {
-            used(
-                    "vehicle",
-                    loading,
-                    load,
-                    heaviest,
-                    masses -> axles(plan, masses).total(),
-                    plan.ratings().gvm(),
-                    measures);
+        if (changes(load.heaviest())) {
+            Left left = load.heaviest();
+            Figure gvm = plan.ratings().gvm();
+            Figure limit = plan.ratings().rearAxle();
+            AxleLoads now = loading.axles();
+            AxleLoads then = AxleLoads.of(with(left.ball(), loading.masses()), plan.wheelbase());
+            used("vehicle", now.total(), List.of(), then.total(), gvm, load, left, measures);
             used(
                     "rear axle",
-                    loading,
+                    stretch.against(now.rear(), limit),
+                    List.of(),
+                    stretch.against(then.rear(), limit),
+                    limit,
                     load,
-                    heaviest,
-                    masses -> stretch.against(axles(plan, masses).rear(), rear),
-                    rear,
+                    left,
                     measures);
         }
-        if (changes(lowest)) {
+        if (changes(load.lowest())) {
+            Left left = load.lowest();
+            Figure limit = plan.ratings().frontAxle();
+            List<PointMass> tanks = TankLoads.behind(loading);
+            List<PointMass> then = with(left.ball(), TankLoads.without(loading, tanks));
             used(
                     "front axle",
-                    loading,
+                    stretch.against(Levelling.front(loading), limit),
+                    TankLoads.using(plan, tanks).toList(),
+                    stretch.against(Levelling.front(plan, then, load.off(left)), limit),
+                    limit,
                     load,
-                    lowest,
-                    masses -> stretch.against(Levelling.front(plan, masses), front),
-                    front,
+                    left,
                     measures);
         }
     }
@@ -85,35 +86,37 @@ final class SuppliesLoads {
         return !left.gone().isEmpty() || !left.ball().known();
     }
 
-    private static AxleLoads axles(Plan plan, List<PointMass> masses) {
-        return AxleLoads.of(masses, plan.wheelbase());
+    private static List<PointMass> with(Figure ball, List<PointMass> masses) {
+        return masses.stream()
+                .map(mass -> mass.sort() == Sort.BALL ? mass.of(ball) : mass)
+                .toList();
     }
 
-    /** What is overloaded already is a matter of its own. */
+    /** What is overloaded already is a matter of its own. @param tanks what using up the vehicle's own adds */
     private static void used(
             String subject,
-            Loading loading,
+            Figure now,
+            List<Working.Input> tanks,
+            Figure then,
+            Figure limit,
             BallLoad load,
             Left left,
-            Function<List<PointMass>, Figure> carried,
-            Figure limit,
             List<Measure> measures) {
-        Figure now = carried.apply(loading.masses());
-        if (!now.isAbove(limit)) {
-            List<PointMass> then = loading.masses().stream()
-                    .map(mass -> mass.sort() == Sort.BALL ? mass.of(left.ball()) : mass)
-                    .toList();
-            Figure used = carried.apply(then);
-            Figure more = used.minus(now);
-            Figure gained = left.ball().minus(load.filledIn().ball());
-            measures.add(Measure.of(USED_SUPPLIES, subject, used, limit)
-                    .worked("load = as planned + more", in("as planned", now, "kg"), in("more", more, "kg"))
-                    .worked(
-                            "more = share x (ball then - ball)",
-                            in("share", more.dividedBy(gained), ""),
-                            in("ball then", left.ball(), "kg"),
-                            in("ball", load.filledIn().ball(), "kg"))
-                    .worked(load.working("ball then", left)));
+        if (now.isAbove(limit)) {
+            return;
         }
+        Figure ball = load.filledIn().ball();
+        Figure more = then.minus(now).minus(Working.total(tanks));
+        List<Working.Input> parts = new ArrayList<>(List.of(in("as planned", now, "kg")));
+        parts.addAll(tanks);
+        parts.add(in("using supplies", more, "kg"));
+        measures.add(Measure.of(USED_SUPPLIES, subject, then, limit)
+                .worked(new Working.Sum("load", parts))
+                .worked(
+                        "using supplies = share x (ball then - ball)",
+                        in("share", more.dividedBy(left.ball().minus(ball)), ""),
+                        in("ball then", left.ball(), "kg"),
+                        in("ball", ball, "kg"))
+                .worked(load.working("ball then", left)));
     }
 }

@@ -118,31 +118,44 @@ final class TankLoads {
         Plan plan = loading.plan();
         Figure limit = plan.ratings().frontAxle();
         WheelbaseStretch stretch = plan.stretch();
-        // Of what nobody knows the place it may be there.
-        List<PointMass> behind = loading.masses().stream()
-                .filter(mass -> mass.sort() == Sort.LIQUID && !mass.at().x().isAtMost(plan.wheelbase()))
-                .toList();
-        boolean placed = behind.stream()
-                .allMatch(mass -> mass.at().x().minus(plan.wheelbase()).known());
+        List<PointMass> behind = behind(loading);
         Figure now = stretch.against(Levelling.front(loading), limit);
         // Nobody sets out from the weighbridge, and what is overloaded already is a matter of its own.
         if (behind.isEmpty() || !loading.loadCase().weighed().isEmpty() || now.isAbove(limit)) {
             return;
         }
-        List<PointMass> left =
-                loading.masses().stream().filter(mass -> !behind.contains(mass)).toList();
-        Figure used = placed ? stretch.against(Levelling.front(plan, left), limit) : now;
-        measures.add(Measure.of(USED_TANKS, "front axle", used, limit)
+        measures.add(Measure.of(
+                        USED_TANKS,
+                        "front axle",
+                        stretch.against(Levelling.front(plan, without(loading, behind)), limit),
+                        limit)
                 .worked(new Working.Sum(
                         "load",
-                        Stream.concat(
-                                        Stream.of(in("as planned", now, "kg")),
-                                        behind.stream()
-                                                .map(mass -> in(
-                                                        "using " + mass.name(),
-                                                        mass.onFront(plan.wheelbase())
-                                                                .times(-1),
-                                                        "kg")))
+                        Stream.concat(Stream.of(in("as planned", now, "kg")), using(plan, behind))
                                 .toList())));
+    }
+
+    /** What is in the tanks behind the rear axle; of what nobody knows the place it may be there. */
+    static List<PointMass> behind(Loading loading) {
+        return loading.masses().stream()
+                .filter(mass -> mass.sort() == Sort.LIQUID
+                        && !mass.at().x().isAtMost(loading.plan().wheelbase()))
+                .toList();
+    }
+
+    /** The masses without these; with them where it is not known where all of these are, as then nobody knows the load. */
+    static List<PointMass> without(Loading loading, List<PointMass> behind) {
+        return behind.stream().allMatch(mass -> mass.at().x().known())
+                ? loading.masses().stream()
+                        .filter(mass -> !behind.contains(mass))
+                        .toList()
+                : loading.masses();
+    }
+
+    /** What each of these gives back to the front axle as it is used up. */
+    static Stream<Working.Input> using(Plan plan, List<PointMass> behind) {
+        return behind.stream()
+                .map(mass -> in(
+                        "using " + mass.name(), mass.onFront(plan.wheelbase()).times(-1), "kg"));
     }
 }

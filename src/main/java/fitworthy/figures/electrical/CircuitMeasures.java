@@ -72,7 +72,7 @@ final class CircuitMeasures implements Topic {
             if (!circuit.isMains()) {
                 onBattery(plan, circuit, measures);
             }
-            if (!circuit.shortTime().is(YesNo.YES)) {
+            if (!circuit.shortTime().is(YesNo.YES) && !circuit.isPluggedIn()) {
                 lasting(plan, circuit, measures);
             }
         }

@@ -71,7 +71,7 @@ final class DropMeasures implements Topic {
         Feeds feeds = new Feeds(plan);
         for (Circuit circuit : plan.sheet().circuits()) {
             // What a board's cable loses is told at what hangs on it, which says how much it bears.
-            if (feeds.branches(circuit).isEmpty()) {
+            if (feeds.branches(circuit).isEmpty() && !circuit.isPluggedIn()) {
                 List<Circuit> above = feeds.above(circuit);
                 if (above.isEmpty()) {
                     drop(plan, feeds, circuit, measures);

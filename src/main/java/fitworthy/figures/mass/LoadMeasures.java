@@ -221,8 +221,11 @@ public final class LoadMeasures implements Topic {
         measures.add(Measure.of(COG_HEIGHT, "vehicle", axles.cogZ())
                 .worked(MassWorkings.centre(loading.masses(), "height", PointMass::height)));
         stability(plan, track, axles.cogZ(), measures);
+        Figure front = Levelling.front(loading);
         loading.masses().stream()
                 .filter(mass -> isCarried(mass) && behindRearAxle(mass, plan))
+                // What the front axle cannot bear had better stay where it lifts it.
+                .filter(mass -> !front.minus(mass.onFront(plan.wheelbase())).isAbove(ratings.frontAxle()))
                 .forEach(mass -> measures.add(Measure.of(
                                 BEHIND_AXLE,
                                 mass.name(),

@@ -38,6 +38,8 @@ final class RatingMeasures implements Topic {
     private static final MeasureKind RAISED = MeasureKind.word(
             "mass.raised", "whether the GVM is raised before or after first registration", Registration.class);
     private static final MeasureKind WHEELBASE_ADDED = number("mass.wheelbase-added", "mm", 0, "added wheelbase");
+    private static final MeasureKind IN_STRETCH = MeasureKind.yesNo(
+            "mass.tank-in-stretch", "whether a tank of the maker's is told to be where the frame is lengthened");
     private static final MeasureKind WHEELBASE_PLANNED = MeasureKind.yesNo(
             "mass.wheelbase-planned",
             "whether the cut is agreed, a weighing after it planned, and told what stands behind it");
@@ -60,6 +62,7 @@ final class RatingMeasures implements Topic {
                 RAISED,
                 WHEELBASE_ADDED,
                 WHEELBASE_PLANNED,
+                IN_STRETCH,
                 WEIGHED);
     }
 
@@ -140,7 +143,27 @@ final class RatingMeasures implements Topic {
                             in("planned", plan.wheelbase(), "mm"),
                             in("made", wheelbase, "mm")));
             measures.add(Measure.of(WHEELBASE_PLANNED, "vehicle", Choice.yesNo(isPlanned(plan))));
+            inStretch(plan, added, measures);
         }
+    }
+
+    /** A tank of the maker's hangs ahead of the cut or behind what is put in there, not between. */
+    private static void inStretch(Plan plan, Figure added, List<Measure> measures) {
+        Figure cut = plan.stretch().cut();
+        Figure end = cut.plus(added);
+        plan.sheet().tanks().stream()
+                .filter(tank -> tank.stock().is(YesNo.YES))
+                .filter(tank ->
+                        tank.at().x().isAbove(Figure.ZERO) && tank.at().x().isBelow(plan.wheelbase()))
+                .forEach(tank -> {
+                    Figure x = tank.at().x();
+                    measures.add(Measure.of(
+                            IN_STRETCH,
+                            tank.name(),
+                            cut.known()
+                                    ? Choice.yesNo(x.isAbove(cut) && x.isBelow(end))
+                                    : Choice.missing(cut.missing().get(0))));
+                });
     }
 
     private static Choice<?> raised(Choice<YesNo> registered) {

@@ -120,6 +120,11 @@ public record BallLoad(Trailer trailer) {
                 moved(ball, trailer.supplies(), 1).missingWith(ball, ball), mass(trailer.mass(), gone, -1), gone);
     }
 
+    /** What the ball carries less of than with everything aboard, in kg. */
+    public Figure off(Left left) {
+        return moved(Figure.of(0, 0), left.gone(), 1);
+    }
+
     /** How the load left on the ball follows from the whole one; nothing where it is not known. */
     public Working[] working(String result, Left left) {
         if (!left.ball().known()) {

@@ -249,9 +249,9 @@ public final class EnergyFlow {
         return parts(Fitment.Kind.BATTERY, battery -> ((Battery) battery.details()).capacity(), "Ah");
     }
 
-    /** Rated power of each solar panel, W. */
+    /** Rated power of the panels of each part, W. */
     public List<Input> panels() {
-        return parts(Fitment.Kind.SOLAR_PANEL, panel -> ((SolarPanel) panel.details()).power(), "W");
+        return parts(Fitment.Kind.SOLAR_PANEL, panel -> ((SolarPanel) panel.details()).wholePower(), "W");
     }
 
     /**

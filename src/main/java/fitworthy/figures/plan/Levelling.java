@@ -13,7 +13,8 @@ import java.util.List;
  * the axles, rigid frames on level ground: the trailer, held up at distance d behind the ball, gives M / d less to the
  * ball and as much more to its axles; the front axle gets M (d + h) / (d L), with h from rear axle to ball and L the
  * wheelbase; the rear axle loses both. M follows from the share s of what the ball lifts, {@code s B h / L}, that is
- * brought back: {@code M = s B h d / (d + h)}.
+ * brought back: {@code M = s B h d / (d + h)}. It is set once and stays as the ball gets lighter on the way, though the pair
+ * then stands a little straighter and slackens the bars: that errs to the safe side for the front axle.
  *
  * @param ball load on the ball before the bars are on, B, kg
  * @param share of the lift that is brought back, s
@@ -62,6 +63,21 @@ public record Levelling(Figure ball, Figure share, Figure lever, Figure reach) {
     /** The same of masses that a vehicle carries, in kg. */
     public static Figure front(Plan plan, List<PointMass> masses) {
         return AxleLoads.of(onFront(plan, masses), plan.wheelbase()).front();
+    }
+
+    /**
+     * The same once supplies are gone from the trailer. The bars are not set anew: they keep their moment, and with it what
+     * they bring back of the load that was on the ball as they were set.
+     *
+     * @param masses with what is left on the ball
+     * @param gone what that is less than as planned, in kg
+     */
+    public static Figure front(Plan plan, List<PointMass> masses, Figure gone) {
+        Figure front = front(plan, masses);
+        return helpsFront(plan)
+                ? front.plus(gone.times(plan.towBar().levellingShare())
+                        .times(plan.ballOverhang().dividedBy(plan.wheelbase())))
+                : front;
     }
 
     private static boolean helpsFront(Plan plan) {

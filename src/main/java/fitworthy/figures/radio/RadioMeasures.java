@@ -43,6 +43,9 @@ public final class RadioMeasures implements Topic {
     private static final MeasureKind POWER = number("radio.power", "W", 1, "power of the transmitter");
     private static final MeasureKind RANGE = rated("radio.range", "km", 1, "distance wanted", "reach at best");
 
+    /** By what share of a radio's frequency an aerial may be off and still be of its band: an assumption, see docs/method.md. */
+    private static final double BAND = 0.1;
+
     @Override
     public List<MeasureKind> kinds() {
         return List.of(
@@ -68,7 +71,7 @@ public final class RadioMeasures implements Topic {
                 .toList();
         Trip trip = plan.sheet().trip();
         if (!aerials.isEmpty()) {
-            gain(plan.details(RadioDetails.Aerial.class), trip, measures);
+            gain(bands(plan), trip, measures);
         }
         for (int i = 0; i < aerials.size(); i++) {
             aerial(plan, aerials.get(i), measures);
@@ -79,21 +82,63 @@ public final class RadioMeasures implements Topic {
         plan.fitments(Fitment.Kind.RADIO).forEach(radio -> radio(plan, radio, measures));
     }
 
-    /** Of several aerials, which are changed for the country, the fittest is judged. */
-    private static void gain(List<RadioDetails.Aerial> aerials, Trip trip, List<Measure> measures) {
-        List<Figure> gains = aerials.stream().map(RadioDetails.Aerial::gain).toList();
+    /**
+     * The gains of the aerials that can be changed for each other: those of the band of each radio that talks to other
+     * vehicles, or all where the sheet has no such radio.
+     */
+    private static List<List<Figure>> bands(Plan plan) {
+        List<RadioDetails.Aerial> aerials = plan.details(RadioDetails.Aerial.class);
+        List<List<Figure>> bands = plan.details(RadioDetails.Radio.class).stream()
+                .filter(radio -> !radio.service().is(RadioDetails.RadioService.OTHER))
+                .map(radio -> band(radio, aerials))
+                .toList();
+        return bands.isEmpty()
+                ? List.of(aerials.stream().map(RadioDetails.Aerial::gain).toList())
+                : bands;
+    }
+
+    private static List<Figure> band(RadioDetails.Radio radio, List<RadioDetails.Aerial> aerials) {
+        Figure told = frequenciesTold(aerials.size() > 1 ? radio.frequency() : Figure.ZERO, aerials);
+        List<RadioDetails.Aerial> near = aerials.stream()
+                .filter(aerial -> radio.frequency().times(1 + BAND).isAtLeast(aerial.frequency())
+                        && radio.frequency().times(1 - BAND).isAtMost(aerial.frequency()))
+                .toList();
+        return (near.isEmpty() ? aerials.stream().min(fittest(radio)).stream().toList() : near)
+                .stream()
+                        .map(aerial -> told.missingWith(aerial.gain(), aerial.gain()))
+                        .toList();
+    }
+
+    /** A figure, missing where one of several aerials does not tell its frequency: which of them is the radio's is not known. */
+    private static Figure frequenciesTold(Figure figure, List<RadioDetails.Aerial> aerials) {
+        return aerials.stream()
+                .filter(aerial -> aerials.size() > 1)
+                .map(RadioDetails.Aerial::frequency)
+                .reduce(figure, (told, frequency) -> told.missingWith(frequency, told));
+    }
+
+    /** Of the aerials of a band the fittest is judged, and of several radios the worst off. */
+    private static void gain(List<List<Figure>> bands, Trip trip, List<Measure> measures) {
         if (!trip.terrain().known() || trip.terrain().is(Terrain.HILLS)) {
             measures.add(Measure.of(
                             GAIN_HILLS,
                             "aerials",
-                            gains.stream().reduce(Figure::least).orElseThrow())
+                            bands.stream()
+                                    .map(gains ->
+                                            gains.stream().reduce(Figure::least).orElseThrow())
+                                    .reduce(Figure::most)
+                                    .orElseThrow())
                     .given(trip.terrain()));
         }
         if (!trip.terrain().known() || trip.terrain().is(Terrain.OPEN)) {
             measures.add(Measure.of(
                             GAIN_OPEN,
                             "aerials",
-                            gains.stream().reduce(Figure::most).orElseThrow())
+                            bands.stream()
+                                    .map(gains ->
+                                            gains.stream().reduce(Figure::most).orElseThrow())
+                                    .reduce(Figure::least)
+                                    .orElseThrow())
                     .given(trip.terrain()));
         }
     }
@@ -178,12 +223,7 @@ public final class RadioMeasures implements Topic {
                             : Figure.missing(radio.service().missing())));
         }
         List<RadioDetails.Aerial> aerials = plan.details(RadioDetails.Aerial.class);
-        // Which of several is the radio's is known once all of them tell their frequency.
-        Figure wanted = plan.sheet().trip().radioRange();
-        Figure told = aerials.stream()
-                .filter(aerial -> aerials.size() > 1)
-                .map(RadioDetails.Aerial::frequency)
-                .reduce(wanted, (range, frequency) -> range.missingWith(frequency, range));
+        Figure told = frequenciesTold(plan.sheet().trip().radioRange(), aerials);
         aerials.stream()
                 .min(fittest(radio))
                 .ifPresent(aerial -> measures.add(range(fitment.name(), told, radio, aerial)));

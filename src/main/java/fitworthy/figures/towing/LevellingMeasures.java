@@ -24,6 +24,8 @@ final class LevellingMeasures implements Topic {
             yesNo("towing.levelling", "whether the vehicle's maker allows the planned load-levelling hitch");
     private static final MeasureKind SHARE =
             number("towing.levelling-share", "%", 0, "share of the load lifted off the front axle that it brings back");
+    private static final MeasureKind SHARE_LEFT = number(
+            "towing.levelling-share-left", "%", 0, "the same once supplies ahead of the trailer's axles are used up");
     private static final MeasureKind OFF_REAR =
             number("towing.levelled-rear", "kg", 0, "load that it takes off the rear axle");
     private static final MeasureKind BARS_MOST = rated(
@@ -35,7 +37,7 @@ final class LevellingMeasures implements Topic {
 
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(ALLOWED, SHARE, OFF_REAR, BARS_MOST, BARS_LEAST, ON_AIR);
+        return List.of(ALLOWED, SHARE, SHARE_LEFT, OFF_REAR, BARS_MOST, BARS_LEAST, ON_AIR);
     }
 
     @Override
@@ -67,11 +69,31 @@ final class LevellingMeasures implements Topic {
                         in("reach", levelling.reach(), "%"))
                 .worked(Levelling.reached(plan, trailer)));
         BallLoad load = BallLoad.of(plan.sheet()).orElseThrow();
+        left(levelling.share(), hitch, load, measures);
         bars(BARS_MOST, hitch, load, load.heaviest(), plan.towBar().barsMost(), measures);
         bars(BARS_LEAST, hitch, load, load.lowest(), plan.towBar().barsLeast(), measures);
         boolean added = !plan.fitments(Fitment.Kind.AIR_SPRINGS).isEmpty();
         measures.add(Measure.of(
                 ON_AIR, hitch, added ? Choice.of(YesNo.YES) : plan.vehicle().rearAirSprings()));
+    }
+
+    /** The bars keep the moment that they were set to, and a lighter ball lifts less. */
+    private static void left(Figure share, String hitch, BallLoad load, List<Measure> measures) {
+        BallLoad.Left left = load.lowest();
+        boolean lifts = !left.ball().isAtMost(Figure.ZERO);
+        if (lifts && !(left.ball().known() && left.gone().isEmpty())) {
+            Figure off = load.off(left);
+            measures.add(Measure.of(
+                            SHARE_LEFT,
+                            hitch,
+                            left.ball().missingWith(share, share.plus(share.times(off.dividedBy(left.ball())))))
+                    .worked(
+                            "left = share x (1 + off / ball)",
+                            in("share", share, "%"),
+                            in("off", off, "kg"),
+                            in("ball", left.ball(), "kg"))
+                    .worked(load.working("ball", left)));
+        }
     }
 
     /** Bars that are not taken off on the way have to suit the ball with supplies and without. */

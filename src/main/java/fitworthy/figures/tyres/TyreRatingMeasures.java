@@ -56,6 +56,10 @@ public final class TyreRatingMeasures implements Topic {
             rated("tyres.speed", "km/h", 0, "highest speed that will be driven", "speed of the tyres' symbol");
     public static final MeasureKind SYMBOL_NEEDED =
             lookedUp("tyres.symbol-needed", "slowest speed symbol for this speed");
+    private static final MeasureKind ROAD_PRESSURE =
+            number("tyres.road-pressure", "kPa", 0, "pressure planned for the road");
+    private static final MeasureKind TOP_SPEED =
+            number("tyres.top-speed", "km/h", 0, "highest speed that will be driven");
     private static final MeasureKind PRESSURE = rated(
                     "tyres.pressure", "kPa", 0, "planned pressure", "pressure for the load")
             .byLoading()
@@ -79,6 +83,8 @@ public final class TyreRatingMeasures implements Topic {
                 SPEED,
                 SYMBOL_NEEDED,
                 PRESSURE,
+                ROAD_PRESSURE,
+                TOP_SPEED,
                 SPARE_LOAD);
     }
 
@@ -93,6 +99,9 @@ public final class TyreRatingMeasures implements Topic {
                             .worked(tyres.symbol()));
         }
         measures.add(symbolNeeded(plan));
+        measures.add(Measure.of(ROAD_PRESSURE, "front axle", plan.tyres().frontPressure()));
+        measures.add(Measure.of(ROAD_PRESSURE, "rear axle", plan.tyres().rearPressure()));
+        measures.add(Measure.of(TOP_SPEED, "trip", plan.sheet().trip().topSpeed()));
         if (RunningGear.wheelsInQuestion(plan)) {
             Figure index = plan.tyreSets().stream()
                     .map(set -> set.tyres().loadIndex())

@@ -108,7 +108,7 @@ final class TowingRemedies {
         table.told(
                 RemedyTable.LEFT_OR_USUAL,
                 "towing.trailer-unsure towing.ball-heavy towing.ratio-high towing.overhang-long towing.list-disagrees"
-                        + " towing.ball-light-emptied towing.ball-over-emptied");
+                        + " towing.ball-light-emptied towing.ball-over-emptied towing.levelling-tightens");
     }
 
     /** The trailer, with its share still on the ball, as light as the ball's limit asks. */

@@ -66,6 +66,9 @@ final class TyreRemedies {
         table.rule("tyres.pressure-low", says("plan ", " or more", (tree, sheet, finding, amount) -> set(tyres(
                         finding.judged().subject().split(" ")[0] + "-pressure"))
                 .done(tree, sheet, finding, amount)));
+        table.rule("tyres.pressure-off-road", says("Plan ", " or more", (tree, sheet, finding, amount) -> set(tyres(
+                        finding.judged().subject().split(" ")[0] + "-pressure"))
+                .done(tree, sheet, finding, amount)));
         table.rule("tyres.pressure-high", says("Plan ", " or less", (tree, sheet, finding, amount) -> set(tyres(
                         finding.judged().subject().split(" ")[0] + "-pressure"))
                 .done(tree, sheet, finding, amount)));
