@@ -46,7 +46,7 @@ final class Assessor {
         this.engine = engine;
         this.sheet = sheet;
         this.bounds = bounds;
-        this.inForce = engine.book().inForce(sheet.region(), sheet.asOf());
+        this.inForce = engine.book().inForce(sheet);
         this.former = engine.book().formerIds();
         this.recorded = new RecordedPractice(engine.book(), sheet);
     }

@@ -5,21 +5,26 @@ import fitworthy.book.Practice;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
+import fitworthy.schema.RecordSchema;
 import fitworthy.sheet.Sheet;
+import fitworthy.sheet.Vehicle;
 
 /** What a book has recorded for the region and day of a sheet, as figures. */
 record RecordedPractice(Book book, Sheet sheet) {
 
     /** A practice value as a figure; missing where none is recorded or applies. */
     Figure figure(PracticeId asked) {
-        return book.inForce(sheet.region(), sheet.asOf()).lookups().get(asked.id())
+        return book.lookup(asked.id(), sheet)
                         instanceof Practice.Lookup.Found found
                 ? Figure.of(found.practice().value(), 0)
                 : Figure.missing(lacking(asked.id()));
     }
 
-    /** What is missing where a practice value is not recorded. */
+    /** What is missing where a practice value is not recorded, or hangs on what the sheet does not say. */
     Missing lacking(String id) {
+        if (book.lookup(id, sheet) instanceof Practice.Lookup.RegistrationAsked) {
+            return RecordSchema.of(Vehicle.class).field("registered").missingIn("vehicle");
+        }
         return Missing.inBook(
                 "practice value " + id,
                 meaning(id) + ": the rule book has no value recorded for "

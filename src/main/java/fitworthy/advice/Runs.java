@@ -2,6 +2,7 @@ package fitworthy.advice;
 
 import fitworthy.sheet.Sheet;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * What an advice was made of, so that the next, on a sheet not much unlike it, need not run every rule again.
@@ -12,9 +13,14 @@ import java.util.Map;
  */
 record Runs(Sheet sheet, RuleRun alike, Map<String, RuleRun> byCase) {
 
-    /** As far as another sheet may build on it: one of the same region and day. */
+    /** As far as another sheet may build on it: one of the same region and day, of a vehicle as old. */
     Runs under(Sheet other) {
-        return sheet.region().equals(other.region()) && sheet.asOf().equals(other.asOf()) ? this : none(other);
+        return sheet.region().equals(other.region())
+                        && sheet.asOf().equals(other.asOf())
+                        && Objects.equals(
+                                sheet.vehicle().registered(), other.vehicle().registered())
+                ? this
+                : none(other);
     }
 
     static Runs none(Sheet sheet) {

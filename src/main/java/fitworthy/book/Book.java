@@ -4,6 +4,7 @@ import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Tables;
 import fitworthy.rules.Condition;
 import fitworthy.rules.RuleText;
+import fitworthy.sheet.Sheet;
 import fitworthy.source.Located;
 import fitworthy.source.Place;
 import java.time.LocalDate;
@@ -172,13 +173,22 @@ public record Book(
         return regions.containsKey(region) ? lineage(region) : List.of("any");
     }
 
-    /** A practice value in a region on a day: the house's where it sets one, else what the book records. */
-    public Practice.Lookup lookup(String id, String region, LocalDate day) {
-        return inForce(region, day).lookups().get(id);
+    /** A practice value for a sheet: the house's where it sets one, else what the book records. */
+    public Practice.Lookup lookup(String id, Sheet sheet) {
+        return inForce(sheet).lookups().get(id);
     }
 
-    /** What of it is in force in a region on a day. */
-    public EffectiveRules inForce(String region, LocalDate day) {
-        return values.at(region, day);
+    /** The same in a region on a day, for a vehicle first registered on that day. */
+    public Practice.Lookup lookup(String id, String region, LocalDate day) {
+        return lookup(id, region, day, day);
+    }
+
+    Practice.Lookup lookup(String id, String region, LocalDate day, LocalDate registered) {
+        return values.at(region, day, registered).lookups().get(id);
+    }
+
+    /** What of it is in force for a sheet: in its region, on its day, for a vehicle of its age. */
+    public EffectiveRules inForce(Sheet sheet) {
+        return values.at(sheet.region(), sheet.asOf(), sheet.vehicle().registered());
     }
 }

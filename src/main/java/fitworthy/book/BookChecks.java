@@ -206,10 +206,10 @@ public final class BookChecks {
             DatedLimit.Value value = entry.values().get(i);
             NodePath path = DatedLimit.path(i);
             grounds.region(value.region(), (field, problem, mend) -> fault(id, problem, mend, path.to(field)));
-            if (!starts.add(value.region() + value.from())) {
+            if (!starts.add(value.region() + value.since())) {
                 fault(
                         id,
-                        "two values begin in " + value.region() + " on " + value.from(),
+                        "two values begin in " + value.region() + " on " + value.since(),
                         "one value a region and day",
                         path);
             }

@@ -34,6 +34,11 @@ public record DatedLimit(
                             within = Plausible.DAY)
                     LocalDate from,
             @Field(
+                            value = "where it holds for some vehicles alone, those first registered from this day on",
+                            example = "2010-01-26",
+                            within = Plausible.REGISTRATION)
+                    LocalDate registeredFrom,
+            @Field(
                             value = "the value with its unit, or 'none' where no such limit applies any more",
                             needed = true,
                             example = "4500 kg")
@@ -66,6 +71,16 @@ public record DatedLimit(
             return value.equals("none");
         }
 
+        /** Since when it holds, and for which vehicles. */
+        public String since() {
+            return from + (registeredFrom == null ? "" : " for vehicles first registered from " + registeredFrom);
+        }
+
+        /** Whether it is for vehicles first registered on a day. */
+        private boolean isFor(LocalDate registered) {
+            return registeredFrom == null || !registeredFrom.isAfter(registered);
+        }
+
         /** Its clause and what it says, to be said after how it is known; nothing where neither is recorded. */
         public String passage() {
             return quote.isEmpty() ? "" : "; " + clause + ": \"" + quote + "\"";
@@ -81,16 +96,36 @@ public record DatedLimit(
         }
     }
 
-    /** The latest that has begun in a region itself. */
+    /** The latest that has begun in a region itself, for whatever vehicle. */
     public Optional<Value> begun(String region, LocalDate day) {
+        return begun(region, day, LocalDate.MAX);
+    }
+
+    /** The same for a vehicle first registered on a day; of two that begin together the one for newer vehicles. */
+    private Optional<Value> begun(String region, LocalDate day, LocalDate registered) {
         return values.stream()
-                .filter(value -> value.region().equals(region) && !value.from().isAfter(day))
-                .max(Comparator.comparing(Value::from));
+                .filter(value -> value.region().equals(region)
+                        && !value.from().isAfter(day)
+                        && value.isFor(registered))
+                .max(Comparator.comparing(Value::from)
+                        .thenComparing(Value::registeredFrom, Comparator.nullsFirst(Comparator.naturalOrder())));
     }
 
     /** The same of the first of these regions that has one: a region, its parent, that one's. */
     public Optional<Value> inForce(List<String> lineage, LocalDate day) {
-        return lineage.stream().flatMap(region -> begun(region, day).stream()).findFirst();
+        return inForce(lineage, day, LocalDate.MAX);
+    }
+
+    /** The same for a vehicle first registered on a day. */
+    public Optional<Value> inForce(List<String> lineage, LocalDate day, LocalDate registered) {
+        return lineage.stream()
+                .flatMap(region -> begun(region, day, registered).stream())
+                .findFirst();
+    }
+
+    /** Whether the day of first registration decides which value holds. */
+    boolean asksRegistration(List<String> lineage, LocalDate day) {
+        return !inForce(lineage, day, LocalDate.MIN).equals(inForce(lineage, day, LocalDate.MAX));
     }
 
     /** The way to one of the values in its entry. @param index counted from zero */

@@ -27,6 +27,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * Reads what a house sets over a book, and holds it against the book: being looser takes a reason and somebody's name.
@@ -208,19 +209,18 @@ public final class HouseReader {
 
     private Optional<Practice.HouseValue> looser(Book over, House.Value value) {
         Set<LocalDate> days = new TreeSet<>(List.of(value.from()));
-        book.practice().get(value.practice()).values().forEach(dated -> days.add(dated.from()));
-        for (String region : book.regions().keySet()) {
-            for (LocalDate day : days) {
-                if (over.lookup(value.practice(), region, day) instanceof Practice.Lookup.Found found) {
-                    Optional<Practice.HouseValue> use =
-                            found.practice().house().filter(house -> house.set().equals(value) && house.looser());
-                    if (use.isPresent()) {
-                        return use;
-                    }
-                }
-            }
-        }
-        return Optional.empty();
+        Set<LocalDate> registrations = new TreeSet<>(List.of(LocalDate.MIN));
+        book.practice().get(value.practice()).values().forEach(dated -> {
+            days.add(dated.from());
+            Stream.ofNullable(dated.registeredFrom()).forEach(registrations::add);
+        });
+        return book.regions().keySet().stream()
+                .flatMap(region -> days.stream().flatMap(day -> registrations.stream()
+                        .map(registered -> over.lookup(value.practice(), region, day, registered))))
+                .filter(Practice.Lookup.Found.class::isInstance)
+                .flatMap(found -> ((Practice.Lookup.Found) found).practice().house().stream())
+                .filter(house -> house.set().equals(value) && house.looser())
+                .findFirst();
     }
 
     private String why(Practice.HouseValue use) {

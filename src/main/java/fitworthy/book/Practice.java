@@ -33,6 +33,9 @@ public record Practice(
 
         record NotRecorded() implements Lookup {}
 
+        /** That it hangs on the day of first registration, which is not known. */
+        record RegistrationAsked() implements Lookup {}
+
         /** @param day from which on it is asked for no more */
         record Ended(LocalDate day) implements Lookup {}
     }
@@ -53,11 +56,13 @@ public record Practice(
                 return "In place of "
                         + QuantityText.shown(
                                 found.practice().value(), found.practice().unit()) + ", " + entry.region() + " from "
-                        + entry.from() + ", " + entry.basis().value().words() + ".";
+                        + entry.since() + ", " + entry.basis().value().words() + ".";
             }
             return recorded instanceof Lookup.NoneApplies
                     ? "The book says that no such limit applies here."
-                    : "The book records nothing here.";
+                    : recorded instanceof Lookup.RegistrationAsked
+                            ? "The book's hangs on the day of first registration, which is not known."
+                            : "The book records nothing here.";
         }
     }
 }

@@ -29,8 +29,16 @@ final class PracticeValues {
     private final Map<String, Card> cards;
     private final Map<String, Source> sources;
     private final NavigableSet<LocalDate> changes = new TreeSet<>();
-    /** By region and day of change. */
-    private final Map<String, Map<LocalDate, EffectiveRules>> looked = new ConcurrentHashMap<>();
+    private final NavigableSet<LocalDate> registrations = new TreeSet<>();
+    private final Map<Asked, EffectiveRules> looked = new ConcurrentHashMap<>();
+
+    /**
+     * What is looked up once.
+     *
+     * @param begun the day of change before the day asked for
+     * @param registered the like of the vehicle's first registration; null where that is not known
+     */
+    private record Asked(String region, LocalDate begun, LocalDate registered) {}
 
     PracticeValues(
             Map<String, Region> regions,
@@ -46,24 +54,34 @@ final class PracticeValues {
         this.rules = rules;
         this.cards = cards;
         practice.values().forEach(entry -> {
-            entry.values().forEach(value -> changes.add(value.from()));
+            entry.values().forEach(value -> {
+                changes.add(value.from());
+                Stream.ofNullable(value.registeredFrom()).forEach(registrations::add);
+            });
             Stream.ofNullable(entry.ends()).forEach(changes::add);
         });
         cards.values().forEach(card -> Stream.ofNullable(card.ends()).forEach(changes::add));
         house.page().values().forEach(value -> changes.add(value.from()));
     }
 
-    /** What is in force in a region on a day. */
-    EffectiveRules at(String region, LocalDate day) {
-        LocalDate begun = Objects.requireNonNullElse(changes.floor(day), LocalDate.MIN);
-        return looked.computeIfAbsent(region, fresh -> new ConcurrentHashMap<>())
-                .computeIfAbsent(begun, first -> inForce(lineage(regions, region), begun));
+    /** What is in force in a region on a day. @param registered when the vehicle was first registered; null if not known */
+    EffectiveRules at(String region, LocalDate day, LocalDate registered) {
+        return looked.computeIfAbsent(
+                new Asked(region, last(changes, day), registered == null ? null : last(registrations, registered)),
+                this::inForce);
     }
 
-    private EffectiveRules inForce(List<String> lineage, LocalDate begun) {
+    /** The last of some days up to one. */
+    private static LocalDate last(NavigableSet<LocalDate> days, LocalDate day) {
+        return Objects.requireNonNullElse(days.floor(day), LocalDate.MIN);
+    }
+
+    private EffectiveRules inForce(Asked asked) {
+        List<String> lineage = lineage(regions, asked.region());
+        LocalDate begun = asked.begun();
         Map<String, Lookup> values = new TreeMap<>();
         for (String id : practice.keySet()) {
-            values.put(id, value(id, lineage, begun));
+            values.put(id, value(id, lineage, asked));
         }
         Map<String, Card> worded = new TreeMap<>();
         InRegion there = new InRegion(regions, sources, lineage);
@@ -79,12 +97,13 @@ final class PracticeValues {
     }
 
     /** The house's where it sets one, else what the book records; neither once it has ended. */
-    private Lookup value(String id, List<String> lineage, LocalDate begun) {
+    private Lookup value(String id, List<String> lineage, Asked asked) {
+        LocalDate begun = asked.begun();
         Optional<Retired> ended = Retired.of(id, practice.get(id)).filter(retired -> retired.on(begun));
         if (ended.isPresent()) {
             return new Lookup.Ended(ended.get().day());
         }
-        Lookup recorded = recorded(id, lineage, begun);
+        Lookup recorded = recorded(id, lineage, begun, asked.registered());
         return house.value(id, lineage, begun)
                 .map(set -> inPlace(recorded, set, practice.get(id)))
                 .orElse(recorded);
@@ -107,6 +126,7 @@ final class PracticeValues {
                 new DatedLimit.Value(
                         set.region(),
                         set.from(),
+                        null,
                         set.value(),
                         Choice.of(Basis.HOUSE),
                         List.of(),
@@ -130,13 +150,18 @@ final class PracticeValues {
                 case UNTOLD -> true;
             };
         }
-        return recorded instanceof Lookup.NotRecorded || stricter == Stricter.UNTOLD;
+        return recorded instanceof Lookup.NotRecorded
+                || recorded instanceof Lookup.RegistrationAsked
+                || stricter == Stricter.UNTOLD;
     }
 
     /** The latest value that has begun in a region, else the parent region's. */
-    private Lookup recorded(String id, List<String> lineage, LocalDate day) {
+    private Lookup recorded(String id, List<String> lineage, LocalDate day, LocalDate registered) {
         DatedLimit entry = practice.get(id);
-        return entry.inForce(lineage, day)
+        if (registered == null && entry.asksRegistration(lineage, day)) {
+            return new Lookup.RegistrationAsked();
+        }
+        return entry.inForce(lineage, day, registered == null ? LocalDate.MAX : registered)
                 .map(value -> value.none()
                         ? new Lookup.NoneApplies()
                         : new Lookup.Found(new Practice(

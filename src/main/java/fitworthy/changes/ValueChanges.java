@@ -58,7 +58,7 @@ final class ValueChanges {
                         after.place(id).inBook()));
             }
             // The same day first; of those left a value whose day alone was moved.
-            pair(id, gone, added, (was, is) -> was.from().equals(is.from()));
+            pair(id, gone, added, (was, is) -> was.since().equals(is.since()));
             pair(id, gone, added, (was, is) -> same(old, was, now, is));
         }
         added.forEach(value -> added(id, value));

@@ -61,7 +61,7 @@ final class Entries {
                 List.of(text("Region", 12), Column.whole("From", 14), text("Is", 16), text("How it is known", 58)),
                 book.practice().get(id).values().stream()
                         .map(value -> new Row(
-                                List.of(value.region(), value.from().toString(), value.value(), known(id, value)),
+                                List.of(value.region(), value.since(), value.value(), known(id, value)),
                                 target("region-" + value.region()),
                                 false,
                                 sources(value.sources())))

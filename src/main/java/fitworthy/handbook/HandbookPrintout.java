@@ -190,7 +190,7 @@ public final class HandbookPrintout {
     private Dated dated(String id, DatedLimit.Value value) {
         return new Dated(
                 value.region(),
-                value.from().toString(),
+                value.since(),
                 value.value(),
                 Words.hyphenated(value.basis().value().name()),
                 value.sources(),

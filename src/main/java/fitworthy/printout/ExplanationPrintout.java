@@ -99,7 +99,7 @@ public final class ExplanationPrintout {
 
     private void rule(String id, List<Explanation> explanations) {
         Book book = advice.book();
-        Card card = book.inForce(advice.sheet().region(), advice.sheet().asOf()).card(id);
+        Card card = book.inForce(advice.sheet()).card(id);
         RuleText rule = book.rules().get(id);
         UnaryOperator<String> filled = text -> filled(text, id, explanations);
         page.wrapped(0, (saying.plain() ? "" : id + ": ") + Words.capital(filled.apply(card.title())));
@@ -187,17 +187,19 @@ public final class ExplanationPrintout {
 
     private void practice(String id) {
         Practice.Lookup lookup =
-                advice.book().lookup(id, advice.sheet().region(), advice.sheet().asOf());
+                advice.book().lookup(id, advice.sheet());
         String named = id;
         String text = "nothing recorded for this region and day";
         if (lookup instanceof Practice.Lookup.Ended ended) {
             text = "retired on " + ended.day();
+        } else if (lookup instanceof Practice.Lookup.RegistrationAsked) {
+            text = "hangs on the day of first registration, which is not known";
         } else if (lookup instanceof Practice.Lookup.NoneApplies) {
             text = "no such limit applies in this region";
         } else if (lookup instanceof Practice.Lookup.Found found) {
             DatedLimit.Value entry = found.practice().entry();
             named = saying.plain() ? found.practice().meaning() : id;
-            text = Wording.value(found.practice()) + ", " + entry.region() + " from " + entry.from() + ", "
+            text = Wording.value(found.practice()) + ", " + entry.region() + " from " + entry.since() + ", "
                     + entry.basis().value().words() + sources(entry.sources()) + entry.passage()
                     + (entry.note().isEmpty() ? "" : ". " + entry.note());
         }
@@ -209,7 +211,7 @@ public final class ExplanationPrintout {
         page.wrapped(0, Words.shortened(each.judged().getSubject() + loading, 60) + ": " + outcome(id, each));
         resting(id, each).ifPresent(this::guesses);
         boolean atLeast = advice.book()
-                .inForce(advice.sheet().region(), advice.sheet().asOf())
+                .inForce(advice.sheet())
                 .card(id)
                 .atLeast();
         Map<String, Object> bound = new LinkedHashMap<>();

@@ -252,7 +252,7 @@ final class FindingBlocks {
     private String practice(Practice practice) {
         DatedLimit.Value entry = practice.entry();
         return practice.meaning() + ": " + Wording.value(practice) + " (" + practice.id() + ", "
-                + advice.book().regions().get(entry.region()).name() + " from " + entry.from() + "), "
+                + advice.book().regions().get(entry.region()).name() + " from " + entry.since() + "), "
                 + entry.basis().value().words() + cited(entry.sources())
                 + (entry.note().isEmpty() ? "" : ". " + entry.note());
     }

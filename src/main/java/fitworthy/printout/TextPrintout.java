@@ -199,7 +199,7 @@ public final class TextPrintout {
                     .append(" (")
                     .append(entry.region())
                     .append(" from ")
-                    .append(entry.from())
+                    .append(entry.since())
                     .append(", ")
                     .append(entry.basis().value().words());
             if (!entry.sources().isEmpty()) {

@@ -3,7 +3,7 @@ package fitworthy.proof;
 import fitworthy.book.Book;
 import fitworthy.book.DatedLimit;
 import fitworthy.book.Practice.Lookup;
-import fitworthy.proof.Cases.Case;
+import fitworthy.sheet.Sheet;
 import fitworthy.source.Fault;
 import fitworthy.source.Place;
 import java.time.LocalDate;
@@ -49,13 +49,11 @@ record BookValue(Book book, String id, List<String> users, int index) {
 
     /** Whether it holds for the sheet of a case, whose house sets none in its place. */
     boolean holdsIn(CaseResult trial) {
-        Case text = trial.text();
-        LocalDate day = text.sheet().asOf();
-        String region = text.sheet().region();
-        return trial.advice().book().lookup(id, region, day) instanceof Lookup.Found found
+        Sheet sheet = trial.text().sheet();
+        return trial.advice().book().lookup(id, sheet) instanceof Lookup.Found found
                 ? found.practice().entry().equals(value())
                 : value().none()
-                        && entry().inForce(book.lineage(region), day)
+                        && entry().inForce(book.lineage(sheet.region()), sheet.asOf())
                                 .filter(value()::equals)
                                 .isPresent();
     }

@@ -2,6 +2,7 @@ package fitworthy.proof;
 
 import fitworthy.book.Book;
 import fitworthy.proof.Cases.Case;
+import fitworthy.sheet.Sheet;
 import fitworthy.source.Fault;
 import fitworthy.source.Node;
 import java.time.LocalDate;
@@ -9,11 +10,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
  * Whether the cases show the day on which a value begins: one sheet on the day before and on the first day that comes
- * out differently, or a case that says why none does.
+ * out differently, or a case that says why none does. So do two sheets of vehicles registered on such days, where a value is for
+ * vehicles from a day on.
  */
 final class DayReview {
 
@@ -33,6 +36,7 @@ final class DayReview {
                 .filter(value -> value.value().from().isAfter(ALWAYS))
                 .toList();
         begun.forEach(this::value);
+        BookValue.all(book).filter(value -> value.value().registeredFrom() != null).forEach(this::registered);
         trials.stream()
                 .filter(trial -> saysSame(trial)
                         && begun.stream().noneMatch(value -> onFirstDay(value).contains(trial)))
@@ -63,7 +67,7 @@ final class DayReview {
                     "no case of " + value.value().region() + " stands on " + bare + ", next to the day on which "
                             + value.value().value() + " begins",
                     "a case with 'as-of: " + bare + "' and what is said on that day"));
-        } else if (now.stream().noneMatch(trial -> saysSame(trial) || turned(value, trial, old))) {
+        } else if (now.stream().noneMatch(trial -> saysSame(trial) || turned(value, trial, old, "as-of"))) {
             faults.add(
                     value.tell(
                             "no sheet comes out differently in " + value.value().region() + " on " + before + " and on "
@@ -73,10 +77,34 @@ final class DayReview {
         }
     }
 
+    /** A value for vehicles first registered from a day on. */
+    private void registered(BookValue value) {
+        LocalDate first = value.value().registeredFrom();
+        LocalDate before = first.minusDays(1);
+        List<CaseResult> old = registered(value, before);
+        if (registered(value, first).stream()
+                .filter(value::holdsIn)
+                .noneMatch(trial -> turned(value, trial, old, "registered"))) {
+            faults.add(value.tell(
+                    "no sheet comes out differently in " + value.value().region() + " for a vehicle first registered on "
+                            + before + " and on " + first,
+                    "two cases with one sheet, 'registered: " + before + "' and 'registered: " + first
+                            + "', that the value tells apart"));
+        }
+    }
+
+    private List<CaseResult> registered(BookValue value, LocalDate day) {
+        return naming(value, sheet -> day.equals(sheet.vehicle().registered()));
+    }
+
     /** The cases of a day that say something of a rule that looks at the value; all where figures alone do. */
     private List<CaseResult> on(BookValue value, LocalDate day) {
+        return naming(value, sheet -> sheet.asOf().equals(day));
+    }
+
+    private List<CaseResult> naming(BookValue value, Predicate<Sheet> wanted) {
         return trials.stream()
-                .filter(trial -> trial.text().sheet().asOf().equals(day)
+                .filter(trial -> wanted.test(trial.text().sheet())
                         && value.book()
                                 .lineage(trial.text().sheet().region())
                                 .contains(value.value().region())
@@ -85,28 +113,36 @@ final class DayReview {
                 .toList();
     }
 
-    private static boolean turned(BookValue value, CaseResult now, List<CaseResult> old) {
+    private static boolean turned(BookValue value, CaseResult now, List<CaseResult> old, String day) {
         return old.stream()
-                .anyMatch(trial -> sameSheet(trial.text(), now.text())
+                .anyMatch(trial -> sameSheet(trial.text(), now.text(), day)
                         && !said(value, trial).equals(said(value, now)));
     }
 
-    /** Whether two cases differ in nothing but their day. */
+    /** Whether two cases differ in nothing but the day that they are about. */
     static boolean sameSheet(Case one, Case other) {
-        return one.topic().equals(other.topic())
-                && one.house().equals(other.house())
-                && plain(one.tree().without("as-of")).equals(plain(other.tree().without("as-of")));
+        return sameSheet(one, other, "as-of");
     }
 
-    /** A tree without the places in which it was written. */
-    private static Object plain(Node node) {
+    private static boolean sameSheet(Case one, Case other, String day) {
+        return one.topic().equals(other.topic())
+                && one.house().equals(other.house())
+                && plain(one.tree(), day).equals(plain(other.tree(), day));
+    }
+
+    /** A tree without the places in which it was written, and without the fields of one name. */
+    private static Object plain(Node node, String but) {
         if (node instanceof Node.Mapping mapping) {
             Map<String, Object> fields = new HashMap<>();
-            mapping.entries().forEach((key, entry) -> fields.put(key, plain(entry.value())));
+            mapping.entries().forEach((key, entry) -> {
+                if (!key.equals(but)) {
+                    fields.put(key, plain(entry.value(), but));
+                }
+            });
             return fields;
         }
         if (node instanceof Node.Listing listing) {
-            return listing.items().stream().map(DayReview::plain).toList();
+            return listing.items().stream().map(item -> plain(item, but)).toList();
         }
         return node instanceof Node.Scalar scalar ? scalar.text() : "";
     }

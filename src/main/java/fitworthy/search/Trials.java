@@ -68,7 +68,7 @@ final class Trials {
 
     /** The part of the fuel that the book wants left at the end of the longest leg, 0 to 1; none where it says none. */
     double fuelReserve() {
-        return engine.book().lookup(FUEL_RESERVE, sheet.region(), sheet.asOf()) instanceof Practice.Lookup.Found found
+        return engine.book().lookup(FUEL_RESERVE, sheet) instanceof Practice.Lookup.Found found
                 ? found.practice().value()
                 : 0;
     }

@@ -189,6 +189,14 @@ class HouseReaderTest {
                 .looser());
     }
 
+    /** Stricter for newer vehicles and looser for older ones is looser. */
+    @Test
+    void aValueIsHeldAgainstThoseOfOlderVehiclesToo() throws FaultsException, IOException {
+        String line = "values: [{practice: mirrors.beyond-trailer-most, region: uk, from: 2026-01-01, value: %s}]";
+        with(String.format(line, "190 mm"));
+        assertEquals(1, faults(String.format(line, "220 mm")).size());
+    }
+
     @Test
     void theBookKeepsItsOwnValuesAndTheUseSaysWhatItReplaced() throws FaultsException, IOException {
         Book book = with(value("mass.side-most", "8 %") + SIGNED + "]");

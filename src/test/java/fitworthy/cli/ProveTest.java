@@ -232,6 +232,15 @@ class ProveTest {
     }
 
     @Test
+    void aValueForVehiclesFromADayOnIsShownOnThatDayAndTheDayBefore() throws IOException {
+        String before = "as-of: 2001-01-01, vehicle: {registered: 2000-12-31}";
+        String earlier = "as-of: 2001-01-01, vehicle: {registered: 2000-12-30}";
+        with("fuel/cases.yaml", before, earlier, prove())
+                .says("fuel.emission-parts-kept: no sheet comes out differently in uk for a vehicle first registered on "
+                        + "2000-12-31 and on 2001-01-01");
+    }
+
+    @Test
     void aSheetOfItsOwnOnTheDayBeforeShowsNothingOfAValue() throws IOException {
         String before = "as-of: 2010-12-31, vehicle: {registered: 2010-01-01}";
         String other = "as-of: 2010-12-31, vehicle: {registered: 2010-01-02}";

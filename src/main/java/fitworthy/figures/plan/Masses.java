@@ -270,7 +270,7 @@ public final class Masses {
         Vehicle.Masses mass = plan.vehicle().mass();
         List<PointMass> masses = new ArrayList<>(axles(plan));
         for (Tank tank : sheet.tanks()) {
-            if (holdsKerbFuel(tank) && mass.kerbFuel().value() > 0) {
+            if (holdsKerbFuel(sheet, tank) && mass.kerbFuel().value() > 0) {
                 Point at = plan.places().of(tank);
                 masses.add(new PointMass(
                         tank.name() + ", fuel in the kerb mass",
@@ -295,7 +295,7 @@ public final class Masses {
     }
 
     /** The maker's tank, or one that was put in its place before the vehicle was weighed. */
-    private boolean holdsKerbFuel(Tank tank) {
+    static boolean holdsKerbFuel(Sheet sheet, Tank tank) {
         return tank.stock().is(YesNo.YES)
                 ? sheet.tanks().stream().noneMatch(other -> other.isDone() && other.replaces(tank))
                 : tank.isDone()

@@ -10,6 +10,7 @@ import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.BallLoad;
 import fitworthy.figures.plan.Coupling;
+import fitworthy.figures.plan.KerbMass;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.MassWorkings;
 import fitworthy.figures.plan.Plan;
@@ -35,7 +36,7 @@ public final class HitchMeasures implements Topic {
             1,
             "loaded braked trailer as a share of the unladen vehicle, which has no tow rating");
     private static final MeasureKind UNRATED_HEAVIEST =
-            number("towing.unrated-heaviest", "kg", 0, "heaviest loaded trailer for the vehicle's kerb mass");
+            number("towing.unrated-heaviest", "kg", 0, "heaviest loaded trailer for the unladen vehicle");
     public static final MeasureKind PLATE =
             rated("towing.plate", "kg", 0, "loaded mass of the trailer", "the trailer's plate");
     public static final MeasureKind COUPLING =
@@ -56,6 +57,8 @@ public final class HitchMeasures implements Topic {
     private static final MeasureKind BALL_NEEDED =
             number("towing.ball-needed", "kg", 0, "least load on the ball for the loaded trailer");
     private static final MeasureKind RATED = number("towing.rated", "kg", 0, "greatest mass of the trailer");
+    private static final MeasureKind PAIR =
+            number("towing.pair", "kg", 0, "greatest masses of vehicle and trailer together");
     private static final MeasureKind RATIO =
             number("towing.ratio", "%", 1, "trailer's greatest mass as a share of the vehicle's kerb mass");
     private static final MeasureKind OUTWEIGHED = rated(
@@ -83,6 +86,7 @@ public final class HitchMeasures implements Topic {
                 BALL_SHARE,
                 BALL_NEEDED,
                 RATED,
+                PAIR,
                 RATIO,
                 OUTWEIGHED,
                 OVERHANG,
@@ -135,13 +139,19 @@ public final class HitchMeasures implements Topic {
 
     /** A trailer that has brakes, or may have, behind a vehicle whose maker states no tow rating. */
     private static void unrated(Plan plan, Trailer trailer, List<Measure> measures) {
-        Figure kerb = plan.vehicle().mass().kerb();
-        measures.add(Measure.of(UNRATED, "braked trailer", trailer.mass().dividedBy(kerb))
-                .worked("share = trailer / kerb", in("trailer", trailer.mass(), "kg"), in("kerb", kerb, "kg"))
+        Vehicle.Masses mass = plan.vehicle().mass();
+        Figure unladen = KerbMass.unoccupied(plan);
+        Working worked = new Working.Formula(
+                "unladen = kerb - driver",
+                List.of(in("kerb", mass.kerb(), "kg"), in("driver", mass.kerbDriver(), "kg")));
+        measures.add(Measure.of(UNRATED, "braked trailer", trailer.mass().dividedBy(unladen))
+                .worked("share = trailer / unladen", in("trailer", trailer.mass(), "kg"), in("unladen", unladen, "kg"))
+                .worked(worked)
                 .given(trailer.brakes()));
         Figure most = plan.practice(PracticeId.TOWING_UNRATED_MOST);
-        measures.add(Measure.most(UNRATED_HEAVIEST, "braked trailer", most.times(kerb))
-                .worked("heaviest = most x kerb", in("most", most, "%"), in("kerb", kerb, "kg")));
+        measures.add(Measure.most(UNRATED_HEAVIEST, "braked trailer", most.times(unladen))
+                .worked("heaviest = most x unladen", in("most", most, "%"), in("unladen", unladen, "kg"))
+                .worked(worked));
     }
 
     private static void couplings(Plan plan, Trailer trailer, List<Measure> measures) {
@@ -242,6 +252,9 @@ public final class HitchMeasures implements Topic {
 
     private static void pair(Plan plan, Trailer trailer, List<Measure> measures) {
         measures.add(Measure.of(RATED, "trailer", trailer.rated()));
+        Figure gvm = plan.ratings().gvm();
+        measures.add(Measure.of(PAIR, "vehicle and trailer", gvm.plus(trailer.rated()))
+                .worked("pair = GVM + trailer", in("GVM", gvm, "kg"), in("trailer", trailer.rated(), "kg")));
         Figure kerb = plan.vehicle().mass().kerb();
         measures.add(Measure.of(RATIO, "trailer", trailer.rated().dividedBy(kerb))
                 .worked("share = greatest / kerb", in("greatest", trailer.rated(), "kg"), in("kerb", kerb, "kg")));

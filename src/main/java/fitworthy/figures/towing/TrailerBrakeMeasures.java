@@ -6,6 +6,8 @@ import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.KerbMass;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
@@ -16,6 +18,7 @@ import fitworthy.quantity.YesNo;
 import fitworthy.sheet.TowingDetails;
 import fitworthy.sheet.Trailer;
 import fitworthy.sheet.Trailer.Brakes;
+import fitworthy.sheet.Vehicle;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -43,9 +46,12 @@ final class TrailerBrakeMeasures implements Topic {
     private static final MeasureKind BRAKE_CONTROL =
             yesNo("towing.brake-control", "whether the vehicle has a brake controller with a feed of its own");
     private static final MeasureKind UNBRAKED_SHARE = number(
-            "towing.unbraked-share", "%", 1, "loaded trailer without brakes as a share of the vehicle's kerb mass");
+            "towing.unbraked-share",
+            "%",
+            1,
+            "loaded trailer without brakes as a share of the vehicle with its tank full and nobody aboard");
     private static final MeasureKind UNBRAKED_HEAVIEST = number(
-            "towing.unbraked-heaviest", "kg", 0, "heaviest loaded trailer without brakes for the vehicle's kerb mass");
+            "towing.unbraked-heaviest", "kg", 0, "heaviest loaded trailer without brakes for that mass of the vehicle");
     private static final MeasureKind CHAINS = number("towing.chains", "", 0, "safety chains");
     private static final MeasureKind CHAINS_ALONE = number(
             "towing.chains-alone",
@@ -138,13 +144,25 @@ final class TrailerBrakeMeasures implements Topic {
     }
 
     private static void share(Plan plan, Trailer trailer, List<Measure> measures) {
-        Figure kerb = plan.vehicle().mass().kerb();
-        measures.add(Measure.of(UNBRAKED_SHARE, "trailer", trailer.mass().dividedBy(kerb))
-                .worked("share = trailer / kerb", in("trailer", trailer.mass(), "kg"), in("kerb", kerb, "kg"))
+        Vehicle.Masses mass = plan.vehicle().mass();
+        Figure kerbside = KerbMass.kerbside(plan);
+        Working worked = new Working.Formula(
+                "kerbside = kerb - driver + fuel",
+                List.of(
+                        in("kerb", mass.kerb(), "kg"),
+                        in("driver", mass.kerbDriver(), "kg"),
+                        in("fuel", KerbMass.fuelToFill(plan), "kg")));
+        measures.add(Measure.of(UNBRAKED_SHARE, "trailer", trailer.mass().dividedBy(kerbside))
+                .worked(
+                        "share = trailer / kerbside",
+                        in("trailer", trailer.mass(), "kg"),
+                        in("kerbside", kerbside, "kg"))
+                .worked(worked)
                 .given(trailer.brakes()));
         Figure most = plan.practice(PracticeId.TOWING_UNBRAKED_SHARE_MOST);
-        measures.add(Measure.most(UNBRAKED_HEAVIEST, "trailer", most.times(kerb))
-                .worked("heaviest = most x kerb", in("most", most, "%"), in("kerb", kerb, "kg")));
+        measures.add(Measure.most(UNBRAKED_HEAVIEST, "trailer", most.times(kerbside))
+                .worked("heaviest = most x kerbside", in("most", most, "%"), in("kerbside", kerbside, "kg"))
+                .worked(worked));
     }
 
     private static Choice<YesNo> controller(Plan plan) {

@@ -84,7 +84,8 @@ final class TowingRemedies {
         }));
         table.rule("towing.ball-slight", says("at least ", " more", more(at("trailer.ball"))));
         table.rule(
-                "towing.unbraked-by-axles towing.unbraked-by-mass towing.unbraked-camp towing.plain-brakes",
+                "towing.unbraked-by-axles towing.unbraked-by-mass towing.unbraked-camp towing.plain-brakes"
+                        + " towing.pair-heavy towing.pair-heavy-with-trailer towing.trailer-heavy-class",
                 says("plated ", " lower", PLATED_LOWER));
         table.rule("towing.breakaway-short", says("brakes hold ", "\\.", set(at("trailer.breakaway-hold"))));
         table.rule("towing.chains-few", says("at least ", " rated", set(at("trailer.chains"))));

@@ -73,7 +73,7 @@ class RoomTest {
         return new Plan(
                 sheet,
                 book.tables(),
-                asked -> book.lookup(asked.id(), sheet.region(), sheet.asOf()) instanceof Practice.Lookup.Found found
+                asked -> book.lookup(asked.id(), sheet) instanceof Practice.Lookup.Found found
                         ? Figure.of(found.practice().value(), 0)
                         : Figure.missing(new Missing(asked.id(), "a practice value", "the book")));
     }
