@@ -29,6 +29,7 @@ public enum PracticeId {
     ELECTRICAL_LITHIUM_COLDEST("electrical.lithium-coldest"),
     ELECTRICAL_PANEL_RISE("electrical.panel-rise"),
     ELECTRICAL_STARTER_DRAIN_MOST("electrical.starter-drain-most"),
+    FUEL_RANGE_RESERVE_LEAST("fuel.range-reserve-least"),
     INTAKE_FREEBOARD_LEAST("intake.freeboard-least"),
     INTAKE_VELOCITY_MOST("intake.velocity-most"),
     MASS_FRONT_LIFT_MOST("mass.front-lift-most"),
