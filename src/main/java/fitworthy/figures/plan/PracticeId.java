@@ -51,6 +51,7 @@ public enum PracticeId {
     TOWING_UNRATED_MOST("towing.unrated-most"),
     TYRES_BRAKE_SHARE_LEAST("tyres.brake-share-least"),
     TYRES_PASSENGER_DIVISOR("tyres.passenger-divisor"),
+    TYRES_SPEED_LEAST("tyres.speed-least"),
     TYRES_SPACER_THREAD_LEAST("tyres.spacer-thread-least"),
     WATER_PERSON_DAY_LEAST("water.person-day-least"),
     WATER_REMOTE_DAYS("water.remote-days"),
