@@ -18,6 +18,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Who is asked on one sheet. A maker is that of one part, since nobody says which parts one firm makes. */
@@ -29,6 +30,8 @@ final class Addressees {
 
     private final ShopWords words;
     private final List<Fitment> fitments;
+    /** Names of circuits, which nobody makes but who wires the vehicle. */
+    private final Set<String> circuits;
     /** Names of parts, tanks and circuits, the longest first. */
     private final List<String> names;
 
@@ -36,10 +39,11 @@ final class Addressees {
     Addressees(Sheet sheet, ShopWords words) {
         this.words = words;
         this.fitments = sheet.fitments();
+        this.circuits = sheet.circuits().stream().map(Circuit::name).collect(Collectors.toSet());
         this.names = Stream.of(
                         fitments.stream().map(Fitment::name),
                         sheet.tanks().stream().map(Tank::name),
-                        sheet.circuits().stream().map(Circuit::name))
+                        circuits.stream())
                 .flatMap(some -> some)
                 .sorted(Comparator.comparingInt(String::length).reversed())
                 .toList();
@@ -49,11 +53,21 @@ final class Addressees {
     Addressee asked(Ask ask, Finding finding) {
         String of = Wording.part(ask.of(), finding);
         String subject = finding.judged().subject();
-        return new Addressee(
-                ask.party().value(),
-                ask.party().is(Party.PART_MAKER)
-                        ? of.isEmpty() ? names.contains(subject) ? subject : "" : only(of, subject)
-                        : of);
+        return ask.party().is(Party.PART_MAKER)
+                ? maker(of.isEmpty() ? names.contains(subject) ? subject : "" : only(of, subject))
+                : new Addressee(ask.party().value(), of);
+    }
+
+    /** Who makes a thing: of a part its maker, else the one party that answers for it. @param of empty for any part */
+    Addressee maker(String of) {
+        if (circuits.contains(of) && fitments.stream().noneMatch(part -> part.name().equals(of))) {
+            return new Addressee(Party.AUTO_ELECTRICIAN, "");
+        }
+        return switch (of) {
+            case "the vehicle" -> new Addressee(Party.VEHICLE_MAKER, "");
+            case "the trailer" -> new Addressee(Party.TRAILER_MAKER, "");
+            default -> new Addressee(Party.PART_MAKER, of);
+        };
     }
 
     /** The part, tank or circuit that lacks something; empty where it is none of these. */

@@ -125,7 +125,7 @@ record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
             Party finder = Question.missing(figure).ask();
             figure.fields().forEach(missing -> {
                 String thing = addressees.thing(missing);
-                of(new Addressee(finder, finder == Party.PART_MAKER ? thing : ""), all)
+                of(finder == Party.PART_MAKER ? addressees.maker(thing) : new Addressee(finder, ""), all)
                         .lacks(thing, missing);
             });
         }

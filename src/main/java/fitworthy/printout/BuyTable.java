@@ -64,7 +64,7 @@ public final class BuyTable {
         page.hanging(INDENT + now(list) + ": ", now.isEmpty() ? NOTHING : names(now) + ".");
         grouped(page, Decision.WAIT, list);
         grouped(page, Decision.NOT_AS_PLANNED, list);
-        earliest(list).ifPresent(line -> page.wrapped(INDENT.length(), LATEST + ": " + line));
+        earliest(list, today(arrangement)).ifPresent(line -> page.wrapped(INDENT.length(), LATEST + ": " + line));
         page.blank();
     }
 
@@ -91,7 +91,7 @@ public final class BuyTable {
      * Which part has to be ordered first, and by when; none where that is not known of any. What is not to be bought as
      * planned has no such day, and what waits is settled by it.
      */
-    private static Optional<String> earliest(BuyList list) {
+    private static Optional<String> earliest(BuyList list, LocalDate today) {
         return list.parts().stream()
                 .filter(part -> part.decision() != Decision.NOT_AS_PLANNED)
                 .filter(part -> part.lastDay().isPresent())
@@ -101,7 +101,22 @@ public final class BuyTable {
                                         + ": ordered later, the work ends later"
                                 : part.name() + " by " + part.lastDay().orElseThrow() + ", to be ready by "
                                         + list.wanted())
+                        + (isPast(part, today) ? "; that day is past" : "")
                         + (part.decision() == Decision.WAIT ? "; settle first what it waits for." : "."));
+    }
+
+    private static boolean isPast(Part part, LocalDate today) {
+        return part.lastDay().filter(day -> day.isBefore(today)).isPresent();
+    }
+
+    private static LocalDate today(Arrangement arrangement) {
+        return arrangement.advice().sheet().asOf();
+    }
+
+    /** Which of the parts are too late already for the day that is wanted; nothing where none is. */
+    private static String late(List<Part> parts, LocalDate today) {
+        List<Part> late = parts.stream().filter(part -> isPast(part, today)).toList();
+        return late.isEmpty() ? "" : " Latest order day past: " + few(late) + ".";
     }
 
     /** What is settled before anything is ordered, in a line each. */
@@ -143,11 +158,11 @@ public final class BuyTable {
         if (now.isEmpty()) {
             return Optional.of("Nothing yet: page 2 says what each part waits for.");
         }
-        return Optional.of(
-                settle(list).isEmpty()
+        return Optional.of((settle(list).isEmpty()
                         ? few(now) + "."
                         : Words.few(now.stream().map(Part::name).toList(), BESIDE_SETTLING)
-                                + "; first settle what page 2 says.");
+                                + "; first settle what page 2 says.")
+                + late(now, today(arrangement)));
     }
 
     /**
@@ -166,7 +181,7 @@ public final class BuyTable {
             facts.add(new Particular("Settle first", Words.few(first, MOST_FIRST) + "."));
         }
         facts.add(new Particular(now(list), now.isEmpty() ? "Nothing yet." : few(now) + "."));
-        earliest(list).ifPresent(line -> facts.add(new Particular(LATEST, line)));
+        earliest(list, today(arrangement)).ifPresent(line -> facts.add(new Particular(LATEST, line)));
         List<Block> blocks = new ArrayList<>(List.of(new Subheading(3, "What to buy", ""), new Facts(facts)));
         for (Decision decision : List.of(Decision.WAIT, Decision.NOT_AS_PLANNED)) {
             List<String> lines = reasons(decision, list.parts(decision), readers);
@@ -223,7 +238,7 @@ public final class BuyTable {
                                         + ", with jobs going on side by side. Of holidays only 25 December and 1 January are known."));
         for (Decision decision : Decision.values()) {
             List<Row> rows = list.parts(decision).stream()
-                    .map(part -> row(part, arrangement.advice().sheet().asOf()))
+                    .map(part -> row(part, today(arrangement)))
                     .toList();
             blocks.addAll(new Table(
                             BuyWords.heading(decision),
@@ -251,7 +266,7 @@ public final class BuyTable {
                 part.price() == null ? "no price" : part.price().toString(),
                 part.leadTime().known() ? Digits.number(part.leadTime().value(), "days", 0) + " days" : "not known",
                 part.lastDay()
-                        .map(day -> day + (day.isBefore(today) ? ", past" : ""))
+                        .map(day -> day + (isPast(part, today) ? ", past" : ""))
                         .orElse("not known")));
         if (part.decision() != Decision.ORDER_NOW) {
             cells.add(Words.capital(BuyWords.full(part)));

@@ -158,8 +158,10 @@ public final class ExplanationPrintout {
                         .map(each -> each.judged().getSubject())
                         .collect(Collectors.toCollection(LinkedHashSet::new))
                 : found;
-        String subject = subjects.isEmpty() || subjects.size() > NAMED ? "a part" : String.join(" or ", subjects);
-        return PLACEHOLDER.matcher(text.replace("{subject}", subject)).replaceAll("so much");
+        String named = subjects.isEmpty() || subjects.size() > NAMED
+                ? text.replaceAll("([Tt]he) \\{subject}", "$1 part").replace("{subject}", "a part")
+                : text.replace("{subject}", String.join(" or ", subjects));
+        return PLACEHOLDER.matcher(named).replaceAll("so much");
     }
 
     /** The load case where any fact looked at depends on it, else nothing. */

@@ -3,6 +3,7 @@ package fitworthy.printout;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Ratings;
+import fitworthy.advice.UntilApproved;
 import fitworthy.book.Party;
 import fitworthy.document.Report;
 import fitworthy.document.Report.Block;
@@ -42,6 +43,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -290,29 +292,52 @@ public final class Letters {
     }
 
     /** What a loading weighs against its limits. */
-    private static String masses(Loading loading, boolean withAxles) {
-        Vehicle.Ratings limits = loading.plan().ratings();
+    private String masses(Loading loading, boolean withAxles) {
         AxleLoads axles = loading.axles();
-        List<String> loads =
-                new ArrayList<>(List.of(load("vehicle", LoadMeasures.LOADED, axles.total(), "GVM", limits.gvm())));
+        List<String> loads = new ArrayList<>(
+                List.of(load("vehicle", LoadMeasures.LOADED, axles.total(), "GVM", loading, Vehicle.Ratings::gvm)));
         if (withAxles) {
-            loads.add(load("front axle", LoadMeasures.AXLE, axles.front(), "limit", limits.frontAxle()));
-            loads.add(load("rear axle", LoadMeasures.AXLE, axles.rear(), "limit", limits.rearAxle()));
+            loads.add(load(
+                    "front axle", LoadMeasures.AXLE, axles.front(), "limit", loading, Vehicle.Ratings::frontAxle));
+            loads.add(
+                    load("rear axle", LoadMeasures.AXLE, axles.rear(), "limit", loading, Vehicle.Ratings::rearAxle));
         }
         if (loading.towing()) {
-            loads.add(load("with the trailer", LoadMeasures.COMBINED, loading.combined(), "GCM", limits.gcm()));
+            loads.add(load(
+                    "with the trailer",
+                    LoadMeasures.COMBINED,
+                    loading.combined(),
+                    "GCM",
+                    loading,
+                    Vehicle.Ratings::gcm));
         }
         return loading.loadCase().name() + ": " + String.join(", ", loads) + ".";
     }
 
-    private static String load(String what, MeasureKind kind, Figure load, String name, Figure limit) {
+    /** Against the rating in force, and the one that is wanted where a part is to raise it. */
+    private String load(
+            String what,
+            MeasureKind kind,
+            Figure load,
+            String name,
+            Loading loading,
+            Function<Vehicle.Ratings, Figure> rating) {
+        Figure planned = rating.apply(loading.plan().ratings());
+        Figure made = rating.apply(loading.plan().vehicle().ratings());
+        boolean raised = UntilApproved.of(advice).isPresent()
+                && made.known()
+                && planned.known()
+                && made.value() != planned.value();
+        Figure limit = raised ? made : planned;
+        String wanted = raised ? "; wanted " + Held.of(Measure.of(kind, what, load, planned)).limitText() : "";
         Measure measure = Measure.of(kind, what, load, limit);
         Held held = Held.of(measure);
         String tolerance = Digits.number(load.tolerance(), "kg", 0);
         return what + " " + held.valueText()
                 + (load.known() && !tolerance.equals("0") ? " +/- " + tolerance + " kg" : "") + " (" + name + " "
                 + held.limitText() + (held.left() < 0 ? ", over by " + held.leftText() : "")
-                + (Math.abs(measure.getHeadroom()) < measure.getTolerance() ? ", " + TooClose.WORDS : "") + ")";
+                + (Math.abs(measure.getHeadroom()) < measure.getTolerance() ? ", " + TooClose.WORDS : "") + wanted
+                + ")";
     }
 
     /** What is asked, each once with all that it is about; then what is missing, and what is still to be chosen. */

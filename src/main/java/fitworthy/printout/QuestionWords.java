@@ -25,9 +25,9 @@ public final class QuestionWords {
 
     private QuestionWords() {}
 
-    /** The field of the sheet, with the parts that lack it, and what the sheet has of it. */
+    /** The field of the sheet, of every part that lacks it as an answer is given to it, and what the sheet has of it. */
     public static String field(Question question) {
-        return question.figure().field() + state(question);
+        return String.join(", ", question.paths()) + state(question);
     }
 
     /** The same in words: the parts that lack it, and what it is. */

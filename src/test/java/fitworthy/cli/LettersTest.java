@@ -150,6 +150,18 @@ class LettersTest {
         ran.says("GVM 2500 kg");
     }
 
+    /** The wagon of 2520 kg with a box of 500 kg; what is certified is what it is over now. */
+    @Test
+    void theEngineerIsToldWhatIsInForceAndWhatIsWanted() throws IOException {
+        String box = Files.readString(PLAIN)
+                + "fitments:\n  - {name: Box, kind: other, mass: 500 kg +/- 0 kg, at: {x: 1500 mm, y: 0 mm, z: 900 mm}}\n";
+        String kit = "  - {name: Kit, kind: rating-upgrade, mass: 0 kg, gvm: 3300 kg, approval: in-service}\n";
+        BatchTest.piped(box + kit, "letters", "-", "--to", "engineer")
+                .says("vehicle 3020 kg (GVM 3000 kg, over by 20 kg; wanted 3300 kg)");
+        BatchTest.piped(box, "letters", "-", "--to", "engineer")
+                .says("vehicle 3020 kg (GVM 3000 kg, over by 20 kg),");
+    }
+
     @Test
     void markdownIsEscaped() throws IOException {
         Path sheet = Files.writeString(

@@ -99,7 +99,7 @@ class QuestionsTest {
                 .printed(1)
                 .says("Written: fitments.Rating kit.approval: in-service")
                 .says("It settles 1 check: 1 in order.")
-                .says("Next of 2: fitments: suits of Rating kit");
+                .says("Next of 2: fitments.Rating kit.suits");
         List<String> lines = new ArrayList<>(after().lines().toList());
         assertTrue(lines.contains("  - {from: Rating kit, approval: in-service}"));
         lines.replaceAll(line -> line.replace("{from: Rating kit, approval: in-service}", "Rating kit"));

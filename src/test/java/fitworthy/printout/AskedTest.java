@@ -81,7 +81,7 @@ class AskedTest {
         for (Group<Finding> finding : Arrangement.of(advice).standing()) {
             for (Ask ask : finding.card().ask()) {
                 wanted.add(List.of(
-                        ask.party().value(),
+                        party(ask, finding.worst(), advice),
                         finding.id(),
                         finding.worst().judged().subject(),
                         ask));
@@ -127,6 +127,22 @@ class AskedTest {
                         .sum(),
                 missing.size(),
                 name);
+    }
+
+    /** Nobody makes a circuit, and the maker of the vehicle or trailer is one party whichever way a card names him. */
+    private static Party party(Ask ask, Finding finding, Advice advice) {
+        String subject = finding.judged().subject();
+        String of = Wording.part(ask.of(), finding);
+        boolean circuit = advice.sheet().planned().circuits().stream()
+                .anyMatch(each -> each.name().equals(of.isEmpty() ? subject : of));
+        if (!ask.party().is(Party.PART_MAKER)) {
+            return ask.party().value();
+        }
+        return circuit
+                ? Party.AUTO_ELECTRICIAN
+                : of.equals("the vehicle")
+                        ? Party.VEHICLE_MAKER
+                        : of.equals("the trailer") ? Party.TRAILER_MAKER : Party.PART_MAKER;
     }
 
     private static List<String> items(Section letter) {
@@ -185,6 +201,35 @@ class AskedTest {
         assertEquals(
                 "Tow bar v1.2",
                 to("the maker of Tow bar v1.2", asked).missing().get(0).of());
+    }
+
+    /** Not of a maker, whom a circuit does not have, and by which of its fuses. */
+    @Test
+    void ofACircuitTheElectricianIsAsked() throws FaultsException {
+        Advice advice = advice(
+                """
+                circuits:
+                  - {name: Charger feed, from: starter battery, to: House, current: 40 A, length: 6 m, area: 16 mm2,
+                     fuse: {rating: 60 A, distance: 200 mm}}
+                """);
+        Addressees addressees =
+                new Addressees(advice.sheet().planned(), advice.book().tables().shopWords());
+        assertEquals("the auto electrician", addressees.maker("Charger feed").words());
+        assertEquals("the maker of Charger", addressees.maker("Charger").words());
+        assertEquals(
+                Party.VEHICLE_MAKER.words(), addressees.maker("the vehicle").words());
+        assertEquals(
+                "Charger feed, far fuse: its rating",
+                new Asked.Lacking(
+                                "Charger feed",
+                                List.of(new Missing("circuits.Charger feed.far-fuse.rating", "its rating", "a label")))
+                        .what());
+        assertEquals(
+                "Charger feed, fuse: its rating",
+                new Asked.Lacking(
+                                "Charger feed",
+                                List.of(new Missing("circuits.Charger feed.fuse.rating", "its rating", "a label")))
+                        .what());
     }
 
     @Test
@@ -303,8 +348,8 @@ class AskedTest {
                     List.of(
                             letter.contains("Varga"),
                             letter.contains("The plan: "),
-                            letter.contains("GVM 3900 kg"),
-                            letter.contains("limit 1740 kg")),
+                            letter.contains("wanted 3900 kg"),
+                            letter.contains("wanted 1740 kg")),
                     to);
         });
     }

@@ -134,6 +134,22 @@ class BuyTableTest {
                 .contains("Latest order day: Drawers by 2026-12-03, to be ready by 2026-12-11."));
     }
 
+    /** Seven days to come and two of work: by Thursday 3 December it would have to be here. */
+    @Test
+    void aLatestOrderDayThatIsPastSaysSo() throws FaultsException {
+        String late = printed(plain(DRAWERS + "ready-by: 2026-12-02\n"));
+        assertTrue(
+                late.replaceAll("\\s+", " ")
+                        .contains("Latest order day: Drawers by 2026-11-24, to be ready by 2026-12-02; that day is past."),
+                late);
+        assertEquals(
+                "Drawers. Latest order day past: Drawers.",
+                BuyTable.now(plain(DRAWERS + "ready-by: 2026-12-02\n")).orElseThrow());
+        assertEquals(
+                "Drawers.",
+                BuyTable.now(plain(DRAWERS + "ready-by: 2026-12-03\n")).orElseThrow());
+    }
+
     /** The bar lacks what it does to the airbags. */
     @Test
     void whatWaitsIsSettledByTheLatestOrderDay() throws FaultsException {

@@ -12,6 +12,7 @@ import fitworthy.figures.plan.Alterations;
 import fitworthy.figures.plan.FuelRange;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
@@ -37,6 +38,9 @@ final class FuelSystemMeasures implements Topic {
             .byLoading();
     private static final MeasureKind NEEDED_MOST = number(
                     "fuel.needed-most", "L", 0, "fuel for that way in the loading that burns most")
+            .byLoading();
+    private static final MeasureKind NEEDED_RESERVE = number(
+                    "fuel.needed-reserve", "L", 0, "fuel for that way in that loading and the usual reserve")
             .byLoading();
     private static final MeasureKind WAY = number("fuel.way", "km", 0, "longest way between two fuel stops");
     private static final MeasureKind SEPARATOR =
@@ -94,6 +98,7 @@ final class FuelSystemMeasures implements Topic {
                 UNAPPROVED,
                 NEEDED,
                 NEEDED_MOST,
+                NEEDED_RESERVE,
                 CAN_PLACE,
                 CAN_FIXED);
     }
@@ -155,7 +160,20 @@ final class FuelSystemMeasures implements Topic {
                         .worked(loading.aboard("fuel", tanks)));
         Figure leg = loading.plan().sheet().trip().longestLeg();
         measures.add(needed(NEEDED, leg, consumption));
-        measures.add(needed(NEEDED_MOST, leg, FuelRange.mostConsumption(loading)));
+        Figure most = FuelRange.mostConsumption(loading);
+        measures.add(needed(NEEDED_MOST, leg, most));
+        Figure reserve =
+                loading.plan().practice(PracticeId.FUEL_RANGE_RESERVE_LEAST).or(Figure.ZERO);
+        measures.add(Measure.enough(
+                        NEEDED_RESERVE,
+                        "fuel aboard",
+                        FuelRange.litres(leg, most)
+                                .dividedBy(Figure.of(1, 0).minus(reserve)))
+                .worked(
+                        "needed = way x consumption / 100 / (1 - reserve)",
+                        in("way", leg, "km"),
+                        in("consumption", most, "L/100km"),
+                        in("reserve", reserve, "%")));
     }
 
     private static Measure needed(MeasureKind kind, Figure leg, Figure consumption) {

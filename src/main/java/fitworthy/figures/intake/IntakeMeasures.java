@@ -42,6 +42,8 @@ public final class IntakeMeasures implements Topic {
     private static final MeasureKind STEP =
             number("intake.step", "mm", 1, "step from the snorkel down to the airbox inlet");
     private static final MeasureKind VELOCITY = number("intake.velocity", "m/s", 1, "mean air velocity at rated power");
+    private static final MeasureKind BORE_WHOLE =
+            number("intake.bore-whole", "mm", 1, "bore that is enough for the inlet and the speed of the air");
     private static final MeasureKind BORE_NEEDED =
             number("intake.bore-needed", "mm", 1, "bore that keeps the air to the highest velocity published");
     public static final MeasureKind PRE_CLEANER = yesNo("intake.pre-cleaner", "whether there is a pre-cleaner");
@@ -90,6 +92,7 @@ public final class IntakeMeasures implements Topic {
                 BREATHERS_RAISED,
                 FAN,
                 BORE_NEEDED,
+                BORE_WHOLE,
                 BREATHERS_NEEDED);
     }
 
@@ -106,7 +109,7 @@ public final class IntakeMeasures implements Topic {
             snorkel(plan, snorkel, airbox, measures);
         }
         if (airbox.planned()) {
-            velocity(plan, airbox.name() + " inlet", airbox.details().inletBore(), measures);
+            velocity(plan, airbox.name() + " inlet", airbox.details().inletBore(), Figure.ZERO, measures);
         }
         if (dusty) {
             measures.add(Measure.of(PRE_CLEANER, "air intake", preCleaner(plan)));
@@ -164,7 +167,7 @@ public final class IntakeMeasures implements Topic {
             measures.add(Measure.of(STEP, fitment.name(), step)
                     .worked("step = bore - inlet", in("bore", snorkel.bore(), "mm"), in("inlet", inlet, "mm")));
         }
-        velocity(plan, fitment.name(), snorkel.bore(), measures);
+        velocity(plan, fitment.name(), snorkel.bore(), inlet, measures);
     }
 
     private static Choice<Allowed> allowed(Figure depth, Figure wading) {
@@ -263,7 +266,8 @@ public final class IntakeMeasures implements Topic {
                 .orElse(Choice.of(YesNo.NO));
     }
 
-    private static void velocity(Plan plan, String subject, Figure bore, List<Measure> measures) {
+    /** @param inlet bore in m that a duct has to have for what it feeds; none for an inlet */
+    private static void velocity(Plan plan, String subject, Figure bore, Figure inlet, List<Measure> measures) {
         Engine engine = plan.vehicle().engine();
         Figure density = AirFlow.densityRatio(engine.boost(), engine.manifoldTemperature());
         Figure drawn =
@@ -288,5 +292,8 @@ public final class IntakeMeasures implements Topic {
                         in("bore", bore, "mm"),
                         in("velocity", velocity, "m/s"),
                         in("most", most, "m/s")));
+        Figure fast = AirFlow.boreNeeded(drawn, most);
+        measures.add(Measure.enough(BORE_WHOLE, subject, inlet.or(fast).most(fast.or(inlet)))
+                .worked("whole = max(inlet, needed)", in("inlet", inlet, "mm"), in("needed", fast, "mm")));
     }
 }

@@ -20,10 +20,14 @@ import fitworthy.sheet.MirrorDetails.Curve;
 import fitworthy.sheet.MirrorDetails.Mirror;
 import fitworthy.sheet.MirrorDetails.Stow;
 import fitworthy.sheet.Trailer;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What the mirrors show: the road past a trailer, tray or canopy, and through the rear window. */
@@ -65,6 +69,38 @@ public final class MirrorViewMeasures implements Topic {
                     "mirrors.near-glass-needed", "mm", 0, "width of such glass that has to be clear of the side")
             .byLoading();
 
+    private static final MeasureKind REACH_WHOLE = number(
+                    "mirrors.reach-whole", "mm", 0, "reach of the glass from the centre line that is enough in all")
+            .byLoading();
+    private static final MeasureKind GLASS_WHOLE = number(
+                    "mirrors.glass-whole", "mm", 0, "width of such glass clear of the side that is enough in all")
+            .byLoading();
+
+    /** A width of road that is asked for so far behind. */
+    private record Field(
+            String name,
+            MeasureKind seen,
+            MeasureKind reach,
+            MeasureKind glass,
+            PracticeId width,
+            PracticeId distance) {}
+
+    private static final List<Field> FIELDS = List.of(
+            new Field(
+                    "far",
+                    FAR_FIELD,
+                    REACH_NEEDED,
+                    GLASS_NEEDED,
+                    PracticeId.MIRRORS_FAR_WIDTH,
+                    PracticeId.MIRRORS_FAR_DISTANCE),
+            new Field(
+                    "near",
+                    NEAR_FIELD,
+                    NEAR_REACH_NEEDED,
+                    NEAR_GLASS_NEEDED,
+                    PracticeId.MIRRORS_NEAR_WIDTH,
+                    PracticeId.MIRRORS_NEAR_DISTANCE));
+
     @Override
     public List<MeasureKind> kinds() {
         return List.of(
@@ -75,7 +111,9 @@ public final class MirrorViewMeasures implements Topic {
                 REACH_NEEDED,
                 GLASS_NEEDED,
                 NEAR_REACH_NEEDED,
-                NEAR_GLASS_NEEDED);
+                NEAR_GLASS_NEEDED,
+                REACH_WHOLE,
+                GLASS_WHOLE);
     }
 
     @Override
@@ -84,26 +122,55 @@ public final class MirrorViewMeasures implements Topic {
                 .map(fitment -> (BodyDetails.Body) fitment.details())
                 .toList();
         for (Side side : Side.both(loading.mirrors())) {
-            pastLoad(loading, bodies, side, measures);
+            List<Working.Input> asked = new ArrayList<>();
+            pastLoad(loading, bodies, side, measures).ifPresent(needed -> asked.add(reaching("load", needed)));
             loading.trailer()
                     .filter(trailer -> !trailer.seenOver().is(YesNo.YES))
                     .ifPresentOrElse(
-                            trailer -> pastTrailer(loading, trailer, side, measures),
-                            () -> pastBody(loading, bodies, side, measures));
+                            trailer -> pastTrailer(loading, trailer, side, asked, measures),
+                            () -> pastBody(loading, bodies, side, asked, measures));
+            if (!asked.isEmpty()) {
+                measures.add(most(REACH_WHOLE, side, asked));
+            }
         }
     }
 
-    private static void pastLoad(Loading loading, List<BodyDetails.Body> bodies, Side side, List<Measure> measures) {
+    /** The most of what is known of several figures. */
+    private static Measure most(MeasureKind kind, Side side, List<Working.Input> figures) {
+        List<Working.Input> known =
+                figures.stream().filter(each -> each.figure().known()).toList();
+        return known.isEmpty()
+                ? Measure.of(kind, side.name(), figures.get(0).figure())
+                : Measure.of(kind, side.name(), greatest(known))
+                        .worked(
+                                "most = max(%s)"
+                                        .formatted(known.stream()
+                                                .map(Working.Input::name)
+                                                .collect(Collectors.joining(", "))),
+                                known.toArray(Working.Input[]::new));
+    }
+
+    private static Figure greatest(List<Working.Input> figures) {
+        return figures.stream().map(Working.Input::figure).reduce(Figure::most).orElseThrow();
+    }
+
+    private static Working.Input reaching(String name, Figure reach) {
+        return in(name, Derived.of(in -> wholeMillimetres(in[0]), reach), "mm");
+    }
+
+    /** @return how far out the glass has to be, where that is asked */
+    private static Optional<Figure> pastLoad(
+            Loading loading, List<BodyDetails.Body> bodies, Side side, List<Measure> measures) {
         boolean retracts = !loading.towing() && retracts(loading, side.mirror());
         // The glass stands out from the cab, so that nobody has to say how far for what is no wider.
         Figure cab = loading.plan().vehicle().size().bodyWidth().times(0.5);
-        bodies.stream()
+        Optional<Past> asked = bodies.stream()
                 .map(body -> toSeePast(body, side, loading))
                 .flatMap(Optional::stream)
                 .reduce(Past::farther)
                 .filter(past ->
-                        reach(side.mirror(), retracts).known() || !past.needed().isAtMost(cab))
-                .ifPresent(past -> {
+                        reach(side.mirror(), retracts).known() || !past.needed().isAtMost(cab));
+        asked.ifPresent(past -> {
                     Choice<YesNo> out = retracts ? mayStandOut(loading, side.mirror()) : Choice.of(YesNo.YES);
                     Figure away = reach(side.mirror(), !out.is(YesNo.YES));
                     boolean decides = !out.known() && !away.isAtLeast(past.needed());
@@ -117,6 +184,7 @@ public final class MirrorViewMeasures implements Topic {
                             .worked(past.working())
                             .worked(drawnIn(side.mirror(), !out.is(YesNo.YES))));
                 });
+        return asked.map(Past::needed);
     }
 
     /** Whether a mirror that retracts may stay out without the trailer, as far as it stands out then. */
@@ -208,18 +276,25 @@ public final class MirrorViewMeasures implements Topic {
     }
 
     /** How far the glass reaches past the trailer, and the road beside and behind it. */
-    private static void pastTrailer(Loading loading, Trailer trailer, Side side, List<Measure> measures) {
+    private static void pastTrailer(
+            Loading loading, Trailer trailer, Side side, List<Working.Input> asked, List<Measure> measures) {
         Figure trailerHalf = trailer.width().times(0.5);
         measures.add(Measure.of(PAST_TRAILER, side.name(), side.mirror().reach(), trailerHalf)
                 .worked("side = width / 2", in("width", trailer.width(), "mm")));
-        road(loading, side, loading.widestBehind(trailer), measures);
+        asked.add(reaching("trailer", trailerHalf));
+        road(loading, side, loading.widestBehind(trailer), asked, measures);
     }
 
     /**
      * The road beside and behind a tray or canopy that is wider than the cab, where no trailer hides it: for what is no wider
      * the vehicle's mirrors were made.
      */
-    private static void pastBody(Loading loading, List<BodyDetails.Body> bodies, Side side, List<Measure> measures) {
+    private static void pastBody(
+            Loading loading,
+            List<BodyDetails.Body> bodies,
+            Side side,
+            List<Working.Input> asked,
+            List<Measure> measures) {
         Figure cab = loading.plan().vehicle().size().bodyWidth().times(0.5);
         Mirror mirror = side.mirror();
         boolean retracts = !loading.towing() && retracts(loading, mirror);
@@ -229,88 +304,65 @@ public final class MirrorViewMeasures implements Topic {
                 .map(body -> body.width().times(0.5))
                 .reduce(Figure::most)
                 .filter(widest -> !widest.isAtMost(cab))
-                .ifPresent(widest -> road(loading, side.reaching(reach), widest.missingWith(cab, widest), measures));
+                .ifPresent(widest -> road(loading, side.reaching(reach), widest.missingWith(cab, widest), asked, measures));
     }
 
     /**
-     * The road beside and behind what is widest. What is seen near behind is asked only where the glass reaches past the
-     * side at all; the width of glass is that for where the mirror stands, or for where it has to stand if that is
-     * farther out.
+     * The road beside and behind what is widest. The width of glass is that for where the mirror stands, or for where it
+     * has to stand in all if that is farther out.
      *
      * @param widest its side, from the centre line
+     * @param asked how far out the glass has to be for something else; what the road asks is added
      */
-    private static void road(Loading loading, Side side, Figure widest, List<Measure> measures) {
-        Plan plan = loading.plan();
-        Figure behind = plan.practice(PracticeId.MIRRORS_FAR_DISTANCE);
-        measures.add(seen(FAR_FIELD, loading, side, widest, behind));
-        if (!side.mirror().reach().isAtMost(widest)) {
-            Figure near = plan.practice(PracticeId.MIRRORS_NEAR_DISTANCE);
-            measures.add(seen(NEAR_FIELD, loading, side, widest, near));
-            needed(
-                    NEAR_REACH_NEEDED,
-                    NEAR_GLASS_NEEDED,
-                    loading,
-                    side,
-                    widest,
-                    plan.practice(PracticeId.MIRRORS_NEAR_WIDTH),
-                    near,
-                    measures);
-        }
-        needed(
-                REACH_NEEDED,
-                GLASS_NEEDED,
-                loading,
-                side,
-                widest,
-                plan.practice(PracticeId.MIRRORS_FAR_WIDTH),
-                behind,
-                measures);
-    }
-
-    /** Where the glass has to stand, and how much of it be clear, to show a width of road so far behind. */
-    private static void needed(
-            MeasureKind reachKind,
-            MeasureKind glassKind,
-            Loading loading,
-            Side side,
-            Figure widest,
-            Figure width,
-            Figure behind,
-            List<Measure> measures) {
+    private static void road(
+            Loading loading, Side side, Figure widest, List<Working.Input> asked, List<Measure> measures) {
         Plan plan = loading.plan();
         Mirror mirror = side.mirror();
-        Figure needed = sighted(
-                plan,
-                side,
-                (line, in) -> wholeMillimetres(line.reachNeeded(in[0], in[1], in[2])),
-                widest,
-                width,
-                behind);
-        measures.add(Measure.of(reachKind, side.name(), needed).worked(steps(needed, plan, side, line -> new SightSteps(
-                        line,
-                        widest.value(),
-                        line.reachNeeded(widest.value(), width.value(), behind.value()),
-                        behind.value())
-                .reachNeeded(width.value()))));
-        Figure glass = sighted(
-                plan,
-                side,
-                (line, in) -> {
-                    double reach = Math.max(in[3], wholeMillimetres(line.reachNeeded(in[0], in[1], in[2])));
-                    return wholeMillimetres(line.glass(line.acrossNeeded(in[1], reach, in[2]), reach));
-                },
-                widest,
-                width,
-                behind,
-                mirror.reach());
-        measures.add(Measure.of(glassKind, side.name(), glass).worked(steps(glass, plan, side, line -> new SightSteps(
-                        line,
-                        widest.value(),
-                        Math.max(
-                                mirror.reach().value(),
-                                wholeMillimetres(line.reachNeeded(widest.value(), width.value(), behind.value()))),
-                        behind.value())
-                .glassNeeded(width.value()))));
+        Map<Field, Figure> reaches = new LinkedHashMap<>();
+        for (Field field : FIELDS) {
+            Figure width = plan.practice(field.width());
+            Figure behind = plan.practice(field.distance());
+            measures.add(seen(field.seen(), loading, side, widest, behind));
+            Figure reach = sighted(
+                    plan,
+                    side,
+                    (line, in) -> wholeMillimetres(line.reachNeeded(in[0], in[1], in[2])),
+                    widest,
+                    width,
+                    behind);
+            measures.add(Measure.of(field.reach(), side.name(), reach)
+                    .worked(steps(reach, plan, side, line -> new SightSteps(
+                                    line,
+                                    widest.value(),
+                                    line.reachNeeded(widest.value(), width.value(), behind.value()),
+                                    behind.value())
+                            .reachNeeded(width.value()))));
+            reaches.put(field, reach);
+            asked.add(in(field.name(), reach, "mm"));
+        }
+        Figure out = asked.stream()
+                .map(Working.Input::figure)
+                .filter(Figure::known)
+                .reduce(mirror.reach(), Figure::most);
+        List<Working.Input> glasses = new ArrayList<>();
+        for (Field field : FIELDS) {
+            Figure width = plan.practice(field.width());
+            Figure behind = plan.practice(field.distance());
+            Figure stands = out.most(reaches.get(field));
+            Figure glass = sighted(
+                    plan,
+                    side,
+                    (line, in) -> wholeMillimetres(line.glass(line.acrossNeeded(in[0], in[1], in[2]), in[1])),
+                    width,
+                    stands,
+                    behind);
+            measures.add(Measure.of(field.glass(), side.name(), glass)
+                    .worked(steps(glass, plan, side, line -> new SightSteps(
+                                    line, widest.value(), stands.value(), behind.value())
+                            .glassNeeded(width.value()))));
+            glasses.add(in(field.name(), glass, "mm"));
+        }
+        measures.add(most(GLASS_WHOLE, side, glasses));
     }
 
     private static Working steps(Figure result, Plan plan, Side side, Function<SightLine, List<String>> steps) {

@@ -15,6 +15,7 @@ import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Job;
+import fitworthy.source.Words;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -49,14 +50,21 @@ public final class OrderMeasures implements Topic {
             "order.wait", "days", 1, "working days between the first job and the last on which nothing can be done");
     private static final MeasureKind ONCE =
             lookedUp("order.once", "day on which work can begin that then goes through without a break");
+    private static final MeasureKind READY_DAY =
+            lookedUp("order.ready-day", "day on which all is done, where a time is not known and is taken as none");
+    private static final MeasureKind SOONER =
+            lookedUp("order.sooner", "what has to come sooner, and when, for all to be done by the day it is wanted");
     private static final MeasureKind WEIGHED = yesNo("order.weighed", "whether it is weighed before it is certified");
 
     private static final String WHOLE = "order of work";
+    /** How many parts that decide are named. */
+    private static final int NAMED = 3;
+
     private static final Figure ONE_DAY = Figure.of(1);
 
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(LOOP, REVERSED, BOOKED, READY, READY_LEAST, READY_IN_TURN, SLACK, WAIT, ONCE, WEIGHED);
+        return List.of(LOOP, REVERSED, BOOKED, READY, READY_LEAST, READY_IN_TURN, SLACK, WAIT, ONCE, READY_DAY, SOONER, WEIGHED);
     }
 
     @Override
@@ -146,6 +154,12 @@ public final class OrderMeasures implements Topic {
                     .ifPresent(least -> measures.add(
                             Measure.of(READY_LEAST, WHOLE, least, limit).worked(order::table)));
         }
+        if (order.loops().isEmpty()) {
+            measures.add(Measure.of(READY_DAY, WHOLE, String.valueOf(order.readyDayAtLeast()), List.of())
+                    .worked(order::table));
+            measures.add(Measure.of(SOONER, WHOLE, sooner(order, wanted), List.of())
+                    .worked(order::table));
+        }
         if (ready.isAtMost(limit)) {
             tasks.stream()
                     .filter(task -> task.lead().value() > 0)
@@ -157,6 +171,22 @@ public final class OrderMeasures implements Topic {
                                     in("latest", days(order.latestStart(task)), "days"),
                                     in("arrival", days(order.arrival(task)), "days"))));
         }
+    }
+
+    /** As what is to be got. */
+    private static String sooner(WorkOrder order, LocalDate wanted) {
+        return order.sooner(wanted)
+                .map(parts -> Words.few(
+                        parts.entrySet().stream()
+                                .map(part -> "%s by %s (in %d days, not %d)"
+                                        .formatted(
+                                                part.getKey().name(),
+                                                order.day(part.getValue()),
+                                                part.getValue(),
+                                                Math.round(part.getKey().lead().value() / WorkOrder.DAY)))
+                                .toList(),
+                        NAMED))
+                .orElse("work, bookings or the vehicle itself sooner");
     }
 
     private static Figure days(Figure workingDays) {

@@ -12,6 +12,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -191,12 +192,7 @@ public final class WorkOrder {
     /** The same with every time that is not known taken as none, so that it cannot be sooner; nothing for a loop. */
     Optional<Figure> readyAtLeast() {
         return loops.isEmpty()
-                ? ready(times(
-                        network.vertexSet().stream()
-                                .collect(Collectors.toMap(
-                                        task -> task,
-                                        task -> released(task, task.lead().or(Figure.ZERO)))),
-                        task -> task.work().days().or(Figure.ZERO)))
+                ? ready(timesWith(task -> task.lead().or(Figure.ZERO)))
                 : Optional.empty();
     }
 
@@ -204,6 +200,63 @@ public final class WorkOrder {
         return times.values().stream()
                 .map(time -> lastDay(time.start(), time.end()))
                 .reduce(Figure::most);
+    }
+
+    /** The day of that; null for a loop. */
+    LocalDate readyDayAtLeast() {
+        return readyAtLeast().map(this::day).orElse(null);
+    }
+
+    /**
+     * The parts that have to come sooner for all to be done by a day, times that are not known taken as none, and in how
+     * many days each would have to come at the latest, whatever the others do.
+     *
+     * @return none where all is late even with every part there today
+     */
+    Optional<Map<Task, Long>> sooner(LocalDate wanted) {
+        Map<Task, Long> days = new LinkedHashMap<>();
+        if (isReady(wanted, task -> task.lead().or(Figure.ZERO))) {
+            return Optional.of(days);
+        }
+        if (!isReady(wanted, task -> Figure.ZERO)) {
+            return Optional.empty();
+        }
+        for (Task task : network.vertexSet()) {
+            long late = (long) Math.ceil(known(task.lead()) / DAY - NOTHING);
+            if (isReadyWith(wanted, task, late)) {
+                continue;
+            }
+            long enough = 0;
+            while (late - enough > 1) {
+                long between = (enough + late) / 2;
+                if (isReadyWith(wanted, task, between)) {
+                    enough = between;
+                } else {
+                    late = between;
+                }
+            }
+            days.put(task, enough);
+        }
+        return Optional.of(days);
+    }
+
+    private boolean isReadyWith(LocalDate wanted, Task task, long days) {
+        return isReady(wanted, each -> each.equals(task) ? Figure.of(days * DAY, 0) : Figure.ZERO);
+    }
+
+    private boolean isReady(LocalDate wanted, Function<Task, Figure> lead) {
+        return loops.isEmpty()
+                && ready(timesWith(lead))
+                        .filter(ready -> ready.isAtMost(hours(wanted)))
+                        .isPresent();
+    }
+
+    /** Where parts take so long to come, and work of which it is not known how long it takes takes none. */
+    private Map<Task, CriticalPath.Times> timesWith(Function<Task, Figure> lead) {
+        return times(
+                network.vertexSet().stream()
+                        .collect(Collectors.toMap(task -> task, task -> released(task, lead.apply(task)))),
+                task -> task.work().days().or(Figure.ZERO));
     }
 
     /** The same where one job is done after the other. */
@@ -361,6 +414,11 @@ public final class WorkOrder {
 
     private LocalDate day(Figure hours) {
         return hours.known() ? first.plusDays(Math.round(hours.value() / DAY)) : null;
+    }
+
+    /** The day of the calendar so many days after the sheet's. */
+    LocalDate day(long days) {
+        return first.plusDays(days);
     }
 
     private Figure hours(Figure from, LocalDate day) {

@@ -11,6 +11,7 @@ import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.Alterations;
 import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
 import fitworthy.figures.plan.Track;
 import fitworthy.figures.plan.TyreSet;
@@ -186,13 +187,30 @@ final class TyreChangeMeasures implements Topic {
         }
         Figure madeSpeed = stock.speed(plan.tables());
         Figure speed = planned.speed(plan.tables());
-        if (!speed.isAtLeast(madeSpeed)) {
+        if (isSlower(plan)) {
             measures.add(Measure.of(
                             SPEED_RATING,
                             subject,
                             classed(plan, "the least speed symbol", speed.missingWith(madeSpeed, speed)))
                     .worked(planned.symbol()));
         }
+    }
+
+    /** Whether the symbol of new tyres is, or may be, slower than the maker's. */
+    private static boolean isSlower(Plan plan) {
+        return !plan.tyreSet().speed(plan.tables()).isAtLeast(plan.stockTyreSet().speed(plan.tables()));
+    }
+
+    /**
+     * The speed in m/s for which a new tyre's symbol has to be, whatever is driven; none where the symbol is no slower than
+     * the maker's, or where nothing is known to be asked of it.
+     */
+    static Figure leastSymbol(Plan plan) {
+        Figure least = classed(plan, "the least speed symbol", plan.practice(PracticeId.TYRES_SPEED_LEAST));
+        Figure made = plan.stockTyreSet().speed(plan.tables());
+        return plan.fitments(Fitment.Kind.TYRES).isEmpty() || !isSlower(plan) || !least.known()
+                ? Figure.ZERO
+                : made.known() ? least.least(made) : least;
     }
 
     /** By half of what track and one tyre are wider than the body. */

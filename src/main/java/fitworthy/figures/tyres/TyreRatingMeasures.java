@@ -55,7 +55,7 @@ public final class TyreRatingMeasures implements Topic {
     private static final MeasureKind SPEED =
             rated("tyres.speed", "km/h", 0, "highest speed that will be driven", "speed of the tyres' symbol");
     public static final MeasureKind SYMBOL_NEEDED =
-            lookedUp("tyres.symbol-needed", "slowest speed symbol for this speed");
+            lookedUp("tyres.symbol-needed", "slowest speed symbol for this speed that is accepted on new tyres");
     private static final MeasureKind ROAD_PRESSURE =
             number("tyres.road-pressure", "kPa", 0, "pressure planned for the road");
     private static final MeasureKind TOP_SPEED =
@@ -139,7 +139,7 @@ public final class TyreRatingMeasures implements Topic {
     }
 
     private static Measure symbolNeeded(Plan plan) {
-        Figure speed = plan.sheet().trip().topSpeed();
+        Figure speed = plan.sheet().trip().topSpeed().most(TyreChangeMeasures.leastSymbol(plan));
         return Measure.of(
                 SYMBOL_NEEDED, "tyres", speed.known() ? plan.tables().tyreSymbol(speed) : "", speed.missing());
     }

@@ -28,6 +28,9 @@ public final class FieldWords {
     private static final Pattern MIRROR =
             Pattern.compile("(?:vehicle\\.view|fitments\\.(.*))\\.mirrors\\.(left|right)");
 
+    /** A cable may have a fuse at each end. */
+    private static final Pattern FUSE = Pattern.compile("circuits\\.(.*)\\.(far-)?fuse");
+
     /** What the vehicle has of its own, and what the papers say, named by its field alone. */
     private static final Pattern OWN = Pattern.compile("vehicle(\\.(size|mass|ratings|engine|intake))?|papers");
 
@@ -83,6 +86,10 @@ public final class FieldWords {
         Matcher end = END.matcher(owner);
         if (end.matches()) {
             return end.group(2) + OF_AN_END.get(end.group(1));
+        }
+        Matcher fuse = FUSE.matcher(owner);
+        if (fuse.matches()) {
+            return fuse.group(1) + (fuse.group(2) == null ? ", fuse" : ", far fuse");
         }
         int first = owner.indexOf('.');
         if (first > 0 && LISTS.contains(owner.substring(0, first))) {

@@ -24,8 +24,8 @@ final class SightRemedies {
             double more = finding.judged().measure().getValue() - amount.value();
             return less(of(Fitment.Kind.LAMPS, "vehicle", "count")).done(tree, sheet, finding, new Amount(more, ""));
         }));
-        table.rule("mirrors.trailer-hides", says("at least ", " from", withEdge(set(mirror("reach")))));
-        table.rule("mirrors.load-hides", says(", ", " more", withEdge(more(mirror("reach")))));
+        table.rule("mirrors.trailer-hides", says("glass reaches ", " or more", withEdge(set(mirror("reach")))));
+        table.rule("mirrors.load-hides", says("takes [^,]*, ", " more", withEdge(more(mirror("reach")))));
         table.rule("mirrors.sticks-out", says("in by ", "\\.", less(mirror("edge"))));
         table.rule("mirrors.left-out", says("retracts ", " farther", less(mirror("edge-stowed"))));
         for (String id : List.of("mirrors.field-narrow", "mirrors.near-narrow")) {

@@ -41,6 +41,13 @@ class FieldWordsTest {
                 words("fitments.Tray 1.8 m.work.booked", "the day its beginning is booked for"));
     }
 
+    @Test
+    void theFusesOfACableAreTold() {
+        assertEquals("Fridge, far fuse: its rating", words("circuits.Fridge.far-fuse.rating", "its rating"));
+        assertEquals("Fridge, fuse: its rating", words("circuits.Fridge.fuse.rating", "its rating"));
+        assertEquals("Fridge: its length", words("circuits.Fridge.length", "its length"));
+    }
+
     private static String words(String path, String meaning) {
         return FieldWords.of(new Missing(path, meaning, "the plan"));
     }
