@@ -172,7 +172,8 @@ final class Changes {
             ComparedPlan plan = plans.get(i);
             String number = String.valueOf(i + 1);
             List<String> cells = new ArrayList<>(List.of(
-                    number, CombinationWords.choices(alternatives.plans().get(i), i)));
+                    number,
+                    CombinationWords.choices(alternatives.plans().get(i), i) + CombinationWords.leftOut(plan)));
             for (Severity severity : Severity.values()) {
                 cells.add(String.valueOf(plan.found(severity)));
             }
