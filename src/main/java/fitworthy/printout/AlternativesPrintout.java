@@ -80,8 +80,9 @@ public final class AlternativesPrintout {
                 0,
                 (complete ? "Fewest stops" : "The best of those looked at, by fewest stops")
                         + ", and of those the fewest changes: " + CombinationWords.plans(all) + "."
-                        + (plans.stream().allMatch(plan -> plan.forgone().size()
-                                        == best.forgone().size())
+                        + (plans.stream()
+                                        .allMatch(plan -> plan.forgone().size()
+                                                == best.forgone().size())
                                 ? ""
                                 : " Plans that leave out more of what is to stay are not counted.")
                         + (plans.stream().allMatch(plan -> plan.open().equals(best.open()))
@@ -118,8 +119,7 @@ public final class AlternativesPrintout {
                 "checks not made",
                 plans.stream(),
                 plan -> String.valueOf(plan.counts().notAssessed()));
-        row(
-                "of these could stop it", plans.stream(), plan -> String.valueOf(plan.open(Severity.STOP)));
+        row("of these could stop it", plans.stream(), plan -> String.valueOf(plan.open(Severity.STOP)));
         row(
                 "figures missing",
                 plans.stream(),

@@ -289,7 +289,8 @@ public final class ChangeWords {
     /** A finding in one line. */
     public static String heading(Finding finding) {
         String loading = finding.judged().loadCase();
-        return finding.judged().id() + " [" + finding.judged().subject() + "]" + (loading.isEmpty() ? "" : ", " + loading)
+        return finding.judged().id() + " [" + finding.judged().subject() + "]"
+                + (loading.isEmpty() ? "" : ", " + loading)
                 + ": "
                 + Wording.comparison(finding.judged(), finding.comparison().orElseThrow())
                 + finding.waiver()
@@ -306,7 +307,8 @@ public final class ChangeWords {
                                 .map(group -> group.worst().check())))
                 .collect(Collectors.toSet());
         return needs(stops(planned).stream()
-                .filter(group -> group.card().settledBy() == Settled.LESS_LOAD && !cleared.contains(group.worst().check()))
+                .filter(group -> group.card().settledBy() == Settled.LESS_LOAD
+                        && !cleared.contains(group.worst().check()))
                 .toList());
     }
 }

@@ -52,7 +52,8 @@ final class Changes {
         }
         List<String> own = OwnRemedies.inFull(advice, mending);
         if (!own.isEmpty()) {
-            blocks.add(new Paragraph("What the stop itself asks for clears it; not tried here, so check the plan with it:"));
+            blocks.add(new Paragraph(
+                    "What the stop itself asks for clears it; not tried here, so check the plan with it:"));
             blocks.add(new Points(own));
         }
         best(advice, mending).unlessEmpty().forEach(blocks::add);
@@ -101,7 +102,8 @@ final class Changes {
     static List<Block> ways(Advice planned, Mending mending) {
         boolean overloaded = !Ratings.of(planned).passed().isEmpty();
         List<Offer> ways = mending.offers().isEmpty() && overloaded ? nearer(planned, mending) : mending.offers();
-        // What gets within the ratings is searched for; of what else stops the plan, what it asks for goes before what gives up.
+        // What gets within the ratings is searched for; of what else stops the plan, what it asks for goes before what
+        // gives up.
         List<String> own = overloaded ? List.of() : OwnRemedies.briefly(planned, mending);
         if (ways.isEmpty() && own.isEmpty()) {
             return List.of();
@@ -180,8 +182,7 @@ final class Changes {
             ComparedPlan plan = plans.get(i);
             String number = String.valueOf(i + 1);
             List<String> cells = new ArrayList<>(List.of(
-                    number,
-                    CombinationWords.choices(alternatives.plans().get(i), i) + CombinationWords.leftOut(plan)));
+                    number, CombinationWords.choices(alternatives.plans().get(i), i) + CombinationWords.leftOut(plan)));
             for (Severity severity : Severity.values()) {
                 cells.add(String.valueOf(plan.found(severity)));
             }

@@ -46,8 +46,8 @@ public record ComparedPlan(
      * What is better before what is worse: what leaves out less that was to stay, then what may come to fewer stops, then to
      * fewer changes. What nobody has answered counts as its worst, as it does for buying.
      */
-    static final Comparator<ComparedPlan> BETTER = Comparator.comparingInt((ComparedPlan plan) ->
-                    plan.forgone().size())
+    static final Comparator<ComparedPlan> BETTER = Comparator.comparingInt(
+                    (ComparedPlan plan) -> plan.forgone().size())
             .thenComparingLong(plan -> plan.atWorst(Severity.STOP))
             .thenComparingLong(plan -> plan.atWorst(Severity.CHANGE));
 

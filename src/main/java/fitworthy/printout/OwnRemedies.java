@@ -51,7 +51,8 @@ public final class OwnRemedies {
     public static List<String> briefly(Advice planned, Mending mending) {
         return stops(planned, mending).stream()
                 .map(stop -> "What the stop itself asks for clears it: " + Wording.order(stop.worst())
-                        + (Wording.order(stop.worst()).endsWith(".") ? "" : ".") + " (" + ClearedWords.title(stop) + ".)")
+                        + (Wording.order(stop.worst()).endsWith(".") ? "" : ".") + " (" + ClearedWords.title(stop)
+                        + ".)")
                 .distinct()
                 .toList();
     }

@@ -109,10 +109,12 @@ final class Resting {
             return Map.of();
         }
         List<Fitment> parts = planned.fitments().stream()
-                .filter(part -> part.kind() != Kind.ROOF_RACK && Masses.onRoof(part).is(YesNo.YES))
+                .filter(part ->
+                        part.kind() != Kind.ROOF_RACK && Masses.onRoof(part).is(YesNo.YES))
                 .toList();
-        List<Sheet.Load> loads =
-                planned.cargo().stream().filter(load -> Masses.onRoof(load).is(YesNo.YES)).toList();
+        List<Sheet.Load> loads = planned.cargo().stream()
+                .filter(load -> Masses.onRoof(load).is(YesNo.YES))
+                .toList();
         Set<String> told = contents.with(racks);
         boolean saysSo = parts.stream().anyMatch(part -> told.contains(part.name()))
                 || loads.stream().anyMatch(load -> told.contains(load.in()));
@@ -141,7 +143,8 @@ final class Resting {
 
     private boolean isOnRack(String name, Set<String> parts) {
         return onRack.entrySet().stream()
-                .anyMatch(rack -> parts.contains(rack.getKey()) && rack.getValue().contains(name));
+                .anyMatch(
+                        rack -> parts.contains(rack.getKey()) && rack.getValue().contains(name));
     }
 
     /** These parts with all that goes with them. */

@@ -342,7 +342,9 @@ class MendCompareExplainTest {
                 + "fitments: [{name: Fridge, kind: other, mass: 40 kg +/- 0 kg, at: {x: 2900 mm, y: 0 mm, z: 900 mm}}]\n"
                 + "circuits: [{name: Feed, part: Fridge, current: 12 A, cable: {section: 4 mm2, length: 5 m,"
                 + " engine-bay: yes, insulation: 105 degC}, fuse: {rating: 60 A, distance: 100 mm}}]\n";
-        String out = Ran.of("mend", Files.writeString(folder.resolve("own.yaml"), fuse).toString())
+        String out = Ran.of(
+                        "mend",
+                        Files.writeString(folder.resolve("own.yaml"), fuse).toString())
                 .printed(0)
                 .says("- The fuse of Feed does not protect its cable. Fit a fuse of no more than 38 A.")
                 .saysNot("NO SINGLE CHANGE CLEARS")
@@ -363,7 +365,10 @@ class MendCompareExplainTest {
         String trailer = Files.readString(Path.of(PLAIN))
                 + "trailer: {name: Van, mass: 2700 kg +/- 0 kg, rated: 2600 kg, gtm: 2400 kg, lightest: 2600 kg, ball: 260 kg +/- 0 kg,"
                 + " brakes: over-run, every-wheel-braked: yes}\ncases: [{name: tow, towing: yes}]\n";
-        String out = Ran.of("mend", Files.writeString(folder.resolve("brackets.yaml"), trailer).toString())
+        String out = Ran.of(
+                        "mend",
+                        Files.writeString(folder.resolve("brackets.yaml"), trailer)
+                                .toString())
                 .says("- towing.plate-over [trailer]: loaded mass of the trailer 2700 kg")
                 .says("Left then: ")
                 .says("trailer (greatest axle load of a trailer with over-run brakes or some wheels unbraked)")
@@ -388,12 +393,16 @@ class MendCompareExplainTest {
         String open = Files.writeString(folder.resolve("open.yaml"), plain + bars.replace("BARE", ""))
                 .toString();
         Ran compared = Ran.of("compare", open)
-                .says("Fewest stops, and of those the fewest changes: plan 1. A check that is not made counts as the worst"
-                        + " that it could find.");
+                .says(
+                        "Fewest stops, and of those the fewest changes: plan 1. A check that is not made counts as the worst"
+                                + " that it could find.");
         assertEquals(List.of("0", "2"), row(compared, "of these could stop it"));
-        String known = ", airbag-statement: yes, marked: yes, sensors: none-fitted, plate-visible: yes, lamps-visible: yes";
-        Ran.of("compare", Files.writeString(folder.resolve("known.yaml"), plain + bars.replace("BARE", known))
-                        .toString())
+        String known =
+                ", airbag-statement: yes, marked: yes, sensors: none-fitted, plate-visible: yes, lamps-visible: yes";
+        Ran.of(
+                        "compare",
+                        Files.writeString(folder.resolve("known.yaml"), plain + bars.replace("BARE", known))
+                                .toString())
                 .says("Fewest stops, and of those the fewest changes: plan 2.")
                 .saysNot("A check that is not made");
     }
@@ -415,7 +424,9 @@ class MendCompareExplainTest {
     }
 
     private static Ran assertBest(String plans, String text) throws IOException {
-        return Ran.of("compare", Files.writeString(folder.resolve("best.yaml"), text).toString())
+        return Ran.of(
+                        "compare",
+                        Files.writeString(folder.resolve("best.yaml"), text).toString())
                 .says("Fewest stops, and of those the fewest changes: " + plans);
     }
 

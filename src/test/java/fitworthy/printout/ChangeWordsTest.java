@@ -68,8 +68,8 @@ class ChangeWordsTest {
     @Test
     void whatIsWorseIsNamed() throws FaultsException {
         Advice planned = advice(AXLES.formatted("1180 kg"));
-        assertTrue(
-                ChangeWords.effects(planned, offer(advice(AXLES.formatted("1100 kg")))).contains("orse: rear axle limit"));
+        assertTrue(ChangeWords.effects(planned, offer(advice(AXLES.formatted("1100 kg"))))
+                .contains("orse: rear axle limit"));
         assertFalse(ChangeWords.effects(planned, offer(planned)).contains("orse: "));
     }
 

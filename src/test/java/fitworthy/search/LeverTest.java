@@ -71,10 +71,14 @@ class LeverTest {
                   - {name: Bag, mass: 5 kg, at: {x: 1900 mm, y: 0 mm, z: 2000 mm}, roof: yes%s}
                 """;
         Lever all = drop(roof.formatted(""));
-        assertEquals("do without 'Rack' and what goes with it: 'Tent', 'Boat', 'Bag'", all.at().apply(1).words());
+        assertEquals(
+                "do without 'Rack' and what goes with it: 'Tent', 'Boat', 'Bag'",
+                all.at().apply(1).words());
         assertEquals(35 + 50 + 75 + 5, all.kilograms(), 1e-9);
         Lever said = drop(roof.formatted(", in: Rack"));
-        assertEquals("do without 'Rack' and what goes with it: 'Bag'", said.at().apply(1).words());
+        assertEquals(
+                "do without 'Rack' and what goes with it: 'Bag'",
+                said.at().apply(1).words());
         assertEquals(35 + 5, said.kilograms(), 1e-9);
     }
 

@@ -233,7 +233,8 @@ class MenderTest {
                 List.of("take 'alloy' for 'Box'", "leave 'Luggage' behind", "take 'none' for 'Box'"),
                 words(mend(plan.formatted(""))));
         assertEquals(
-                List.of("take 'alloy' for 'Box'", "leave 'Luggage' behind"), words(mend(plan.formatted(", keep: yes"))));
+                List.of("take 'alloy' for 'Box'", "leave 'Luggage' behind"),
+                words(mend(plan.formatted(", keep: yes"))));
         assertEquals(
                 List.of("take 'alloy' for 'Box'", "leave 'Luggage' behind", "take 'none' for 'Box'"),
                 mend(plan.formatted("")).best().stream()
