@@ -9,7 +9,6 @@ import fitworthy.search.Alternatives.Alternative;
 import fitworthy.source.Words;
 import java.io.PrintWriter;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -55,7 +54,7 @@ public final class AlternativesPrintout {
         for (int i = 0; i < plans.size(); i++) {
             page.hanging(
                     String.format(Locale.ROOT, "%-4d", i + 1),
-                    CombinationWords.choices(alternatives.plans().get(i), i));
+                    CombinationWords.choices(alternatives.plans().get(i), i) + CombinationWords.leftOut(plans.get(i)));
         }
         page.blank();
         best(plans, alternatives.complete());
@@ -72,17 +71,23 @@ public final class AlternativesPrintout {
     }
 
     private void best(List<ComparedPlan> plans, boolean complete) {
-        Comparator<ComparedPlan> better = Comparator.comparing((ComparedPlan plan) -> plan.found(Severity.STOP))
-                .thenComparing(plan -> plan.found(Severity.CHANGE));
-        ComparedPlan best = Collections.min(plans, better);
+        ComparedPlan best = Collections.min(plans, ComparedPlan.BETTER);
         List<String> all = IntStream.range(0, plans.size())
-                .filter(i -> better.compare(plans.get(i), best) == 0)
+                .filter(i -> ComparedPlan.BETTER.compare(plans.get(i), best) == 0)
                 .mapToObj(i -> String.valueOf(i + 1))
                 .toList();
         page.wrapped(
                 0,
                 (complete ? "Fewest stops" : "The best of those looked at, by fewest stops")
-                        + ", and of those the fewest changes: " + CombinationWords.plans(all) + ".");
+                        + ", and of those the fewest changes: " + CombinationWords.plans(all) + "."
+                        + (plans.stream()
+                                        .allMatch(plan -> plan.forgone().size()
+                                                == best.forgone().size())
+                                ? ""
+                                : " Plans that leave out more of what is to stay are not counted.")
+                        + (plans.stream().allMatch(plan -> plan.open().equals(best.open()))
+                                ? ""
+                                : " A check that is not made counts as the worst that it could find."));
         page.blank();
     }
 
@@ -114,6 +119,7 @@ public final class AlternativesPrintout {
                 "checks not made",
                 plans.stream(),
                 plan -> String.valueOf(plan.counts().notAssessed()));
+        row("of these could stop it", plans.stream(), plan -> String.valueOf(plan.open(Severity.STOP)));
         row(
                 "figures missing",
                 plans.stream(),

@@ -9,8 +9,11 @@ import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Check;
 import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.Key;
 import fitworthy.advice.Outcome.NotAssessed;
+import fitworthy.book.Book;
+import fitworthy.book.Buying.Settled;
 import fitworthy.book.Severity;
 import fitworthy.document.Page;
 import fitworthy.printout.words.SeverityWords;
@@ -64,16 +67,16 @@ public final class ChangeWords {
     }
 
     /** That no change helps, as far as the search went, and what is shown in place of one. */
-    public static String noOffer(Mending mending) {
-        return noWay(mending)
+    public static String noOffer(Advice planned, Mending mending) {
+        return noWay(planned, mending)
                 + (mending.lighter().isEmpty()
                         ? ""
                         : " The plans below are lighter, but leave the stops that are named with them.");
     }
 
     /** That no change helps, as far as the search went. */
-    static String noWay(Mending mending) {
-        return mending.complete()
+    static String noWay(Advice planned, Mending mending) {
+        return mending.complete() && OwnRemedies.stops(planned, mending).isEmpty()
                 ? "No change of up to four clears every stop and keeps what is in order."
                 : "None of the changes that were tried clears every stop and keeps what is in order.";
     }
@@ -128,14 +131,22 @@ public final class ChangeWords {
         Optional<String> open = all.stream()
                 .filter(NotAssessed.class::isInstance)
                 .findFirst()
-                .map(outcome -> Verdict.name(outcome) + " not known" + Verdict.in(outcome));
+                .map(outcome -> name(outcome) + " not known" + Verdict.in(outcome));
         return open.or(() -> all.stream()
                 .filter(Assessed.class::isInstance)
                 .map(Assessed.class::cast)
                 .filter(outcome -> outcome.comparison().isPresent())
                 .min(Comparator.comparingDouble(
                         outcome -> outcome.comparison().orElseThrow().margin()))
-                .map(outcome -> Verdict.name(outcome) + " " + spareOrOver(advice, outcome) + Verdict.in(outcome)));
+                .map(outcome -> name(outcome) + " " + spareOrOver(advice, outcome) + Verdict.in(outcome)));
+    }
+
+    /** What is limited, for what has no limit of its own by what is measured. */
+    private static String name(Outcome outcome) {
+        Judged judged = outcome.judged();
+        return judged.measure().kind().limitMeaning().isEmpty()
+                ? judged.subject() + " (" + judged.measure().kind().meaning() + ")"
+                : Verdict.name(outcome);
     }
 
     private static String spareOrOver(Advice advice, Assessed outcome) {
@@ -149,7 +160,7 @@ public final class ChangeWords {
     }
 
     /** Stops and what each needs, those together that need the same. */
-    private static List<String> needs(List<Group<Finding>> stops) {
+    static List<String> needs(List<Group<Finding>> stops) {
         return stops.stream()
                 .collect(Collectors.groupingBy(
                         stop -> FindingBrief.loading(stop) + ". " + Wording.remedy(stop.worst()),
@@ -232,23 +243,34 @@ public final class ChangeWords {
 
     /** What was passed and is passed further. */
     private static List<String> worse(Advice planned, Offer offer) {
-        Map<Key, Double> before = margins(planned);
-        return margins(offer.advice()).entrySet().stream()
+        Map<Key, Finding> before = compared(planned);
+        return compared(offer.advice()).entrySet().stream()
                 .filter(entry -> before.containsKey(entry.getKey())
-                        && entry.getValue() < before.get(entry.getKey()) * (1 + LEAST_WORSE))
-                .map(entry -> entry.getKey().subject())
+                        && margin(entry.getValue()) < margin(before.get(entry.getKey())) * (1 + LEAST_WORSE))
+                .map(entry -> inShort(entry.getValue()))
                 .distinct()
                 .toList();
     }
 
-    private static Map<Key, Double> margins(Advice advice) {
-        Map<Key, Double> margins = new LinkedHashMap<>();
+    /** What is limited; for what has no limit of its own the topic. */
+    private static String inShort(Finding finding) {
+        Judged judged = finding.judged();
+        return judged.measure().kind().limitMeaning().isEmpty()
+                ? judged.subject() + " (" + Book.topic(judged.id()) + ")"
+                : Verdict.name(finding);
+    }
+
+    private static double margin(Finding finding) {
+        return finding.comparison().orElseThrow().margin();
+    }
+
+    private static Map<Key, Finding> compared(Advice advice) {
+        Map<Key, Finding> compared = new LinkedHashMap<>();
         advice.findings().stream()
                 .filter(finding -> finding.judged().card().severity().value().compareTo(Severity.CHANGE) <= 0
                         && finding.comparison().isPresent())
-                .forEach(finding -> margins.put(
-                        finding.key(), finding.comparison().orElseThrow().margin()));
-        return margins;
+                .forEach(finding -> compared.put(finding.key(), finding));
+        return compared;
     }
 
     private static Set<String> aboard(Sheet sheet) {
@@ -266,8 +288,10 @@ public final class ChangeWords {
 
     /** A finding in one line. */
     public static String heading(Finding finding) {
-        return finding.judged().id() + " [" + finding.judged().subject() + "], "
-                + finding.judged().loadCase() + ": "
+        String loading = finding.judged().loadCase();
+        return finding.judged().id() + " [" + finding.judged().subject() + "]"
+                + (loading.isEmpty() ? "" : ", " + loading)
+                + ": "
                 + Wording.comparison(finding.judged(), finding.comparison().orElseThrow())
                 + finding.waiver()
                         .map(waiver -> "; waived "
@@ -275,7 +299,7 @@ public final class ChangeWords {
                         .orElse("");
     }
 
-    /** The stops that no single change clears, each once over the loadings, and what each needs. */
+    /** What is too heavy and no single change clears, each stop once over the loadings, and what each needs. */
     static List<String> withoutWay(Advice planned, Mending mending) {
         Set<Check> cleared = Stream.concat(
                         mending.ways().stream().map(way -> way.finding().check()),
@@ -283,7 +307,8 @@ public final class ChangeWords {
                                 .map(group -> group.worst().check())))
                 .collect(Collectors.toSet());
         return needs(stops(planned).stream()
-                .filter(group -> !cleared.contains(group.worst().check()))
+                .filter(group -> group.card().settledBy() == Settled.LESS_LOAD
+                        && !cleared.contains(group.worst().check()))
                 .toList());
     }
 }

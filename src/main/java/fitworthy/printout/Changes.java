@@ -50,9 +50,15 @@ final class Changes {
         if (!mending.complete()) {
             blocks.add(new Paragraph(ChangeWords.effort(mending)));
         }
+        List<String> own = OwnRemedies.inFull(advice, mending);
+        if (!own.isEmpty()) {
+            blocks.add(new Paragraph(
+                    "What the stop itself asks for clears it; not tried here, so check the plan with it:"));
+            blocks.add(new Points(own));
+        }
         best(advice, mending).unlessEmpty().forEach(blocks::add);
         if (stops && mending.offers().isEmpty()) {
-            blocks.add(new Paragraph(ChangeWords.noOffer(mending)));
+            blocks.add(new Paragraph(ChangeWords.noOffer(advice, mending)));
         }
         plans("Offer", advice, mending.offers(), blocks);
         plans("Lighter plan", advice, mending.lighter(), blocks);
@@ -96,18 +102,22 @@ final class Changes {
     static List<Block> ways(Advice planned, Mending mending) {
         boolean overloaded = !Ratings.of(planned).passed().isEmpty();
         List<Offer> ways = mending.offers().isEmpty() && overloaded ? nearer(planned, mending) : mending.offers();
-        if (ways.isEmpty()) {
+        // What gets within the ratings is searched for; of what else stops the plan, what it asks for goes before what
+        // gives up.
+        List<String> own = overloaded ? List.of() : OwnRemedies.briefly(planned, mending);
+        if (ways.isEmpty() && own.isEmpty()) {
             return List.of();
         }
-        String heading = mending.offers().isEmpty()
+        String heading = mending.offers().isEmpty() && own.isEmpty()
                 ? "What comes nearest to the ratings"
                 : overloaded ? "Ways to get within the ratings" : "Ways to clear the stops";
         List<Block> blocks = new ArrayList<>(List.of(
                 new Subheading(3, heading, ""),
-                new Points(ways.stream()
-                        .map(offer -> ChangeWords.way(planned, offer))
+                new Points(Stream.concat(
+                                own.stream().limit(MOST_WAYS),
+                                ways.stream().map(offer -> ChangeWords.way(planned, offer)))
                         .toList())));
-        String searched = (mending.offers().isEmpty() ? ChangeWords.noWay(mending) : "")
+        String searched = (mending.offers().isEmpty() && own.isEmpty() ? ChangeWords.noWay(planned, mending) : "")
                 + (mending.complete() ? "" : " Not all could be tried in time; there may be better ways.");
         if (!searched.isEmpty()) {
             blocks.add(new Paragraph(searched.strip()));
@@ -172,7 +182,7 @@ final class Changes {
             ComparedPlan plan = plans.get(i);
             String number = String.valueOf(i + 1);
             List<String> cells = new ArrayList<>(List.of(
-                    number, CombinationWords.choices(alternatives.plans().get(i), i)));
+                    number, CombinationWords.choices(alternatives.plans().get(i), i) + CombinationWords.leftOut(plan)));
             for (Severity severity : Severity.values()) {
                 cells.add(String.valueOf(plan.found(severity)));
             }

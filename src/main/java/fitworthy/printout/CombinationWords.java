@@ -45,8 +45,24 @@ public final class CombinationWords {
     public static String counts(ComparedPlan plan) {
         long stops = plan.found(Severity.STOP);
         long changes = plan.found(Severity.CHANGE);
-        return stops + " " + SeverityWords.behind(stops, Severity.STOP) + ", " + changes + " "
-                + SeverityWords.behind(changes, Severity.CHANGE) + ", parts " + TermsWords.price(plan.terms());
+        return stops + " " + SeverityWords.behind(stops, Severity.STOP) + open(plan) + ", " + changes + " "
+                + SeverityWords.behind(changes, Severity.CHANGE) + leftOut(plan) + ", parts "
+                + TermsWords.price(plan.terms());
+    }
+
+    /** How many checks are not made, since these may find as much as others have; empty where all are. */
+    private static String open(ComparedPlan plan) {
+        long open = plan.counts().notAssessed();
+        long stops = plan.open(Severity.STOP);
+        return open == 0
+                ? ""
+                : " and " + open + (open == 1 ? " check" : " checks") + " not made"
+                        + (stops == 0 ? "" : ", of which " + stops + " could stop it");
+    }
+
+    /** What was to stay and is left out; empty where nothing is. */
+    static String leftOut(ComparedPlan plan) {
+        return plan.forgone().isEmpty() ? "" : ", leaves out '" + String.join("', '", plan.forgone()) + "'";
     }
 
     /** The choices of a combination. @param number from 0; the first is the plan as written */

@@ -46,6 +46,7 @@ public final class MendingPrintout {
             page.wrapped(0, ChangeWords.effort(mending));
             page.blank();
         }
+        own(mending);
         best(mending);
         offers(mending);
         ways(mending);
@@ -62,7 +63,7 @@ public final class MendingPrintout {
         if (!arrangement.finds(Severity.STOP)) {
             page.wrapped(0, ChangeWords.noStop(arrangement.counts()));
         } else if (mending.offers().isEmpty()) {
-            page.wrapped(0, ChangeWords.noOffer(mending));
+            page.wrapped(0, ChangeWords.noOffer(planned, mending));
             page.blank();
         }
         if (!mending.offers().isEmpty()) {
@@ -79,6 +80,16 @@ public final class MendingPrintout {
             String label = String.format(Locale.ROOT, "%s %d  ", name, i + 1);
             page.hanging(label, offer.changes().stream().map(Change::words).collect(Collectors.joining("; ")));
             ChangeWords.terms(planned, offer).forEach(term -> page.wrapped(label.length(), term));
+            page.blank();
+        }
+    }
+
+    /** What gives nothing up stands before what does. */
+    private void own(Mending mending) {
+        List<String> own = OwnRemedies.inFull(planned, mending);
+        if (!own.isEmpty()) {
+            page.wrapped(0, "WHAT THE STOP ITSELF ASKS FOR CLEARS IT; not tried here, so check the plan with it:");
+            own.forEach(stop -> page.hanging("  - ", stop));
             page.blank();
         }
     }

@@ -71,20 +71,15 @@ public sealed interface Change {
             this(fitment, contents, "", List.of());
         }
 
-        private static Stream<String> cargo(Set<String> gone, Sheet sheet) {
-            return sheet.cargo().stream()
-                    .filter(load -> gone.contains(load.in()))
-                    .map(Sheet.Load::name);
-        }
-
         @Override
         public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
-            Set<String> gone = sheet.withContents(new Resting(sheet.planned()).with(List.of(fitment)));
+            Resting resting = new Resting(sheet.planned());
+            Set<String> gone = sheet.withContents(resting.with(List.of(fitment)));
             Node.Mapping changed = root;
             for (String part : gone) {
                 changed = without(part, changed, sheet);
             }
-            for (String left : cargo(gone, sheet).toList()) {
+            for (String left : resting.cargo(sheet.cargo(), gone)) {
                 changed = new LeaveBehind(left).applied(changed, sheet);
             }
             return changed;

@@ -13,6 +13,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** What the customer does without where a part is left out: the part, and what stands in or on it. */
 final class GivenUp {
@@ -20,17 +21,15 @@ final class GivenUp {
     private static final String IN_THE = "in the ";
 
     private final Resting resting;
+    private final List<Sheet.Load> cargo;
     /** By the kind of part in words, what sits in it. */
     private final Map<String, List<String>> inWords = new HashMap<>();
 
     private final Set<String> kept = new HashSet<>();
     private final Set<String> bodies = new HashSet<>();
     private final Set<String> chosen = new HashSet<>();
-    /** In kg, by the name of a part or tank: what it weighs, with what it is filled with and the cargo in it. */
+    /** In kg, by the name of a part, a tank with what it is filled with, or cargo. */
     private final Map<String, Double> kilograms = new HashMap<>();
-    /** By the name of the part that it stands in or on. */
-    private final Map<String, List<String>> cargo = new HashMap<>();
-
     /**
      * @param root the tree of the sheet, where places may be in words
      * @param planned the sheet with only the chosen parts in it
@@ -40,6 +39,7 @@ final class GivenUp {
         planned.cargo().forEach(load -> placed(root, NodePath.of("cargo", load.name()), load.name()));
         planned.tanks().forEach(tank -> placed(root, NodePath.of("tanks", tank.name()), tank.name()));
         resting = new Resting(planned);
+        cargo = planned.cargo();
         planned.options().forEach(option -> option.choices().forEach(choice -> chosen.addAll(choice.parts())));
         for (Fitment part : planned.fitments()) {
             add(part.name(), part.mass().value());
@@ -54,8 +54,7 @@ final class GivenUp {
                 .forEach(
                         tank -> add(tank.name(), Liquids.mass(tank, tank.fill()).value()));
         for (Sheet.Load load : planned.cargo()) {
-            add(load.in(), load.mass().value());
-            cargo.computeIfAbsent(load.in(), none -> new ArrayList<>()).add(load.name());
+            add(load.name(), load.mass().value());
         }
     }
 
@@ -90,7 +89,7 @@ final class GivenUp {
         Set<String> gone = with(part);
         List<String> more = new ArrayList<>(gone);
         more.remove(part.name());
-        gone.forEach(name -> more.addAll(cargo.getOrDefault(name, List.of())));
+        more.addAll(resting.cargo(cargo, gone));
         return new Change.Drop(part.name(), List.copyOf(more), kept(part.kind()), staying(part, more));
     }
 
@@ -111,7 +110,12 @@ final class GivenUp {
 
     /** In kg. */
     double kilograms(Fitment part) {
-        return with(part).stream()
+        return kilograms(with(part));
+    }
+
+    /** What these weigh, with the cargo in or on them, kg. */
+    double kilograms(Set<String> gone) {
+        return Stream.concat(gone.stream(), resting.cargo(cargo, gone).stream())
                 .mapToDouble(name -> kilograms.getOrDefault(name, 0.0))
                 .sum();
     }

@@ -7,6 +7,7 @@ import fitworthy.figures.plan.Liquids;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Forgone;
 import fitworthy.sheet.LoadCase;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Tank;
@@ -107,11 +108,25 @@ final class Levers {
         for (Sheet.Option option : sheet.options()) {
             for (Sheet.Alternative choice : option.choices()) {
                 if (!choice.name().equals(option.taken().name())) {
-                    levers.add(Lever.whole(option.name(), new Change.Choose(option.name(), choice.name())));
+                    Change.Choose choose = new Change.Choose(option.name(), choice.name());
+                    levers.add(new Lever(
+                            option.name(), 1, strength -> choose, givenUp.kilograms(lost(sheet, option, choice))));
                 }
             }
         }
         return levers;
+    }
+
+    /** What of an open choice is not there if another is taken, with what stands in it; not what a part of its kind replaces. */
+    private static Set<String> lost(Sheet sheet, Sheet.Option option, Sheet.Alternative choice) {
+        List<String> gone = option.taken().parts().stream()
+                .filter(part -> !choice.parts().contains(part))
+                .toList();
+        Set<String> lost = sheet.withContents(gone);
+        sheet.fitments().stream()
+                .filter(part -> gone.contains(part.name()) && Forgone.replaces(part, choice, sheet))
+                .forEach(part -> lost.remove(part.name()));
+        return lost;
     }
 
     /** Nobody is told to leave behind what is alive, nor to lock it into a trailer. */

@@ -69,7 +69,7 @@ final class Ranking {
                 .thenComparing(help -> takesOthersAlong(help.pull))
                 .thenComparingInt(help -> -help.changes)
                 .thenComparingLong(help -> -Math.round(help.share * 100))
-                .thenComparing(help -> givesUp(help.pull.change()))
+                .thenComparing(help -> givesUp(help.pull))
                 .thenComparingLong(help -> Math.round(help.summary.terms().lost(planned.terms()) * 100))
                 .thenComparing(help -> help.summary.terms().added(planned.terms()))
                 .thenComparingDouble(help -> help.pull.kilograms());
@@ -98,8 +98,10 @@ final class Ranking {
         return pull.change() instanceof Change.Drop drop && !drop.contents().isEmpty();
     }
 
-    private static boolean givesUp(Change change) {
-        return change instanceof Change.Drop || change instanceof Change.LeaveBehind;
+    private static boolean givesUp(Pull pull) {
+        return pull.change() instanceof Change.Drop
+                || pull.change() instanceof Change.LeaveBehind
+                || pull.change() instanceof Change.Choose && pull.kilograms() > 0;
     }
 
     /**

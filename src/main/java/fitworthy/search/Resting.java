@@ -1,5 +1,7 @@
 package fitworthy.search;
 
+import fitworthy.figures.plan.Masses;
+import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Contents;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Fitment.Kind;
@@ -15,6 +17,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What goes with a part that is left out: what stands in or on it as the sheet says, what by its kind needs it, such as a
@@ -31,9 +35,15 @@ final class Resting {
     /** By canopy, what is off wherever it is. */
     private final Map<String, Set<String>> offWith = new HashMap<>();
 
+    private final List<String> mayStand;
+    /** What stands on the only roof rack, though no {@code in} says so, by its name. */
+    private final Map<String, Set<String>> onRack;
+
     /** @param planned the sheet with only the chosen parts in it */
     Resting(Sheet planned) {
+        mayStand = planned.fitments().stream().map(Fitment::name).toList();
         contents = new Contents(planned.fitments(), planned.tanks());
+        onRack = onRack(planned);
         Set<String> mayGo = new LinkedHashSet<>();
         for (Fitment part : planned.fitments()) {
             Kind kind = part.kind();
@@ -86,6 +96,57 @@ final class Resting {
         return with;
     }
 
+    /**
+     * What is on the roof beside a single rack stands on that, as {@code RackLoad} counts it, unless something there says that it
+     * does. What is on the vehicle already stood there without it.
+     */
+    private Map<String, Set<String>> onRack(Sheet planned) {
+        List<String> racks = planned.fitments().stream()
+                .filter(part -> part.kind() == Kind.ROOF_RACK && !part.roof().is(YesNo.NO))
+                .map(Fitment::name)
+                .toList();
+        if (racks.size() != 1) {
+            return Map.of();
+        }
+        List<Fitment> parts = planned.fitments().stream()
+                .filter(part ->
+                        part.kind() != Kind.ROOF_RACK && Masses.onRoof(part).is(YesNo.YES))
+                .toList();
+        List<Sheet.Load> loads = planned.cargo().stream()
+                .filter(load -> Masses.onRoof(load).is(YesNo.YES))
+                .toList();
+        Set<String> told = contents.with(racks);
+        boolean saysSo = parts.stream().anyMatch(part -> told.contains(part.name()))
+                || loads.stream().anyMatch(load -> told.contains(load.in()));
+        return saysSo
+                ? Map.of()
+                : Map.of(
+                        racks.get(0),
+                        Stream.concat(
+                                        parts.stream()
+                                                .filter(part -> !part.isDone()
+                                                        && part.in().isEmpty())
+                                                .map(Fitment::name),
+                                        loads.stream()
+                                                .filter(load -> load.in().isEmpty())
+                                                .map(Sheet.Load::name))
+                                .collect(Collectors.toCollection(LinkedHashSet::new)));
+    }
+
+    /** Which of some cargo stands in or on these parts. */
+    List<String> cargo(List<Sheet.Load> some, Set<String> parts) {
+        return some.stream()
+                .filter(load -> parts.contains(load.in()) || isOnRack(load.name(), parts))
+                .map(Sheet.Load::name)
+                .toList();
+    }
+
+    private boolean isOnRack(String name, Set<String> parts) {
+        return onRack.entrySet().stream()
+                .anyMatch(
+                        rack -> parts.contains(rack.getKey()) && rack.getValue().contains(name));
+    }
+
     /** These parts with all that goes with them. */
     Set<String> with(Collection<String> parts) {
         Set<String> gone = contents.with(parts);
@@ -102,6 +163,7 @@ final class Resting {
                     gone.addAll(others);
                 }
             });
+            mayStand.stream().filter(name -> isOnRack(name, gone)).forEach(gone::add);
             gone.addAll(contents.with(gone));
         } while (gone.size() > before);
         return gone;

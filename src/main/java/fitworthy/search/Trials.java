@@ -6,10 +6,12 @@ import fitworthy.advice.Outcome.Key;
 import fitworthy.book.Practice;
 import fitworthy.engine.RuleEngine;
 import fitworthy.schema.KnownGroups;
+import fitworthy.sheet.Forgone;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -32,6 +34,7 @@ final class Trials {
     private final IntConsumer progress;
     private final Map<List<Change>, Optional<RunSummary>> runs = new ConcurrentHashMap<>();
     private final Resting resting;
+    private final List<String> kept;
     private final Advice advised;
     private final RunSummary planned;
     private final Set<Key> inOrder = new HashSet<>();
@@ -50,6 +53,7 @@ final class Trials {
         this.limit = limit;
         this.progress = progress;
         this.resting = new Resting(sheet.planned());
+        this.kept = Forgone.kept(sheet);
         this.advised = Adviser.counted(engine, sheet);
         this.planned = RunSummary.of(advised);
         advised.met().forEach(met -> inOrder.add(met.key()));
@@ -78,7 +82,10 @@ final class Trials {
         return runs.size();
     }
 
-    /** The plan so changed; nothing where that makes no sheet, leaves a part hanging in the air, or time is up. */
+    /**
+     * The plan so changed; nothing where that makes no sheet, leaves a part hanging in the air, leaves out what is to be
+     * kept, or time is up.
+     */
     Optional<RunSummary> run(List<Pull> pulls) {
         List<Change> changes = changes(pulls);
         Optional<RunSummary> known = runs.get(changes);
@@ -91,7 +98,7 @@ final class Trials {
         Optional<RunSummary> summary = Optional.empty();
         try {
             Sheet changed = Change.sheet(changes, root, sheet, engine.book(), groups);
-            if (!resting.leavesHanging(changed.planned())) {
+            if (!resting.leavesHanging(changed.planned()) && kept.containsAll(Forgone.kept(changed))) {
                 summary = Optional.of(RunSummary.of(Adviser.counted(engine, changed, advised)));
             }
         } catch (FaultsException e) {
@@ -155,7 +162,23 @@ final class Trials {
         return Adviser.counted(engine, Change.sheet(changes, root, sheet, engine.book(), groups), advised);
     }
 
+    /**
+     * What the pulls change together. A trailer that takes something up is lightened by as much as it would be without, so
+     * that nothing is taken out that is not in it; to whole kilograms, as it is written.
+     */
     static List<Change> changes(List<Pull> pulls) {
-        return pulls.stream().map(Pull::change).toList();
+        double taken = pulls.stream()
+                .map(Pull::change)
+                .filter(Change.IntoTrailer.class::isInstance)
+                .mapToDouble(change -> ((Change.IntoTrailer) change).kilograms())
+                .sum();
+        return pulls.stream()
+                .map(Pull::change)
+                .map(change -> change instanceof Change.LightenTrailer lighten
+                        ? new Change.LightenTrailer(Math.floor(lighten.kilograms() + taken + 1e-6))
+                        : change)
+                // It says what the trailer weighs in the end.
+                .sorted(Comparator.comparing(Change.LightenTrailer.class::isInstance))
+                .toList();
     }
 }

@@ -54,4 +54,9 @@ public record Ran(int code, String out, String err) {
         assertTrue(out.replaceAll("\\s+", " ").contains(text), () -> "'" + text + "' is not in\n" + out);
         return this;
     }
+
+    public Ran saysNot(String text) {
+        assertFalse(out.replaceAll("\\s+", " ").contains(text), () -> "'" + text + "' is in\n" + out);
+        return this;
+    }
 }

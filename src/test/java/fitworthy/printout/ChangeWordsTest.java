@@ -1,6 +1,7 @@
 package fitworthy.printout;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
@@ -63,6 +64,15 @@ class ChangeWordsTest {
                 "within it in both");
     }
 
+    /** The rear axle is over, then 80 kg further. */
+    @Test
+    void whatIsWorseIsNamed() throws FaultsException {
+        Advice planned = advice(AXLES.formatted("1180 kg"));
+        assertTrue(ChangeWords.effects(planned, offer(advice(AXLES.formatted("1100 kg"))))
+                .contains("orse: rear axle limit"));
+        assertFalse(ChangeWords.effects(planned, offer(planned)).contains("orse: "));
+    }
+
     /** 20 kg over; then 0.4 kg spare, known to 14 kg or not at all in doubt. */
     @Test
     void whatIsClearedByTooLittleIsTooCloseToCall() throws FaultsException {
@@ -121,6 +131,33 @@ class ChangeWordsTest {
         }
         assertEquals(3, Changes.ways(planned, mending).size(), "and that not all was tried");
         assertEquals(List.of(), Changes.ways(carrying(100, 100), new Mending(best, none, none, List.of(), 9, true)));
+    }
+
+    /** The fuse is 60 A on a cable of 4 mm2 that bears 38; a plan over its GVM is told what gets within the ratings. */
+    @Test
+    void aQuoteTellsWhatTheStopItselfAsksForBeforeWhatIsGivenUp() throws FaultsException {
+        String plan =
+                """
+                vehicle: {ratings: {gvm: %s}}
+                fitments: [{name: Fridge, kind: other, mass: 40 kg +/- 0 kg, at: {x: 2900 mm, y: 0 mm, z: 900 mm}}]
+                circuits:
+                  - {name: Feed, part: Fridge, current: 12 A, fuse: {rating: 60 A, distance: 100 mm},
+                     cable: {section: 4 mm2, length: 5 m, engine-bay: yes, insulation: 105 degC}}
+                """;
+        Mending mending = new Mending(List.of(offer(advice("title: none"))), List.of(), 1, true);
+        Advice planned = advice(plan.formatted("3000 kg"));
+        assertEquals("Ways to clear the stops", heading(planned, mending));
+        List<String> ways = ((Points) Changes.ways(planned, mending).get(1)).texts();
+        assertEquals(
+                "What the stop itself asks for clears it: Fit a fuse of no more than 38 A. (The fuse of Feed does not"
+                        + " protect its cable.)",
+                ways.get(0));
+        assertTrue(ways.get(1).startsWith("Leave 'Sand' behind: no stop remains."), ways.get(1));
+        Mending nothing = new Mending(List.of(), List.of(), 1, true);
+        assertEquals(1, ((Points) Changes.ways(planned, nothing).get(1)).texts().size());
+        Advice over = advice(plan.formatted("2550 kg"));
+        assertEquals("Ways to get within the ratings", heading(over, mending));
+        assertEquals(1, ((Points) Changes.ways(over, mending).get(1)).texts().size());
     }
 
     private static String heading(Advice planned, Mending mending) {

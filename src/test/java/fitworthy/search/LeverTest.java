@@ -57,6 +57,38 @@ class LeverTest {
         assertEquals(List.of(), on("Main tank", "trip: {longest-leg: 700 km}"));
     }
 
+    /** The only rack carries what is on the roof, unless something there says that it stands on it; what is fitted stood there before. */
+    @Test
+    void whatStandsOnARackGoesWithIt() throws FaultsException {
+        String roof =
+                """
+                fitments:
+                  - {name: Rack, kind: roof-rack, mass: 35 kg, at: {x: 1900 mm, y: 0 mm, z: 1900 mm}, roof: yes}
+                  - {name: Tent, kind: other, mass: 50 kg, at: {x: 1900 mm, y: 0 mm, z: 2000 mm}, roof: yes}
+                  - {name: Light, kind: other, mass: 2 kg, at: {x: 1900 mm, y: 0 mm, z: 1900 mm}, roof: yes, done: yes}
+                cargo:
+                  - {name: Boat, mass: 75 kg, at: {x: 1900 mm, y: 0 mm, z: 2000 mm}, roof: yes}
+                  - {name: Bag, mass: 5 kg, at: {x: 1900 mm, y: 0 mm, z: 2000 mm}, roof: yes%s}
+                """;
+        Lever all = drop(roof.formatted(""));
+        assertEquals(
+                "do without 'Rack' and what goes with it: 'Tent', 'Boat', 'Bag'",
+                all.at().apply(1).words());
+        assertEquals(35 + 50 + 75 + 5, all.kilograms(), 1e-9);
+        Lever said = drop(roof.formatted(", in: Rack"));
+        assertEquals(
+                "do without 'Rack' and what goes with it: 'Bag'",
+                said.at().apply(1).words());
+        assertEquals(35 + 5, said.kilograms(), 1e-9);
+    }
+
+    private static Lever drop(String changes) throws FaultsException {
+        return on("Rack", changes).stream()
+                .filter(lever -> lever.at().apply(1) instanceof Change.Drop)
+                .findFirst()
+                .orElseThrow();
+    }
+
     /** It is paid for and weighed; to move or take it off is a job of its own. */
     @Test
     void whatIsDoneIsNotOffered() throws FaultsException {
@@ -176,7 +208,9 @@ class LeverTest {
         assertEquals(
                 List.of(new Change.Choose("Box", "steel"), new Change.Choose("Box", "none")),
                 box.stream().map(lever -> lever.at().apply(1)).toList());
-        assertTrue(box.stream().allMatch(lever -> lever.steps() == 1 && lever.kilograms() == 0));
+        assertTrue(box.stream().allMatch(lever -> lever.steps() == 1));
+        // The steel one is a box as well.
+        assertEquals(List.of(0.0, 70.0), box.stream().map(Lever::kilograms).toList());
     }
 
     /** What finding after finding asks for stands first and once, where the sheet has the field. */

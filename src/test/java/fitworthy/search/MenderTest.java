@@ -201,6 +201,62 @@ class MenderTest {
         assertEquals(0, mending.offers().get(0).kilograms(), 1e-9);
     }
 
+    /** 20 kg over the GVM with the bar, which one of the two choices leaves out. */
+    @Test
+    void whatTheCustomerKeepsIsNotChosenAway() throws FaultsException {
+        String plan =
+                """
+                vehicle: {ratings: {gvm: 2560 kg}}
+                fitments: [{name: Bar, kind: other, mass: 60 kg +/- 0 kg, at: {x: 1000 mm, y: 0 mm, z: 700 mm}%s}]
+                options: [{name: To choose, choices: [{name: with, parts: [Bar]}, {name: without}]}]
+                """;
+        String without = "take 'without' for 'To choose'";
+        assertTrue(words(mend(plan.formatted(""))).contains(without));
+        assertFalse(words(mend(plan.formatted(", keep: yes"))).stream().anyMatch(words -> words.contains(without)));
+    }
+
+    /** 20 kg over with the steel box: the alloy one is a box too, whoever keeps the steel one; to have none gives up 120 kg. */
+    @Test
+    void anotherOfTheKindComesBeforeNone() throws FaultsException {
+        String plan =
+                """
+                vehicle: {ratings: {gvm: 2620 kg}}
+                trip: {longest-leg: 700 km}
+                fitments:
+                  - {name: Steel box, kind: other, mass: 120 kg +/- 0 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}%s}
+                  - {name: Alloy box, kind: other, mass: 70 kg +/- 0 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}}
+                options:
+                  - name: Box
+                    choices: [{name: steel, parts: [Steel box]}, {name: none}, {name: alloy, parts: [Alloy box]}]
+                """;
+        assertEquals(
+                List.of("take 'alloy' for 'Box'", "leave 'Luggage' behind", "take 'none' for 'Box'"),
+                words(mend(plan.formatted(""))));
+        assertEquals(
+                List.of("take 'alloy' for 'Box'", "leave 'Luggage' behind"),
+                words(mend(plan.formatted(", keep: yes"))));
+        assertEquals(
+                List.of("take 'alloy' for 'Box'", "leave 'Luggage' behind", "take 'none' for 'Box'"),
+                mend(plan.formatted("")).best().stream()
+                        .map(offer -> offer.changes().get(0).words())
+                        .toList());
+    }
+
+    /** 220 kg over the GVM; the trailer of 1000 kg takes the 300 kg, and may weigh 1200 kg: 100 kg have to come out of it. */
+    @Test
+    void aTrailerIsLightenedByWhatIsInIt() throws FaultsException {
+        String plan =
+                """
+                vehicle: {ratings: {gvm: 2600 kg}}
+                cargo: [{name: Load, mass: 300 kg +/- 0 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}}]
+                trailer: {name: Van, mass: 1000 kg +/- 0 kg, rated: 1200 kg, ball: 0 kg, lightest: %d kg}
+                cases: [{name: tow, towing: yes}]
+                """;
+        String moved = "carry 'Load' in the trailer and load the trailer to 1200 kg at most, its ball in proportion";
+        assertTrue(words(mend(plan.formatted(900))).contains(moved), () -> "100 kg can come out");
+        assertTrue(words(mend(plan.formatted(901))).stream().noneMatch(words -> words.contains("in the trailer and")));
+    }
+
     /** A part that is left out takes its circuit with it; the circuit would otherwise feed nothing. */
     @Test
     void aPartIsLeftOutTogetherWithItsCircuit() throws FaultsException {

@@ -48,6 +48,17 @@ class TrialsTest {
         assertFalse(trials.settles(List.of(NOTHING), gvm));
     }
 
+    /** Whichever is pulled first: what the trailer weighs in the end is said last, to whole kilograms downwards. */
+    @Test
+    void aTrailerIsLightenedByAsMuchAsWithoutWhatItTakesUp() {
+        Change.IntoTrailer into = new Change.IntoTrailer("Luggage", 60.5);
+        Change.LightenTrailer lighten = new Change.LightenTrailer(900);
+        assertEquals(List.of(lighten), Trials.changes(List.of(of(lighten))));
+        List<Change> both = List.of(into, new Change.LightenTrailer(960));
+        assertEquals(both, Trials.changes(List.of(of(into), of(lighten))));
+        assertEquals(both, Trials.changes(List.of(of(lighten), of(into))));
+    }
+
     @Test
     void theSameChangesAreRunOnce() throws FaultsException {
         Trials trials = trials();

@@ -8,6 +8,7 @@ import fitworthy.printout.ClearedWords;
 import fitworthy.printout.CombinationWords;
 import fitworthy.printout.ComparedPlan;
 import fitworthy.printout.LookedFor;
+import fitworthy.printout.OwnRemedies;
 import fitworthy.search.Alternatives;
 import fitworthy.search.Change;
 import fitworthy.search.Mender.Mending;
@@ -44,8 +45,9 @@ public record Offered(List<String> notes, List<Group> groups, boolean complete) 
         Mending mending = found.mending();
         List<String> notes = new ArrayList<>(List.of(ChangeWords.effort(mending)));
         if (mending.offers().isEmpty() && Arrangement.of(planned).finds(Severity.STOP)) {
-            notes.add(ChangeWords.noOffer(mending));
+            notes.add(ChangeWords.noOffer(planned, mending));
         }
+        notes.addAll(OwnRemedies.briefly(planned, mending));
         List<Group> groups = new ArrayList<>();
         BiFunction<String, Offer, Item> whole = (key, offer) ->
                 new Item(key, words(offer.changes()), ChangeWords.terms(planned, offer), offer.changes());

@@ -1,0 +1,64 @@
+package fitworthy.printout;
+
+import fitworthy.advice.Advice;
+import fitworthy.advice.Arrangement.Group;
+import fitworthy.advice.Outcome.Check;
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.book.Buying.Settled;
+import fitworthy.printout.words.Wording;
+import fitworthy.search.Change;
+import fitworthy.search.Mender.Mending;
+import fitworthy.search.Mender.Offer;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * Stops that what they ask for themselves clears, such as a smaller fuse or a second chain, where no change that was tried does
+ * without giving something up. Not of what is too heavy: what to take off is what is searched for.
+ */
+public final class OwnRemedies {
+
+    private OwnRemedies() {}
+
+    /** Those stops, waived or not: no part has to go for them. */
+    static List<Group<Finding>> stops(Advice planned, Mending mending) {
+        List<Group<Finding>> stops = ChangeWords.stops(planned);
+        Set<Check> cleared = Stream.concat(
+                        mending.ways().stream().map(way -> way.finding().check()),
+                        Stream.concat(mending.best().stream(), mending.offers().stream())
+                                .filter(OwnRemedies::keepsAll)
+                                .flatMap(offer -> ClearedWords.gone(stops, offer).stream())
+                                .map(group -> group.worst().check()))
+                .collect(Collectors.toSet());
+        return stops.stream()
+                .filter(group -> group.card().settledBy() != Settled.LESS_LOAD
+                        && !cleared.contains(group.worst().check()))
+                .toList();
+    }
+
+    /** Whether nothing is given up by one change. */
+    private static boolean keepsAll(Offer offer) {
+        return offer.changes().size() == 1
+                && offer.changes().stream()
+                        .noneMatch(change -> change instanceof Change.Drop
+                                || change instanceof Change.LeaveBehind
+                                || change instanceof Change.Choose && offer.kilograms() > 0);
+    }
+
+    /** What each asks for, in a sentence; it was not worked out as a plan. */
+    public static List<String> briefly(Advice planned, Mending mending) {
+        return stops(planned, mending).stream()
+                .map(stop -> "What the stop itself asks for clears it: " + Wording.order(stop.worst())
+                        + (Wording.order(stop.worst()).endsWith(".") ? "" : ".") + " (" + ClearedWords.title(stop)
+                        + ".)")
+                .distinct()
+                .toList();
+    }
+
+    /** The same in full, those together that ask for the same. */
+    static List<String> inFull(Advice planned, Mending mending) {
+        return ChangeWords.needs(stops(planned, mending));
+    }
+}
