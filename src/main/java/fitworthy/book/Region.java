@@ -11,4 +11,8 @@ public record Region(
                                 "what those who measure otherwise there need to convert what is printed; the parent's where"
                                         + " left out",
                         example = "1 mile is 1.61 km.")
-                String units) {}
+                String units,
+        @Field(
+                        value = "what plates there call the ratings that are printed; the parent's where left out",
+                        example = "The GVM is the GVWR on the plate.")
+                String terms) {}

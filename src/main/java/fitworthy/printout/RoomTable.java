@@ -248,7 +248,7 @@ final class RoomTable {
         if (most.isOver()) {
             return "none" + where + " ("
                     + most.over().stream()
-                            .map(step -> step.limit().words() + " " + kilograms(most.passed(step)))
+                            .map(step -> step.limit().words() + " " + over(most.left(step)))
                             .collect(Collectors.joining(", "))
                     + " over " + over + ")";
         }
@@ -269,7 +269,7 @@ final class RoomTable {
                 .orElse(where);
     }
 
-    private static String kilograms(double mass) {
-        return Wording.quantity(mass, RoomMeasures.TRAILER);
+    private static String over(Figure left) {
+        return Wording.over(left.value(), left.tolerance(), RoomMeasures.TRAILER);
     }
 }

@@ -54,7 +54,7 @@ class CardWordsTest {
         CardWords words = new CardWords(
                 new BookParts(
                         Path.of("rules"),
-                        Map.of("au", new Region("Australia", "", ""), "au-sa", new Region("South Australia", "au", "")),
+                        Map.of("au", new Region("Australia", "", "", ""), "au-sa", new Region("South Australia", "au", "", "")),
                         cards,
                         Map.of(),
                         Map.of(),
