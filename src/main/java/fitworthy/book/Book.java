@@ -15,6 +15,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A rule book that has passed its contract.
@@ -152,12 +155,18 @@ public record Book(
 
     /** What is printed at the end of what is printed for a region: the caution, and how to convert the units. */
     public String smallPrint(String region) {
+        return Stream.of(cover.caution(), nearest(region, Region::terms), nearest(region, Region::units))
+                .filter(words -> !words.isEmpty())
+                .collect(Collectors.joining(" "));
+    }
+
+    private String nearest(String region, Function<Region, String> words) {
         return lineage(region).stream()
-                .map(each -> regions.get(each).units())
-                .filter(units -> !units.isEmpty())
+                .map(regions::get)
+                .map(words)
+                .filter(said -> !said.isEmpty())
                 .findFirst()
-                .map(units -> cover.caution() + " " + units)
-                .orElse(cover.caution());
+                .orElse("");
     }
 
     /** A region and the regions whose values hold where it records none, nearest first. */

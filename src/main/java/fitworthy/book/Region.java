@@ -14,6 +14,10 @@ public record Region(
                                         + " left out",
                         example = "1 mile is 1.61 km.")
                 String units,
+        @Field(
+                        value = "what plates there call the ratings that are printed; the parent's where left out",
+                        example = "The GVM is the GVWR on the plate.")
+                String terms,
         @Field("who is asked there in place of one whom the region does not have; the parent's where left out")
                 List<Instead> askedInstead) {
 

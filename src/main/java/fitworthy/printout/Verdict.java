@@ -316,7 +316,7 @@ public final class Verdict {
     private static String stands(UntilApproved until) {
         List<String> parts = new ArrayList<>();
         if (!until.over().isEmpty()) {
-            parts.add("over: " + byLoading(until.over(), left -> left.limit() + " by " + kilograms(over(left))));
+            parts.add("over: " + byLoading(until.over(), left -> left.limit() + " by " + over(left)));
         }
         if (!until.close().isEmpty()) {
             parts.add(TooClose.WORDS + ": " + byLoading(until.close(), Verdict::within));
@@ -337,8 +337,8 @@ public final class Verdict {
                 : String.join("; ", parts);
     }
 
-    private static double over(Left left) {
-        return LoadMeasures.LOADED.printed(-left.compared().margin(), 1);
+    private static String over(Left left) {
+        return Wording.over(left.compared().margin(), left.compared().tolerance(), LoadMeasures.LOADED);
     }
 
     private static String within(Left left) {
@@ -347,7 +347,7 @@ public final class Verdict {
                 + (Wording.isNothing(margin, LoadMeasures.LOADED)
                         ? Wording.NOTHING
                         : margin < 0
-                                ? "over by " + kilograms(over(left))
+                                ? "over by " + over(left)
                                 : Wording.margin(margin, LoadMeasures.LOADED) + " spare")
                 + " +/- " + kilograms(left.compared().tolerance());
     }

@@ -22,6 +22,8 @@ final class OtherUnits {
     private static final Pattern FEET_AND_INCHES =
             Pattern.compile("(?:ft|feet|foot|')[.,]?\\s*([0-9]+(?:\\.[0-9]+)?)\\s*(?:in|inch|inches|\"|'')?\\.?");
 
+    private static final Pattern GAUGE = Pattern.compile("(/0)? ?(?:awg|b ?& ?s)");
+
     private OtherUnits() {}
 
     /** @return what to write instead; null where it is no such unit, or none of this dimension */
@@ -32,7 +34,7 @@ final class OtherUnits {
             case LENGTH -> length(value, plain);
             case TEMPERATURE ->
                 plain.matches("(deg ?)?f|fahrenheit|degrees fahrenheit") ? written((value - 32) * 5 / 9, "degC") : null;
-            case AREA -> plain.matches("awg|b ?& ?s") ? written(gauge(value), "mm2") : null;
+            case AREA -> gauge(value, plain);
             case CONSUMPTION -> consumption(value, plain);
             default -> null;
         };
@@ -54,6 +56,14 @@ final class OtherUnits {
                 ? written(US_MILES / value, "L/100km") + " for US gallons or " + written(UK_MILES / value, "L/100km")
                         + " for imperial ones"
                 : null;
+    }
+
+    /** The thickest are numbered the other way round: 2/0 is the one after 1/0, which is gauge 0. */
+    private static String gauge(double number, String unit) {
+        Matcher named = GAUGE.matcher(unit);
+        return !named.matches()
+                ? null
+                : written(gauge(named.group(1) == null ? number : 1 - number), "mm2");
     }
 
     /** Section of a wire gauge, which is the same by both names: 0.127 mm across at 36, 92 times that in 39 steps. */

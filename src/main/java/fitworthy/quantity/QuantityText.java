@@ -44,6 +44,10 @@ public final class QuantityText {
     private static final Pattern ROUGHLY =
             Pattern.compile("(?i)(?:ca|c|approx|approximately|circa|roughly|around|~)\\b?\\.?\\s*[0-9].*");
 
+    /** Behind a whole number or alone, as on a tape in inches. */
+    private static final Pattern FRACTION =
+            Pattern.compile("(?:([0-9]{1,4})[ -])?([0-9]{1,2})/([1-9][0-9]?)\\s*([^0-9\\s].*)");
+
     private QuantityText() {}
 
     /**
@@ -61,6 +65,7 @@ public final class QuantityText {
                         ? text
                         : MINUSES.matcher(SPACES.matcher(text).replaceAll(" ")).replaceAll("-"))
                 .strip();
+        fraction(text, plain, dimension);
         Matcher matcher = QUANTITY.matcher(plain);
         if (!matcher.matches()) {
             throw new Unreadable(quoted(text)
@@ -82,6 +87,18 @@ public final class QuantityText {
                 share
                         ? Math.abs(value) * size * tolerance / 100
                         : tolerance * size(text, ", after +/-,", matcher.group(4), dimension));
+    }
+
+    /** Tells what to write for a number with a fraction. */
+    private static void fraction(String text, String plain, Dimension dimension) throws Unreadable {
+        Matcher parts = FRACTION.matcher(plain);
+        if (parts.matches() && UnitWords.size(dimension, parts.group(4)) != null) {
+            double value = (parts.group(1) == null ? 0 : Double.parseDouble(parts.group(1)))
+                    + Double.parseDouble(parts.group(2)) / Double.parseDouble(parts.group(3));
+            throw new Unreadable(quoted(text) + " has a fraction: write "
+                    + BigDecimal.valueOf(value).round(SHOWN).stripTrailingZeros().toPlainString() + " "
+                    + parts.group(4));
+        }
     }
 
     /** Tells what to write for a unit that no sheet has, and for one that stands behind the tolerance alone. */

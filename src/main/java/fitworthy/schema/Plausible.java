@@ -21,7 +21,7 @@ public enum Plausible {
     // The vehicle
     WHEELBASE("0.5 m", "1900 mm", "5000 mm", "12 m"),
     OVERHANG("0 mm", "300 mm", "3500 mm", "8 m"),
-    BALL_OVERHANG("0 mm", "300 mm", "3000 mm", "8 m"),
+    BALL_OVERHANG("-2 m", "300 mm", "3000 mm", "8 m"),
     TRACK("0.5 m", "1100 mm", "2100 mm", "3 m"),
     BODY_WIDTH("0.5 m", "1000 mm", "2600 mm", "4 m"),
     COUPLING_HEIGHT("100 mm", "250 mm", "1600 mm", "3 m"),

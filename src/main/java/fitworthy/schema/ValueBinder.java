@@ -27,9 +27,19 @@ final class ValueBinder {
     private static final Pattern PRICE = Pattern.compile(FieldSchema.MONEY);
 
     /** Other words for an answer, in small letters. */
-    private static final Map<String, String> MEANT = Map.of(
-            "y", "yes", "true", "yes", "on", "yes", "n", "no", "false", "no", "off", "no", "lifepo4", "lithium", "lfp",
-            "lithium");
+    private static final Map<String, String> MEANT = Map.ofEntries(
+            Map.entry("y", "yes"),
+            Map.entry("true", "yes"),
+            Map.entry("on", "yes"),
+            Map.entry("n", "no"),
+            Map.entry("false", "no"),
+            Map.entry("off", "no"),
+            Map.entry("lifepo4", "lithium"),
+            Map.entry("lfp", "lithium"),
+            Map.entry("gasoline", "petrol"),
+            Map.entry("unleaded", "petrol"),
+            Map.entry("surge", "over-run"),
+            Map.entry("gooseneck", "fifth-wheel"));
 
     private final BoundTree tree;
     private final Examples examples;

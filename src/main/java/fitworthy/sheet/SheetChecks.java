@@ -1,5 +1,6 @@
 package fitworthy.sheet;
 
+import fitworthy.quantity.Figure;
 import fitworthy.schema.Bound;
 import fitworthy.source.Fault;
 import fitworthy.source.NodePath;
@@ -56,8 +57,33 @@ final class SheetChecks {
         }
         new OrderChecks(sheet, faults).run();
         roofTent(fitments);
+        aheadOfTheAxle();
         waivers();
         wanted();
+    }
+
+    /** Only the pin of a fifth wheel stands ahead of the rear axle; whether one is towed may not be said yet. */
+    private void aheadOfTheAxle() {
+        if (sheet.trailer().filter(trailer -> !trailer.onFifthWheel()).isEmpty()) {
+            return;
+        }
+        NodePath vehicle = NodePath.of("vehicle");
+        ahead(sheet.vehicle().size().ballOverhang(), vehicle.to("size"));
+        ahead(sheet.vehicle().towBar().ballOverhang(), vehicle.to("tow-bar"));
+        for (int i = 1; i <= sheet.fitments().size(); i++) {
+            if (sheet.fitments().get(i - 1).details() instanceof TowingDetails.TowBar bar) {
+                ahead(bar.ballOverhang(), NodePath.of("fitments").to(i));
+            }
+        }
+    }
+
+    private void ahead(Figure overhang, NodePath path) {
+        if (overhang.value() < 0) {
+            faults.tell(
+                    "is ahead of the rear axle, where no ball is",
+                    "ball-overhang: 1180 mm, or under the trailer hitch: fifth-wheel",
+                    path.to("ball-overhang"));
+        }
     }
 
     /** A day that is over before the sheet's own; another day to look at it on makes an old sheet late, not wrong. */

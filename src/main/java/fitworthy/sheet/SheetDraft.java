@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -29,6 +30,9 @@ public final class SheetDraft {
     private static final Map<String, String> HINTS = Map.of(
             "fitments", "  # mass: its maker or a scale; at: where it sits, such as 'on the roof'",
             "cargo", "  # and what else comes along: tools, a dog, water cans ...");
+    /** A trailer that is called so does not hang on a ball, which is what a sheet means that says nothing. */
+    private static final Pattern FIFTH_WHEEL = Pattern.compile("(?i)\\b(?:fifth|5th)[ -]?wheel");
+
     private static final String MAIN_TANK = "Main tank";
     /** What the maker allows, as far as every plan needs it. */
     private static final List<String> RATINGS =
@@ -232,6 +236,7 @@ public final class SheetDraft {
                 "# a weighbridge, a ball scale; its plate for rated",
                 "trailer: {name: " + DraftText.quoted(towed.name()) + ", mass: " + DraftText.orAsk(towed.mass())
                         + ", ball: " + DraftText.orAsk(towed.ball()) + ", rated: " + DraftText.orAsk(towed.rated())
+                        + (FIFTH_WHEEL.matcher(towed.name()).find() ? ", hitch: fifth-wheel" : "")
                         + "}");
     }
 

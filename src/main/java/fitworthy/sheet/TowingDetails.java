@@ -52,8 +52,9 @@ public sealed interface TowingDetails extends Details {
     record TowBar(
             @Field("what its plate allows") CouplingPlate plate,
             @Field(
-                            value = "from the rear axle to the centre of its ball",
+                            value = "from the rear axle to the centre of its ball, or of its fifth wheel; ahead of the axle negative",
                             in = Dimension.LENGTH,
+                            signed = true,
                             within = Plausible.BALL_OVERHANG,
                             find = "a tape",
                             example = "1250 mm")

@@ -110,8 +110,9 @@ public record Vehicle(
                             example = "1050 mm")
                     Figure rearOverhang,
             @Field(
-                            value = "from the rear axle to the centre of the tow ball",
+                            value = "from the rear axle to the centre of the tow ball, or of a fifth wheel; ahead of the axle negative",
                             in = Dimension.LENGTH,
+                            signed = true,
                             within = Plausible.BALL_OVERHANG,
                             find = "a tape",
                             example = "1180 mm")
@@ -198,28 +199,28 @@ public record Vehicle(
     /** The maker's limits. */
     public record Ratings(
             @Field(
-                            value = "gross vehicle mass",
+                            value = "gross vehicle mass (GVM), or what its plate calls GVWR, MAM or GVW",
                             in = Dimension.MASS,
                             within = Plausible.GVM,
                             find = "the maker's plate",
                             example = "3100 kg")
                     Figure gvm,
             @Field(
-                            value = "gross combination mass",
+                            value = "gross combination mass (GCM), or what its papers call GCWR or GTW",
                             in = Dimension.MASS,
                             within = Plausible.GCM,
                             find = "the handbook, or the maker",
                             example = "5900 kg")
                     Figure gcm,
             @Field(
-                            value = "limit of the front axle",
+                            value = "limit of the front axle, or what its plate calls front GAWR",
                             in = Dimension.MASS,
                             within = Plausible.AXLE_LIMIT,
                             find = "the maker's plate, or the handbook",
                             example = "1480 kg")
                     Figure frontAxle,
             @Field(
-                            value = "limit of the rear axle",
+                            value = "limit of the rear axle, or what its plate calls rear GAWR",
                             in = Dimension.MASS,
                             within = Plausible.AXLE_LIMIT,
                             find = "the maker's plate, or the handbook",
@@ -242,7 +243,7 @@ public record Vehicle(
                             example = "750 kg")
                     Figure towingUnbraked,
             @Field(
-                            value = "greatest load on the tow ball",
+                            value = "greatest load on the tow ball; tongue weight, nose weight, or of a fifth wheel pin weight",
                             in = Dimension.MASS,
                             within = Plausible.BALL_LOAD,
                             find = "the handbook, or the tow bar's plate",

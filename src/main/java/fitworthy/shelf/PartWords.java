@@ -25,6 +25,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * Understands what is typed of one part or other thing of a plan.
@@ -273,7 +274,7 @@ record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults fa
             return null;
         }
         Matcher more = MORE.matcher(said);
-        if (more.matches()) {
+        if (more.matches() && !isQuantity(said)) {
             boolean place = PLACE.matcher(more.group(2)).matches();
             faults.tellWords(
                     PART,
@@ -342,6 +343,10 @@ record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults fa
 
     private static boolean isSize(String typed) {
         return isIn(Dimension.VOLUME, typed) || isIn(Dimension.LENGTH, typed);
+    }
+
+    private static boolean isQuantity(String typed) {
+        return Stream.of(Dimension.values()).anyMatch(dimension -> isIn(dimension, typed));
     }
 
     private static boolean isIn(Dimension dimension, String typed) {

@@ -119,7 +119,7 @@ class NeverUsualTest {
         page.entries().forEach((key, entry) -> usual.put(key, Binder.bind(UsualFigure.class, key, entry, faults)));
         BookParts parts = new BookParts(
                 Books.RULES,
-                Map.of("any", new Region("Anywhere", "", "", List.of())),
+                Map.of("any", new Region("Anywhere", "", "", "", List.of())),
                 Map.of(),
                 Map.of(),
                 Map.of(),

@@ -44,6 +44,13 @@ class RegionUnitsTest {
     }
 
     @Test
+    void ratingsAreCalledAsOnPlatesThere() throws FaultsException {
+        Book book = Books.shipped();
+        assertTrue(book.smallPrint("us-tx").contains("GVWR"), book.smallPrint("us-tx"));
+        assertTrue(book.smallPrint("uk").contains("MAM"), book.smallPrint("uk"));
+    }
+
+    @Test
     void whoMeasuresAsIsPrintedIsToldNothing() throws FaultsException {
         Book book = Books.shipped();
         assertEquals(book.cover().caution(), book.smallPrint("au-nsw"));

@@ -176,6 +176,25 @@ class BeginSheetTest {
         assertFalse(sheet.contains("end: front"), sheet);
     }
 
+    @Test
+    void gallonsWordsOfOtherCountriesAndAFifthWheelAreTaken() {
+        String sheet = begin(
+                        List.of("long-range tank=40 US gal", "topper", "leveling kit", "grille guard", "receiver hitch"),
+                        "--trailer",
+                        "Fifth wheel=9000 lb")
+                .out();
+        for (String line : List.of(
+                "capacity: 40 US gal",
+                "name: Topper, kind: canopy",
+                "name: Leveling kit front, kind: springs",
+                "name: Grille guard, kind: bar",
+                "name: Receiver hitch, kind: tow-bar",
+                "name: Fifth wheel, mass: 9000 lb, ball: ask, rated: ask, hitch: fifth-wheel")) {
+            assertTrue(sheet.contains(line), line + " is not in\n" + sheet);
+        }
+        assertFalse(begin(List.of(), "--trailer", "Camper=1400 kg").out().contains("hitch"), "a camper hangs on a ball");
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

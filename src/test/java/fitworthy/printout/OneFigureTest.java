@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import fitworthy.Books;
+import fitworthy.Sheets;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.advice.Arrangement;
@@ -321,6 +322,49 @@ class OneFigureTest {
             }
         }
         assertTrue(alike > 10_000, "alike " + alike);
+    }
+
+    /** What is passed has one number in the sentence of the payload, in the pictures and in the finding. */
+    @Test
+    void anExcessHasOneNumber() throws FaultsException {
+        int over = 0;
+        for (Advice advice : all()) {
+            for (Finding finding : advice.findings()) {
+                Judged judged = finding.judged();
+                if (!judged.id().equals("mass.gvm-over") && !judged.id().equals("mass.axle-over")) {
+                    continue;
+                }
+                String amount = Wording.amount(judged, finding.comparison().orElseThrow());
+                assertEquals(amount, Digits.Held.of(judged.measure()).leftText(), judged.id());
+                if (judged.id().equals("mass.gvm-over") && advice.loadings().size() == 1) {
+                    String payload = Payload.inShort(advice);
+                    assertTrue(
+                            payload.startsWith("not known")
+                                    || payload.contains("not known")
+                                    || payload.contains(" " + amount.replace(" kg", "") + " over"),
+                            payload + " but " + amount);
+                    over++;
+                }
+            }
+        }
+        assertTrue(over > 10, "over " + over);
+    }
+
+    /** What is rounded up less what is rounded down would be 231 kg. */
+    @Test
+    void anExcessOverARatingInPoundsIsNoMoreThanItIs() throws FaultsException {
+        Advice advice = Adviser.advise(
+                Books.engine(),
+                Sheets.plainWith(
+                        "vehicle: {ratings: {gvm: 5050 lb}}\ncargo: [{name: Luggage, mass: 60.4 kg +/- 30 kg}]\n"));
+        Finding finding = advice.findings().stream()
+                .filter(each -> each.judged().id().equals("mass.gvm-over"))
+                .findFirst()
+                .orElseThrow();
+        // 2460 kg without the luggage, as in OneRoundingTest: 2520.4 less 5050 x 0.45359237 = 2290.64.
+        assertEquals("230 kg", Wording.amount(finding.judged(), finding.comparison().orElseThrow()));
+        String payload = Payload.inShort(advice);
+        assertTrue(payload.contains(" 230 over"), payload);
     }
 
     /** What a limit leaves in the table of margins is what the check of it says. */

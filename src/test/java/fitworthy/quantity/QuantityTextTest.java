@@ -221,6 +221,12 @@ class QuantityTextTest {
                         + " 11.3 L/100km for imperial ones",
                 "0 mpg; CONSUMPTION; '0 mpg' has a unit that is not known",
                 "6 B&S; AREA; '6 B&S' has a unit that is not read here: write 13.3 mm2",
+                // By the table of the American wire gauge: 1/0 has 53.5 mm2, 4/0 107.2 mm2.
+                "1/0 AWG; AREA; '1/0 AWG' has a unit that is not read here: write 53.48 mm2",
+                "4/0 awg; AREA; '4/0 awg' has a unit that is not read here: write 107.2 mm2",
+                "18 1/2 in; LENGTH; '18 1/2 in' has a fraction: write 18.5 in",
+                "3/8 in; LENGTH; '3/8 in' has a fraction: write 0.375 in",
+                "18 1/2 psi; LENGTH; '18 1/2 psi' is not a quantity",
                 "10 AWG; AREA; '10 AWG' has a unit that is not read here: write 5.261 mm2",
                 "3000\u00B120 kg; MASS; '3000\u00B120 kg' has its unit behind the tolerance alone: write 3000 kg +/- 20 kg",
                 "3000 +/- 5 %; MASS; '3000 +/- 5 %' has no unit",

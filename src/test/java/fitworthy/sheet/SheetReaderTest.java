@@ -178,6 +178,11 @@ class SheetReaderTest {
             // answers and dates
             new Spoilt(
                     "liquid: diesel",
+                    "liquid: gasoline",
+                    "24:31 tanks.1.liquid: is 'gasoline', which is not one of the"
+                            + " answers (did you mean 'petrol'?) -> liquid: one of diesel, petrol, water, urea-solution"),
+            new Spoilt(
+                    "liquid: diesel",
                     "liquid: dissel",
                     "24:31 tanks.1.liquid: is 'dissel', which is not one of the"
                             + " answers (did you mean 'diesel'?) -> liquid: one of diesel, petrol, water, urea-solution"),

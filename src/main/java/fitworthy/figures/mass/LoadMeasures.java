@@ -289,7 +289,10 @@ public final class LoadMeasures implements Topic {
                 .worked(MassWorkings.axles(loading.masses(), plan.wheelbase()))
                 .atLeast(loading.leastCombined()));
         measures.add(Measure.of(BALL, "tow ball", ball));
-        measures.add(lift(plan, ball));
+        // A pin ahead of the rear axle lifts nothing off the front one.
+        if (!(plan.ballOverhang().value() < 0)) {
+            measures.add(lift(plan, ball));
+        }
     }
 
     private static Measure lift(Plan plan, Figure ball) {

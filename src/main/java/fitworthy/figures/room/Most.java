@@ -114,8 +114,13 @@ public record Most(List<Step> steps, List<Step> over, double taken, List<Step> u
                 .toList();
     }
 
+    /** What is left of a limit, kg; below zero of one of {@link #over}. */
+    public Figure left(Step step) {
+        return step.leftAt(taken);
+    }
+
     /** By how many kg a limit of {@link #over} is passed, as a whole number that takes it off. */
     public double passed(Step step) {
-        return Math.ceil(-step.leftAt(taken).value() - 1e-6);
+        return Math.ceil(-left(step).value() - 1e-6);
     }
 }

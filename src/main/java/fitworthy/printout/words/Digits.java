@@ -34,19 +34,26 @@ public final class Digits {
     }
 
     /**
-     * A measure's kind with the digits in which its value, its limit and what lies between are printed to the safe side:
-     * as few as show on which side of the limit it is.
+     * A measure's kind with the digits in which its value, its limit and what lies between are printed: as few as show on
+     * which side of the limit it is.
      */
     public static MeasureKind kind(Measure measure) {
         double margin = measure.getHeadroom();
-        MeasureKind kind = finer(measure.kind(), finer -> {
-            double printed = finer.printed(measure.getLimit(), -1) - finer.printed(measure.getValue(), 1);
-            return margin < 0 ? printsAsZero(margin, finer) : printed < 0 && !printsAsZero(printed, finer);
-        });
-        // As a check does whose remedy names what is over.
-        boolean nearest = isNearest(measure.getValue(), kind.printed(measure.getValue(), 1), kind)
-                && isNearest(measure.getLimit(), kind.printed(measure.getLimit(), -1), kind);
-        return margin < 0 && !nearest && !isCoarse(measure.getTolerance(), kind) ? kind.finer() : kind;
+        return margin < 0
+                ? passed(measure.kind(), margin, measure.getTolerance())
+                : finer(measure.kind(), finer -> crosses(measure.getValue(), measure.getLimit(), -1, finer));
+    }
+
+    /**
+     * The kind with the digits in which what a limit is passed by is printed, by the excess alone, so that it has one number
+     * wherever it stands: enough to show it, and one more where the usual ones would make more of it than it is.
+     *
+     * @param margin below zero
+     */
+    static MeasureKind passed(MeasureKind kind, double margin, double tolerance) {
+        MeasureKind shown = finer(kind, finer -> printsAsZero(margin, finer));
+        boolean nearest = written(margin, shown).equals(written(shown.printed(margin, -1), shown));
+        return nearest || isCoarse(tolerance, shown) ? shown : shown.finer();
     }
 
     /** Whether one more digit would say more than is known. */
@@ -56,9 +63,9 @@ public final class Digits {
 
     /**
      * A measure and its limit as they are printed wherever no check says more of them: what is held against a limit is
-     * never printed below what it is, the limit never above, and what is left is what lies between the two. With more
-     * digits where a limit is passed, or kept, by less than the usual ones show, or where these would make more of what is
-     * over than it is.
+     * never printed below what it is, what is over never below and what is left never above; the limit is what makes the
+     * sum come out, so less than one digit off. With more digits where a limit is passed, or kept, by less than the usual
+     * ones show, or where these would make more of what is over than it is.
      *
      * @param kind with these digits
      * @param value not a number where it is not known, as for the two that follow
@@ -68,13 +75,19 @@ public final class Digits {
 
         public static Held of(Measure measure) {
             MeasureKind kind = Digits.kind(measure);
-            double value = kind.printed(measure.getValue(), 1);
-            double limit = kind.printed(measure.getLimit(), -1);
             // Kept by less than any digit shows: to the nearest one the two are alike.
-            boolean crosses = measure.getHeadroom() >= 0 && value > limit;
-            double shown = crosses ? kind.printed(measure.getValue()) : value;
-            double most = crosses ? kind.printed(measure.getLimit()) : limit;
-            return new Held(kind, shown, most, most - shown);
+            boolean alike = measure.getHeadroom() >= 0 && crosses(measure.getValue(), measure.getLimit(), -1, kind);
+            double value = alike ? kind.printed(measure.getValue()) : kind.printed(measure.getValue(), 1);
+            double left = kind.printed(measure.getHeadroom(), -1);
+            return new Held(
+                    kind, value, Double.isNaN(left) ? kind.printed(measure.getLimit(), -1) : value + left, left);
+        }
+
+        /** The same with a limit that is printed once for several loadings: the value makes the sum come out. */
+        public static Held ofOneLimit(Measure measure) {
+            Held held = of(measure);
+            double limit = held.kind.printed(measure.getLimit(), -1);
+            return new Held(held.kind, limit - held.left, limit, held.left);
         }
 
         /** Each with the unit. */
@@ -101,41 +114,32 @@ public final class Digits {
 
     /**
      * The measure's kind with the digits in which what was compared is printed, all of it alike: more than usual where
-     * a limit is passed by less than the usual digits show, and one more where a remedy names the margin and the nearest
-     * usual digits would not be enough.
+     * a limit is passed by less than the usual digits show, and one more where a remedy names the margin and the usual
+     * digits would make more of it than it is.
      */
     public static MeasureKind kind(Judged judged, Comparison comparison) {
-        MeasureKind kind = finer(
-                judged.measure().kind(),
-                finer -> comparison.margin() < 0
-                        ? printsAsZero(comparison.margin(), finer)
-                                || printsAlike(inDigits(judged, comparison, finer), finer)
-                        : crosses(judged, inDigits(judged, comparison, finer), finer));
-        Comparison printed = inDigits(judged, comparison, kind);
-        boolean nearest = isNearest(comparison.value(), printed.value(), kind)
-                && isNearest(comparison.limit(), printed.limit(), kind);
-        return asksForMargin(judged, comparison) && !nearest && !isCoarse(comparison.tolerance(), kind)
-                ? kind.finer()
-                : kind;
+        MeasureKind kind = judged.measure().kind();
+        if (comparison.margin() >= 0) {
+            return finer(
+                    kind, finer -> crosses(comparison.value(), comparison.limit(), stricter(judged), finer));
+        }
+        return asksForMargin(judged)
+                ? passed(kind, comparison.margin(), comparison.tolerance())
+                : finer(
+                        kind,
+                        finer -> printsAsZero(comparison.margin(), finer)
+                                || printsAsZero(inDigits(judged, comparison, finer).margin(), finer));
     }
 
-    /** Whether the remedy says to take off, or to add, what the limit is passed by. */
-    private static boolean asksForMargin(Judged judged, Comparison comparison) {
-        return comparison.margin() < 0 && judged.card().remedy().contains("{margin}");
-    }
-
-    private static boolean isNearest(double value, double printed, MeasureKind kind) {
-        return written(value, kind).equals(written(printed, kind));
-    }
-
-    /** Whether what is kept would print as passed. */
-    private static boolean crosses(Judged judged, Comparison printed, MeasureKind kind) {
-        double left = (printed.limit() - printed.value()) * (judged.card().atLeast() ? -1 : 1);
+    /** Whether what is kept would print as passed, were value and limit each printed to the safe side. */
+    private static boolean crosses(double value, double limit, int stricter, MeasureKind kind) {
+        double left = stricter * (kind.printed(value, -stricter) - kind.printed(limit, stricter));
         return left < 0 && !printsAsZero(left, kind);
     }
 
-    private static boolean printsAlike(Comparison printed, MeasureKind kind) {
-        return written(printed.value(), kind).equals(written(printed.limit(), kind));
+    /** The way to which a limit gets stricter: 1 for what has to be at least so much. */
+    private static int stricter(Judged judged) {
+        return judged.card().atLeast() ? 1 : -1;
     }
 
     private static String written(double value, MeasureKind kind) {
@@ -154,44 +158,43 @@ public final class Digits {
     /**
      * What was compared with each figure in the digits it is printed with, so that one quantity has one form wherever it
      * stands and the margin is what lies between the two others. What is passed is told to the nearest digit; to the safe
-     * side stands what is kept, and what the card's remedy names, so that doing as it says is enough. A value of which there
-     * can be too much and too little has no safe side: it is told to the nearest digit.
+     * side stands what is kept, and what the card's remedy names, so that doing as it says is enough. A margin that is kept
+     * or named is rounded itself, and the limit makes the sum come out; where the remedy names that too, the value does.
      */
     public static Comparison asPrinted(Judged judged, Comparison each) {
-        MeasureKind kind = kind(judged, each);
-        Comparison safe = inDigits(judged, each, kind);
-        return each.margin() < 0 || !crosses(judged, safe, kind)
-                ? safe
-                // Kept by less than any digit shows: to the nearest one the two are alike.
-                : new Comparison(
-                        kind.printed(each.value()),
-                        kind.printed(each.limit()),
-                        Math.abs(kind.printed(each.limit()) - kind.printed(each.value())),
-                        each.valueTolerance(),
-                        each.limitTolerance(),
-                        each.house());
+        return inDigits(judged, each, kind(judged, each));
     }
 
     private static Comparison inDigits(Judged judged, Comparison each, MeasureKind kind) {
         String remedy = judged.card().remedy();
-        int stricter = judged.card().atLeast() ? 1 : -1;
+        int stricter = stricter(judged);
         boolean passed = each.margin() < 0;
-        // Nothing that is kept may look further from its limit than it is.
-        boolean margin = !passed || asksForMargin(judged, each);
-        double value = !kind.isBothWays() && (margin || remedy.contains("{enough}"))
-                ? kind.printed(each.value(), -stricter)
-                : kind.printed(each.value());
-        double limit = margin || passed && remedy.contains("{limit}")
-                ? kind.printed(each.limit(), stricter)
-                : kind.printed(each.limit());
-        double between = stricter * (value - limit);
-        return new Comparison(
-                value,
-                limit,
-                passed ? between : Math.max(between, 0),
-                each.valueTolerance(),
-                each.limitTolerance(),
-                each.house());
+        double nearest = kind.printed(each.value());
+        double safe = kind.isBothWays() ? nearest : kind.printed(each.value(), -stricter);
+        if (passed && (kind.isBothWays() || !asksForMargin(judged))) {
+            double value = remedy.contains("{enough}") ? safe : nearest;
+            double limit = remedy.contains("{limit}") || asksForMargin(judged)
+                    ? kind.printed(each.limit(), stricter)
+                    : kind.printed(each.limit());
+            return printed(each, value, limit, stricter * (value - limit));
+        }
+        if (!passed && crosses(each.value(), each.limit(), stricter, kind)) {
+            // Kept by less than any digit shows: to the nearest one the two are alike.
+            return printed(each, nearest, nearest, 0);
+        }
+        double between = kind.printed(each.margin(), -1);
+        boolean byLimit = passed && remedy.contains("{limit}") && !remedy.contains("{enough}");
+        double value = byLimit ? kind.printed(each.limit(), stricter) + stricter * between : safe;
+        return printed(each, value, value - stricter * between, between);
+    }
+
+    /** Whether the remedy says to take off, or to add, what the limit is passed by. */
+    private static boolean asksForMargin(Judged judged) {
+        return judged.card().remedy().contains("{margin}");
+    }
+
+    private static Comparison printed(Comparison each, double value, double limit, double margin) {
+        return new Comparison(value, limit, margin, each.valueTolerance(), each.limitTolerance(), each.house());
     }
 
     static boolean printsAsZero(double margin, MeasureKind kind) {

@@ -217,6 +217,12 @@ public final class Wording {
         return quantity(shown.printed(margin, -1), shown);
     }
 
+    /** By how much a limit is passed, as each finding of it says, without a sign. */
+    public static String over(double margin, double tolerance, MeasureKind kind) {
+        MeasureKind shown = Digits.passed(kind, margin, tolerance);
+        return quantity(shown.printed(-margin, 1), shown);
+    }
+
     /** Whether a limit is kept, but by nothing that is printed. */
     public static boolean isNothing(Assessed outcome) {
         return isNothing(outcome.judged(), outcome.comparison().orElseThrow());

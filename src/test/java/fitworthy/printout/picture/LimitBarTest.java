@@ -57,6 +57,10 @@ class LimitBarTest {
         assertEquals(0, most.subtract(used).compareTo(spare), bar.of() + ", " + bar.left());
         assertTrue(used.compareTo(BigDecimal.valueOf(value, 1)) >= 0, bar.of() + " for " + value);
         assertTrue(spare.compareTo(BigDecimal.valueOf(limit - value, 1)) <= 0, bar.left() + " for " + (limit - value));
+        // Nothing is told that is a digit off, or more.
+        BigDecimal digit = BigDecimal.ONE.movePointLeft(most.scale());
+        assertTrue(BigDecimal.valueOf(limit - value, 1).subtract(spare).compareTo(digit) < 0, bar.left());
+        assertTrue(BigDecimal.valueOf(limit, 1).subtract(most).abs().compareTo(digit) < 0, bar.of() + " for " + limit);
         assertEquals(value > limit, bar.over() && spare.signum() < 0, bar.of() + ", " + bar.left());
     }
 
