@@ -246,10 +246,8 @@ final class RoomTable {
         Most most = answer.most();
         if (most.isOver()) {
             return "none" + where + " ("
-                    + most.over().stream()
-                            .map(step -> step.limit().words() + " " + over(most.left(step)))
-                            .collect(Collectors.joining(", "))
-                    + " over " + over + ")";
+                    + most.over().stream().map(step -> step.limit().words()).collect(Collectors.joining(", "))
+                    + " over already)";
         }
         return most.unknown().isEmpty()
                 ? RoomWords.about(answer.figured())
@@ -266,9 +264,5 @@ final class RoomTable {
                 .governs()
                 .map(step -> where + " (" + step.limit().words() + ")")
                 .orElse(where);
-    }
-
-    private static String over(Figure left) {
-        return Wording.over(left.value(), left.tolerance(), RoomMeasures.TRAILER);
     }
 }

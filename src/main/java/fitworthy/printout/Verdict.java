@@ -346,9 +346,7 @@ public final class Verdict {
         return left.limit() + " "
                 + (Wording.isNothing(margin, LoadMeasures.LOADED)
                         ? Wording.NOTHING
-                        : margin < 0
-                                ? "over by " + over(left)
-                                : Wording.margin(margin, LoadMeasures.LOADED) + " spare")
+                        : margin < 0 ? "over by " + over(left) : Wording.margin(margin, LoadMeasures.LOADED) + " spare")
                 + " +/- " + kilograms(left.compared().tolerance());
     }
 

@@ -96,7 +96,10 @@ public final class QuantityText {
             double value = (parts.group(1) == null ? 0 : Double.parseDouble(parts.group(1)))
                     + Double.parseDouble(parts.group(2)) / Double.parseDouble(parts.group(3));
             throw new Unreadable(quoted(text) + " has a fraction: write "
-                    + BigDecimal.valueOf(value).round(SHOWN).stripTrailingZeros().toPlainString() + " "
+                    + BigDecimal.valueOf(value)
+                            .round(SHOWN)
+                            .stripTrailingZeros()
+                            .toPlainString() + " "
                     + parts.group(4));
         }
     }

@@ -52,7 +52,8 @@ public sealed interface TowingDetails extends Details {
     record TowBar(
             @Field("what its plate allows") CouplingPlate plate,
             @Field(
-                            value = "from the rear axle to the centre of its ball, or of its fifth wheel; ahead of the axle negative",
+                            value =
+                                    "from the rear axle to the centre of its ball, or of its fifth wheel; ahead of the axle negative",
                             in = Dimension.LENGTH,
                             signed = true,
                             within = Plausible.BALL_OVERHANG,

@@ -43,7 +43,8 @@ public record Trailer(
                         example = "1650 kg")
                 Figure lightest,
         @Field(
-                        value = "load it puts on the ball; its nose or tongue weight, or of a fifth wheel its pin weight",
+                        value =
+                                "load it puts on the ball; its nose or tongue weight, or of a fifth wheel its pin weight",
                         in = Dimension.MASS,
                         within = Plausible.BALL_LOAD,
                         find = "a ball scale",

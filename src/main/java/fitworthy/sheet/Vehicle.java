@@ -110,7 +110,8 @@ public record Vehicle(
                             example = "1050 mm")
                     Figure rearOverhang,
             @Field(
-                            value = "from the rear axle to the centre of the tow ball, or of a fifth wheel; ahead of the axle negative",
+                            value =
+                                    "from the rear axle to the centre of the tow ball, or of a fifth wheel; ahead of the axle negative",
                             in = Dimension.LENGTH,
                             signed = true,
                             within = Plausible.BALL_OVERHANG,
@@ -243,7 +244,8 @@ public record Vehicle(
                             example = "750 kg")
                     Figure towingUnbraked,
             @Field(
-                            value = "greatest load on the tow ball; tongue weight, nose weight, or of a fifth wheel pin weight",
+                            value =
+                                    "greatest load on the tow ball; tongue weight, nose weight, or of a fifth wheel pin weight",
                             in = Dimension.MASS,
                             within = Plausible.BALL_LOAD,
                             find = "the handbook, or the tow bar's plate",

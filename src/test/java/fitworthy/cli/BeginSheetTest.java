@@ -179,7 +179,12 @@ class BeginSheetTest {
     @Test
     void gallonsWordsOfOtherCountriesAndAFifthWheelAreTaken() {
         String sheet = begin(
-                        List.of("long-range tank=40 US gal", "topper", "leveling kit", "grille guard", "receiver hitch"),
+                        List.of(
+                                "long-range tank=40 US gal",
+                                "topper",
+                                "leveling kit",
+                                "grille guard",
+                                "receiver hitch"),
                         "--trailer",
                         "Fifth wheel=9000 lb")
                 .out();
@@ -192,7 +197,8 @@ class BeginSheetTest {
                 "name: Fifth wheel, mass: 9000 lb, ball: ask, rated: ask, hitch: fifth-wheel")) {
             assertTrue(sheet.contains(line), line + " is not in\n" + sheet);
         }
-        assertFalse(begin(List.of(), "--trailer", "Camper=1400 kg").out().contains("hitch"), "a camper hangs on a ball");
+        assertFalse(
+                begin(List.of(), "--trailer", "Camper=1400 kg").out().contains("hitch"), "a camper hangs on a ball");
     }
 
     @ParameterizedTest

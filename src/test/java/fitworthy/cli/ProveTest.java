@@ -236,8 +236,9 @@ class ProveTest {
         String before = "as-of: 2001-01-01, vehicle: {registered: 2000-12-31}";
         String earlier = "as-of: 2001-01-01, vehicle: {registered: 2000-12-30}";
         with("fuel/cases.yaml", before, earlier, prove())
-                .says("fuel.emission-parts-kept: no sheet comes out differently in uk for a vehicle first registered on "
-                        + "2000-12-31 and on 2001-01-01");
+                .says(
+                        "fuel.emission-parts-kept: no sheet comes out differently in uk for a vehicle first registered on "
+                                + "2000-12-31 and on 2001-01-01");
     }
 
     @Test

@@ -362,7 +362,8 @@ class OneFigureTest {
                 .findFirst()
                 .orElseThrow();
         // 2460 kg without the luggage, as in OneRoundingTest: 2520.4 less 5050 x 0.45359237 = 2290.64.
-        assertEquals("230 kg", Wording.amount(finding.judged(), finding.comparison().orElseThrow()));
+        assertEquals(
+                "230 kg", Wording.amount(finding.judged(), finding.comparison().orElseThrow()));
         String payload = Payload.inShort(advice);
         assertTrue(payload.contains(" 230 over"), payload);
     }

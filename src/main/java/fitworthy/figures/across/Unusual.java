@@ -29,8 +29,9 @@ final class Unusual {
         LocalDate asOf = plan.sheet().asOf();
         boolean pin = plan.trailer().filter(Trailer::onFifthWheel).isPresent();
         List<Given> unusual = Given.in(
-                plan.sheet(), (field, value) -> !(pin && OF_A_BALL.contains(field.description().within()))
-                        && !isUsual(field, value, asOf));
+                plan.sheet(),
+                (field, value) ->
+                        !(pin && OF_A_BALL.contains(field.description().within())) && !isUsual(field, value, asOf));
         if (unusual.isEmpty()) {
             measures.add(measure("figures of the sheet", "none"));
         }

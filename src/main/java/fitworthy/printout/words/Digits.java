@@ -120,15 +120,15 @@ public final class Digits {
     public static MeasureKind kind(Judged judged, Comparison comparison) {
         MeasureKind kind = judged.measure().kind();
         if (comparison.margin() >= 0) {
-            return finer(
-                    kind, finer -> crosses(comparison.value(), comparison.limit(), stricter(judged), finer));
+            return finer(kind, finer -> crosses(comparison.value(), comparison.limit(), stricter(judged), finer));
         }
         return asksForMargin(judged)
                 ? passed(kind, comparison.margin(), comparison.tolerance())
                 : finer(
                         kind,
                         finer -> printsAsZero(comparison.margin(), finer)
-                                || printsAsZero(inDigits(judged, comparison, finer).margin(), finer));
+                                || printsAsZero(
+                                        inDigits(judged, comparison, finer).margin(), finer));
     }
 
     /** Whether what is kept would print as passed, were value and limit each printed to the safe side. */
