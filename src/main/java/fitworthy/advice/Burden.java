@@ -70,6 +70,10 @@ final class Burden {
 
     private Set<String> parts(Measure measure, String loadCase, double least) {
         Set<String> parts = new LinkedHashSet<>();
+        if (measure.kind() == RackMeasures.RACK) {
+            // Another rack may carry what is too much for it.
+            parts.add(measure.getSubject());
+        }
         for (Loading loading : loadings(loadCase)) {
             Map<String, Double> shares = shares(loading, measure);
             loading.plan().sheet().fitments().stream()

@@ -125,7 +125,8 @@ class OneFigureTest {
             said(printed(out -> MendingPrintout.print(out, advice, NO_CHANGE)), words, headed);
             String compared = printed(out -> AlternativesPrintout.print(out, advice, compared(advice)));
             assertTrue(
-                    compared.contains(" checks not made " + checks + " figures missing " + figures.size() + " "),
+                    compared.contains(" checks not made " + checks + " ")
+                            && compared.contains(" figures missing " + figures.size() + " "),
                     compared);
 
             StringWriter json = new StringWriter();
