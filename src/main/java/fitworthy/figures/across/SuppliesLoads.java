@@ -16,7 +16,6 @@ import fitworthy.figures.plan.PointMass;
 import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.figures.plan.WheelbaseStretch;
 import fitworthy.quantity.Figure;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -106,14 +105,19 @@ final class SuppliesLoads {
             return;
         }
         Figure ball = load.filledIn().ball();
-        Figure more = then.minus(now).minus(Working.total(tanks));
-        List<Working.Input> parts = new ArrayList<>(List.of(in("as planned", now, "kg")));
-        parts.addAll(tanks);
-        parts.add(in("using supplies", more, "kg"));
-        measures.add(Measure.of(USED_SUPPLIES, subject, then, limit)
-                .worked(new Working.Sum("load", parts))
-                .worked(
-                        "using supplies = share x (ball then - ball)",
+        Figure used = Working.total(tanks);
+        Figure more = then.minus(now).minus(used);
+        Measure measure = Measure.of(USED_SUPPLIES, subject, then, limit);
+        Measure summed = tanks.isEmpty()
+                ? measure.worked("load = as planned + more", in("as planned", now, "kg"), in("more", more, "kg"))
+                : measure.worked(
+                                "load = as planned + tanks + more",
+                                in("as planned", now, "kg"),
+                                in("tanks", used, "kg"),
+                                in("more", more, "kg"))
+                        .worked(new Working.Sum("tanks", tanks));
+        measures.add(summed.worked(
+                        "more = share x (ball then - ball)",
                         in("share", more.dividedBy(left.ball().minus(ball)), ""),
                         in("ball then", left.ball(), "kg"),
                         in("ball", ball, "kg"))

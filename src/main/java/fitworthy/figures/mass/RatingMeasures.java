@@ -39,7 +39,7 @@ final class RatingMeasures implements Topic {
             "mass.raised", "whether the GVM is raised before or after first registration", Registration.class);
     private static final MeasureKind WHEELBASE_ADDED = number("mass.wheelbase-added", "mm", 0, "added wheelbase");
     private static final MeasureKind IN_STRETCH = MeasureKind.yesNo(
-            "mass.tank-in-stretch", "whether a tank of the maker's is listed where the frame is lengthened");
+            "mass.tank-in-stretch", "whether a tank of the maker's is placed where the frame is lengthened");
     private static final MeasureKind WHEELBASE_PLANNED = MeasureKind.yesNo(
             "mass.wheelbase-planned",
             "whether the cut is agreed, a weighing after it planned, and told what stands behind it");
