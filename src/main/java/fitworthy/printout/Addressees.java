@@ -60,7 +60,8 @@ final class Addressees {
 
     /** Who makes a thing: of a part its maker, else the one party that answers for it. @param of empty for any part */
     Addressee maker(String of) {
-        if (circuits.contains(of) && fitments.stream().noneMatch(part -> part.name().equals(of))) {
+        if (circuits.contains(of)
+                && fitments.stream().noneMatch(part -> part.name().equals(of))) {
             return new Addressee(Party.AUTO_ELECTRICIAN, "");
         }
         return switch (of) {

@@ -291,10 +291,9 @@ public final class Letters {
         List<String> loads = new ArrayList<>(
                 List.of(load("vehicle", LoadMeasures.LOADED, axles.total(), "GVM", loading, Vehicle.Ratings::gvm)));
         if (withAxles) {
-            loads.add(load(
-                    "front axle", LoadMeasures.AXLE, axles.front(), "limit", loading, Vehicle.Ratings::frontAxle));
             loads.add(
-                    load("rear axle", LoadMeasures.AXLE, axles.rear(), "limit", loading, Vehicle.Ratings::rearAxle));
+                    load("front axle", LoadMeasures.AXLE, axles.front(), "limit", loading, Vehicle.Ratings::frontAxle));
+            loads.add(load("rear axle", LoadMeasures.AXLE, axles.rear(), "limit", loading, Vehicle.Ratings::rearAxle));
         }
         if (loading.towing()) {
             loads.add(load(
@@ -323,7 +322,9 @@ public final class Letters {
                 && planned.known()
                 && made.value() != planned.value();
         Figure limit = raised ? made : planned;
-        String wanted = raised ? "; wanted " + Held.of(Measure.of(kind, what, load, planned)).limitText() : "";
+        String wanted = raised
+                ? "; wanted " + Held.of(Measure.of(kind, what, load, planned)).limitText()
+                : "";
         Measure measure = Measure.of(kind, what, load, limit);
         Held held = Held.of(measure);
         String tolerance = Digits.number(load.tolerance(), "kg", 0);

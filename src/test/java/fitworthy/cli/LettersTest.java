@@ -158,8 +158,7 @@ class LettersTest {
         String kit = "  - {name: Kit, kind: rating-upgrade, mass: 0 kg, gvm: 3300 kg, approval: in-service}\n";
         BatchTest.piped(box + kit, "letters", "-", "--to", "engineer")
                 .says("vehicle 3020 kg (GVM 3000 kg, over by 20 kg; wanted 3300 kg)");
-        BatchTest.piped(box, "letters", "-", "--to", "engineer")
-                .says("vehicle 3020 kg (GVM 3000 kg, over by 20 kg),");
+        BatchTest.piped(box, "letters", "-", "--to", "engineer").says("vehicle 3020 kg (GVM 3000 kg, over by 20 kg),");
     }
 
     @Test

@@ -140,7 +140,8 @@ class BuyTableTest {
         String late = printed(plain(DRAWERS + "ready-by: 2026-12-02\n"));
         assertTrue(
                 late.replaceAll("\\s+", " ")
-                        .contains("Latest order day: Drawers by 2026-11-24, to be ready by 2026-12-02; that day is past."),
+                        .contains(
+                                "Latest order day: Drawers by 2026-11-24, to be ready by 2026-12-02; that day is past."),
                 late);
         assertEquals(
                 "Drawers. Latest order day past: Drawers.",

@@ -167,8 +167,7 @@ final class FuelSystemMeasures implements Topic {
         measures.add(Measure.enough(
                         NEEDED_RESERVE,
                         "fuel aboard",
-                        FuelRange.litres(leg, most)
-                                .dividedBy(Figure.of(1, 0).minus(reserve)))
+                        FuelRange.litres(leg, most).dividedBy(Figure.of(1, 0).minus(reserve)))
                 .worked(
                         "needed = way x consumption / 100 / (1 - reserve)",
                         in("way", leg, "km"),

@@ -169,19 +169,19 @@ public final class MirrorViewMeasures implements Topic {
                 .filter(past ->
                         reach(side.mirror(), retracts).known() || !past.needed().isAtMost(cab));
         asked.ifPresent(past -> {
-                    Choice<YesNo> out = retracts ? mayStandOut(loading, side.mirror()) : Choice.of(YesNo.YES);
-                    Figure away = reach(side.mirror(), !out.is(YesNo.YES));
-                    boolean decides = !out.known() && !away.isAtLeast(past.needed());
-                    measures.add(Measure.of(
-                                    PAST_LOAD,
-                                    side.name(),
-                                    decides && side.mirror().reach().isAtLeast(past.needed())
-                                            ? Figure.missing(out.missing())
-                                            : away,
-                                    past.needed())
-                            .worked(past.working())
-                            .worked(drawnIn(side.mirror(), !out.is(YesNo.YES))));
-                });
+            Choice<YesNo> out = retracts ? mayStandOut(loading, side.mirror()) : Choice.of(YesNo.YES);
+            Figure away = reach(side.mirror(), !out.is(YesNo.YES));
+            boolean decides = !out.known() && !away.isAtLeast(past.needed());
+            measures.add(Measure.of(
+                            PAST_LOAD,
+                            side.name(),
+                            decides && side.mirror().reach().isAtLeast(past.needed())
+                                    ? Figure.missing(out.missing())
+                                    : away,
+                            past.needed())
+                    .worked(past.working())
+                    .worked(drawnIn(side.mirror(), !out.is(YesNo.YES))));
+        });
         return asked.map(Past::needed);
     }
 
@@ -310,10 +310,8 @@ public final class MirrorViewMeasures implements Topic {
             reaches.put(field, reach);
             asked.add(in(field.name(), reach, "mm"));
         }
-        Figure out = asked.stream()
-                .map(Working.Input::figure)
-                .filter(Figure::known)
-                .reduce(mirror.reach(), Figure::most);
+        Figure out =
+                asked.stream().map(Working.Input::figure).filter(Figure::known).reduce(mirror.reach(), Figure::most);
         List<Working.Input> glasses = new ArrayList<>();
         for (Field field : FIELDS) {
             Figure width = plan.practice(field.width());

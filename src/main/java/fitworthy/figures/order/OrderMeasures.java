@@ -64,7 +64,19 @@ public final class OrderMeasures implements Topic {
 
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(LOOP, REVERSED, BOOKED, READY, READY_LEAST, READY_IN_TURN, SLACK, WAIT, ONCE, READY_DAY, SOONER, WEIGHED);
+        return List.of(
+                LOOP,
+                REVERSED,
+                BOOKED,
+                READY,
+                READY_LEAST,
+                READY_IN_TURN,
+                SLACK,
+                WAIT,
+                ONCE,
+                READY_DAY,
+                SOONER,
+                WEIGHED);
     }
 
     @Override
@@ -157,8 +169,8 @@ public final class OrderMeasures implements Topic {
         if (order.loops().isEmpty()) {
             measures.add(Measure.of(READY_DAY, WHOLE, String.valueOf(order.readyDayAtLeast()), List.of())
                     .worked(order::table));
-            measures.add(Measure.of(SOONER, WHOLE, sooner(order, wanted), List.of())
-                    .worked(order::table));
+            measures.add(
+                    Measure.of(SOONER, WHOLE, sooner(order, wanted), List.of()).worked(order::table));
         }
         if (ready.isAtMost(limit)) {
             tasks.stream()

@@ -191,9 +191,7 @@ public final class WorkOrder {
 
     /** The same with every time that is not known taken as none, so that it cannot be sooner; nothing for a loop. */
     Optional<Figure> readyAtLeast() {
-        return loops.isEmpty()
-                ? ready(timesWith(task -> task.lead().or(Figure.ZERO)))
-                : Optional.empty();
+        return loops.isEmpty() ? ready(timesWith(task -> task.lead().or(Figure.ZERO))) : Optional.empty();
     }
 
     private Optional<Figure> ready(Map<Task, CriticalPath.Times> times) {

@@ -193,7 +193,9 @@ final class TyreChangeMeasures implements Topic {
 
     /** Whether the symbol of new tyres is, or may be, slower than the maker's. */
     private static boolean isSlower(Plan plan) {
-        return !plan.tyreSet().speed(plan.tables()).isAtLeast(plan.stockTyreSet().speed(plan.tables()));
+        return !plan.tyreSet()
+                .speed(plan.tables())
+                .isAtLeast(plan.stockTyreSet().speed(plan.tables()));
     }
 
     /**
