@@ -34,25 +34,36 @@ public final class OwnRemedies {
                 .collect(Collectors.toSet());
         return stops.stream()
                 .filter(group -> group.card().settledBy() != Settled.LESS_LOAD
-                        && !cleared.contains(group.worst().check()))
+                        && !cleared.contains(group.worst().check())
+                        && !isTold(group, mending))
                 .toList();
     }
 
-    /** Whether nothing is given up by one change. */
+    /** Whether no part or cargo is given up. */
     private static boolean keepsAll(Offer offer) {
-        return offer.changes().size() == 1
-                && offer.changes().stream()
-                        .noneMatch(change -> change instanceof Change.Drop
-                                || change instanceof Change.LeaveBehind
-                                || change instanceof Change.Choose && offer.kilograms() > 0);
+        return offer.changes().stream()
+                .noneMatch(change -> change instanceof Change.Drop
+                        || change instanceof Change.LeaveBehind
+                        || change instanceof Change.Choose && offer.kilograms() > 0);
+    }
+
+    /** Whether what puts it right is part of what was found. */
+    private static boolean isTold(Group<Finding> stop, Mending mending) {
+        return Stream.of(mending.best(), mending.offers(), mending.lighter())
+                .flatMap(List::stream)
+                .flatMap(offer -> offer.changes().stream())
+                .filter(Change.PutRight.class::isInstance)
+                .map(Change.PutRight.class::cast)
+                .anyMatch(right -> right.subject().equals(stop.worst().judged().subject())
+                        && stop.card().mendedBy().stream()
+                                .anyMatch(mended -> mended.by().equals(right.by())));
     }
 
     /** What each asks for, in a sentence; it was not worked out as a plan. */
     public static List<String> briefly(Advice planned, Mending mending) {
         return stops(planned, mending).stream()
-                .map(stop -> "What the stop itself asks for clears it: " + Wording.order(stop.worst())
-                        + (Wording.order(stop.worst()).endsWith(".") ? "" : ".") + " (" + ClearedWords.title(stop)
-                        + ".)")
+                .map(stop -> "What the stop itself asks for clears it: " + Wording.order(stop.worst()))
+                .map(told -> told.endsWith(".") ? told : told + ".")
                 .distinct()
                 .toList();
     }
