@@ -16,7 +16,8 @@ import java.util.stream.Stream;
 
 /**
  * Stops that what they ask for themselves clears, such as a smaller fuse or a second chain, where no change that was tried does
- * without giving something up. Not of what is too heavy: what to take off is what is searched for.
+ * without giving something up. Not of what is too heavy, for which what to take off is searched, nor of what is mended by an
+ * answer that the search tries.
  */
 public final class OwnRemedies {
 
@@ -35,7 +36,7 @@ public final class OwnRemedies {
         return stops.stream()
                 .filter(group -> group.card().settledBy() != Settled.LESS_LOAD
                         && !cleared.contains(group.worst().check())
-                        && !isTold(group, mending))
+                        && group.card().mendedBy().isEmpty())
                 .toList();
     }
 
@@ -45,18 +46,6 @@ public final class OwnRemedies {
                 .noneMatch(change -> change instanceof Change.Drop
                         || change instanceof Change.LeaveBehind
                         || change instanceof Change.Choose && offer.kilograms() > 0);
-    }
-
-    /** Whether what puts it right is part of what was found. */
-    private static boolean isTold(Group<Finding> stop, Mending mending) {
-        return Stream.of(mending.best(), mending.offers(), mending.lighter())
-                .flatMap(List::stream)
-                .flatMap(offer -> offer.changes().stream())
-                .filter(Change.PutRight.class::isInstance)
-                .map(Change.PutRight.class::cast)
-                .anyMatch(right -> right.subject().equals(stop.worst().judged().subject())
-                        && stop.card().mendedBy().stream()
-                                .anyMatch(mended -> mended.by().equals(right.by())));
     }
 
     /** What each asks for, in a sentence; it was not worked out as a plan. */
