@@ -119,11 +119,11 @@ public final class AlternativesPrintout {
                 "checks not made",
                 plans.stream(),
                 plan -> String.valueOf(plan.counts().notAssessed()));
-        row("of these could stop it", plans.stream(), plan -> String.valueOf(plan.open(Severity.STOP)));
         row(
                 "figures missing",
                 plans.stream(),
                 plan -> String.valueOf(plan.counts().figuresMissing()));
+        row("open checks that could stop it", plans.stream(), plan -> String.valueOf(plan.open(Severity.STOP)));
         deciding.forEach((id, severity) -> row(
                 id, plans.stream(), plan -> plan.faults().containsKey(id) ? Words.hyphenated(severity.name()) : "-"));
         for (String limit : limits) {

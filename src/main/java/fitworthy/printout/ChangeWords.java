@@ -13,7 +13,6 @@ import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.Key;
 import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.book.Book;
-import fitworthy.book.Buying.Settled;
 import fitworthy.book.Severity;
 import fitworthy.document.Page;
 import fitworthy.printout.words.SeverityWords;
@@ -26,6 +25,7 @@ import fitworthy.sheet.Sheet;
 import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -299,16 +299,16 @@ public final class ChangeWords {
                         .orElse("");
     }
 
-    /** What is too heavy and no single change clears, each stop once over the loadings, and what each needs. */
+    /** The stops that no single change clears, nor what they ask for themselves, each once over the loadings, and what each needs. */
     static List<String> withoutWay(Advice planned, Mending mending) {
         Set<Check> cleared = Stream.concat(
                         mending.ways().stream().map(way -> way.finding().check()),
                         mending.best().stream().flatMap(offer -> ClearedWords.gone(stops(planned), offer).stream()
                                 .map(group -> group.worst().check())))
-                .collect(Collectors.toSet());
+                .collect(Collectors.toCollection(HashSet::new));
+        OwnRemedies.stops(planned, mending).forEach(own -> cleared.add(own.worst().check()));
         return needs(stops(planned).stream()
-                .filter(group -> group.card().settledBy() == Settled.LESS_LOAD
-                        && !cleared.contains(group.worst().check()))
+                .filter(group -> !cleared.contains(group.worst().check()))
                 .toList());
     }
 }

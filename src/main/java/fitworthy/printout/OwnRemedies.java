@@ -16,7 +16,8 @@ import java.util.stream.Stream;
 
 /**
  * Stops that what they ask for themselves clears, such as a smaller fuse or a second chain, where no change that was tried does
- * without giving something up. Not of what is too heavy: what to take off is what is searched for.
+ * without giving something up. Not of what is too heavy, for which what to take off is searched, nor of what is mended by an
+ * answer that the search tries.
  */
 public final class OwnRemedies {
 
@@ -34,25 +35,24 @@ public final class OwnRemedies {
                 .collect(Collectors.toSet());
         return stops.stream()
                 .filter(group -> group.card().settledBy() != Settled.LESS_LOAD
-                        && !cleared.contains(group.worst().check()))
+                        && !cleared.contains(group.worst().check())
+                        && group.card().mendedBy().isEmpty())
                 .toList();
     }
 
-    /** Whether nothing is given up by one change. */
+    /** Whether no part or cargo is given up. */
     private static boolean keepsAll(Offer offer) {
-        return offer.changes().size() == 1
-                && offer.changes().stream()
-                        .noneMatch(change -> change instanceof Change.Drop
-                                || change instanceof Change.LeaveBehind
-                                || change instanceof Change.Choose && offer.kilograms() > 0);
+        return offer.changes().stream()
+                .noneMatch(change -> change instanceof Change.Drop
+                        || change instanceof Change.LeaveBehind
+                        || change instanceof Change.Choose && offer.kilograms() > 0);
     }
 
     /** What each asks for, in a sentence; it was not worked out as a plan. */
     public static List<String> briefly(Advice planned, Mending mending) {
         return stops(planned, mending).stream()
-                .map(stop -> "What the stop itself asks for clears it: " + Wording.order(stop.worst())
-                        + (Wording.order(stop.worst()).endsWith(".") ? "" : ".") + " (" + ClearedWords.title(stop)
-                        + ".)")
+                .map(stop -> "What the stop itself asks for clears it: " + Wording.order(stop.worst()))
+                .map(told -> told.endsWith(".") ? told : told + ".")
                 .distinct()
                 .toList();
     }

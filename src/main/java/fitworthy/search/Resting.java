@@ -35,15 +35,29 @@ final class Resting {
     /** By canopy, what is off wherever it is. */
     private final Map<String, Set<String>> offWith = new HashMap<>();
 
-    private final List<String> mayStand;
-    /** What stands on the only roof rack, though no {@code in} says so, by its name. */
+    /** By the only roof rack, the parts and the cargo that stand on it though no {@code in} says so. */
     private final Map<String, Set<String>> onRack;
+
+    private final Map<String, Set<String>> cargoOnRack;
 
     /** @param planned the sheet with only the chosen parts in it */
     Resting(Sheet planned) {
-        mayStand = planned.fitments().stream().map(Fitment::name).toList();
         contents = new Contents(planned.fitments(), planned.tanks());
-        onRack = onRack(planned);
+        Optional<String> rack = rackForAll(planned);
+        onRack = rack.map(name -> Map.of(
+                        name,
+                        names(planned.fitments().stream()
+                                .filter(part -> isOnRoof(part)
+                                        && !part.isDone()
+                                        && part.in().isEmpty())
+                                .map(Fitment::name))))
+                .orElse(Map.of());
+        cargoOnRack = rack.map(name -> Map.of(
+                        name,
+                        names(planned.cargo().stream()
+                                .filter(load -> isOnRoof(load) && load.in().isEmpty())
+                                .map(Sheet.Load::name))))
+                .orElse(Map.of());
         Set<String> mayGo = new LinkedHashSet<>();
         for (Fitment part : planned.fitments()) {
             Kind kind = part.kind();
@@ -97,54 +111,41 @@ final class Resting {
     }
 
     /**
-     * What is on the roof beside a single rack stands on that, as {@code RackLoad} counts it, unless something there says that it
-     * does. What is on the vehicle already stood there without it.
+     * The single rack, on which stands what is on the roof, as {@code RackLoad} counts it; none where something there says that it
+     * stands on it. What is on the vehicle already stood there without it.
      */
-    private Map<String, Set<String>> onRack(Sheet planned) {
+    private Optional<String> rackForAll(Sheet planned) {
         List<String> racks = planned.fitments().stream()
                 .filter(part -> part.kind() == Kind.ROOF_RACK && !part.roof().is(YesNo.NO))
                 .map(Fitment::name)
                 .toList();
-        if (racks.size() != 1) {
-            return Map.of();
-        }
-        List<Fitment> parts = planned.fitments().stream()
-                .filter(part ->
-                        part.kind() != Kind.ROOF_RACK && Masses.onRoof(part).is(YesNo.YES))
-                .toList();
-        List<Sheet.Load> loads = planned.cargo().stream()
-                .filter(load -> Masses.onRoof(load).is(YesNo.YES))
-                .toList();
         Set<String> told = contents.with(racks);
-        boolean saysSo = parts.stream().anyMatch(part -> told.contains(part.name()))
-                || loads.stream().anyMatch(load -> told.contains(load.in()));
-        return saysSo
-                ? Map.of()
-                : Map.of(
-                        racks.get(0),
-                        Stream.concat(
-                                        parts.stream()
-                                                .filter(part -> !part.isDone()
-                                                        && part.in().isEmpty())
-                                                .map(Fitment::name),
-                                        loads.stream()
-                                                .filter(load -> load.in().isEmpty())
-                                                .map(Sheet.Load::name))
-                                .collect(Collectors.toCollection(LinkedHashSet::new)));
+        boolean saysSo = planned.fitments().stream().anyMatch(part -> isOnRoof(part) && told.contains(part.name()))
+                || planned.cargo().stream().anyMatch(load -> isOnRoof(load) && told.contains(load.in()));
+        return racks.size() == 1 && !saysSo ? Optional.of(racks.get(0)) : Optional.empty();
+    }
+
+    private static boolean isOnRoof(Fitment part) {
+        return part.kind() != Kind.ROOF_RACK && Masses.onRoof(part).is(YesNo.YES);
+    }
+
+    private static boolean isOnRoof(Sheet.Load load) {
+        return Masses.onRoof(load).is(YesNo.YES);
+    }
+
+    private static Set<String> names(Stream<String> names) {
+        return names.collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     /** Which of some cargo stands in or on these parts. */
     List<String> cargo(List<Sheet.Load> some, Set<String> parts) {
         return some.stream()
-                .filter(load -> parts.contains(load.in()) || isOnRack(load.name(), parts))
+                .filter(load -> parts.contains(load.in())
+                        || cargoOnRack.entrySet().stream()
+                                .anyMatch(rack -> parts.contains(rack.getKey())
+                                        && rack.getValue().contains(load.name())))
                 .map(Sheet.Load::name)
                 .toList();
-    }
-
-    private boolean isOnRack(String name, Set<String> parts) {
-        return onRack.entrySet().stream()
-                .anyMatch(
-                        rack -> parts.contains(rack.getKey()) && rack.getValue().contains(name));
     }
 
     /** These parts with all that goes with them. */
@@ -163,7 +164,11 @@ final class Resting {
                     gone.addAll(others);
                 }
             });
-            mayStand.stream().filter(name -> isOnRack(name, gone)).forEach(gone::add);
+            onRack.forEach((rack, others) -> {
+                if (gone.contains(rack)) {
+                    gone.addAll(others);
+                }
+            });
             gone.addAll(contents.with(gone));
         } while (gone.size() > before);
         return gone;

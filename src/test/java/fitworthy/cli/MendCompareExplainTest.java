@@ -396,7 +396,7 @@ class MendCompareExplainTest {
                 .says(
                         "Fewest stops, and of those the fewest changes: plan 1. A check that is not made counts as the worst"
                                 + " that it could find.");
-        assertEquals(List.of("0", "2"), row(compared, "of these could stop it"));
+        assertEquals(List.of("0", "2"), row(compared, "open checks that could stop it"));
         String known =
                 ", airbag-statement: yes, marked: yes, sensors: none-fitted, plate-visible: yes, lamps-visible: yes";
         Ran.of(
