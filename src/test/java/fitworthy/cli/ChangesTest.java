@@ -280,8 +280,8 @@ class ChangesTest {
         edit(now.resolve("sources.yaml"), "seen: the page; written for businesses", "seen: the whole page");
         edit(
                 now.resolve("book.yaml"),
-                "  nz: {name: New Zealand, parent: any}",
-                "  nz: {name: Both islands, parent: any}");
+                "  au-wa: {name: Western Australia, parent: au}",
+                "  au-wa: {name: The West, parent: au}");
         edit(now.resolve("book.yaml"), "edition: \"2026.11\"", "edition: \"2027.07\"");
         edit(now.resolve("book.yaml"), "memory: 180 days", "memory: 10 weeks");
         edit(now.resolve("tables/load-index.csv"), "100,800 kg", "100,801 kg");
@@ -289,7 +289,7 @@ class ChangesTest {
                 List.of(
                         "source changed council-water-carriers  : seen the page; written for businesses>the whole page",
                         "source added zz-new  : seen ->all of it, title ->A new leaflet",
-                        "region changed nz  : name New Zealand>Both islands",
+                        "region changed au-wa  : name Western Australia>The West",
                         "table changed load-index  : 100 800 kg>801 kg",
                         "cover changed book  : edition 2026.11>2027.07, review memory 180 days>70 days"),
                 told());
