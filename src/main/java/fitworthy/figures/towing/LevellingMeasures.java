@@ -88,11 +88,11 @@ final class LevellingMeasures implements Topic {
                             hitch,
                             left.ball().missingWith(share, share.plus(share.times(off.dividedBy(left.ball())))))
                     .worked(
-                            "left = share x (1 + off / ball)",
+                            "left = share x (1 + off / ball then)",
                             in("share", share, "%"),
                             in("off", off, "kg"),
-                            in("ball", left.ball(), "kg"))
-                    .worked(load.working("ball", left)));
+                            in("ball then", left.ball(), "kg"))
+                    .worked(load.working("ball then", left)));
         }
     }
 
