@@ -306,7 +306,8 @@ public final class ChangeWords {
                         mending.best().stream().flatMap(offer -> ClearedWords.gone(stops(planned), offer).stream()
                                 .map(group -> group.worst().check())))
                 .collect(Collectors.toCollection(HashSet::new));
-        OwnRemedies.stops(planned, mending).forEach(own -> cleared.add(own.worst().check()));
+        OwnRemedies.stops(planned, mending)
+                .forEach(own -> cleared.add(own.worst().check()));
         return needs(stops(planned).stream()
                 .filter(group -> !cleared.contains(group.worst().check()))
                 .toList());
