@@ -148,8 +148,7 @@ class BuyTableTest {
                 "Drawers. Latest order day past: Drawers.",
                 BuyTable.now(plain(told + "ready-by: 2026-12-02\n")).orElseThrow());
         assertEquals(
-                "Drawers.",
-                BuyTable.now(plain(told + "ready-by: 2026-12-03\n")).orElseThrow());
+                "Drawers.", BuyTable.now(plain(told + "ready-by: 2026-12-03\n")).orElseThrow());
     }
 
     /** The bar lacks what it does to the airbags. */
