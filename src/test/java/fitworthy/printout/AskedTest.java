@@ -206,12 +206,8 @@ class AskedTest {
     /** Not of a maker, whom a circuit does not have, and by which of its fuses. */
     @Test
     void ofACircuitTheElectricianIsAsked() throws FaultsException {
-        Advice advice = advice(
-                """
-                circuits:
-                  - {name: Charger feed, from: starter battery, to: House, current: 40 A, length: 6 m, area: 16 mm2,
-                     fuse: {rating: 60 A, distance: 200 mm}}
-                """);
+        Advice advice =
+                advice("circuits: [{name: Charger feed, current: 40 A, fuse: {rating: 60 A, distance: 200 mm}}]");
         Addressees addressees =
                 new Addressees(advice.sheet().planned(), advice.book().tables().shopWords());
         assertEquals("the auto electrician", addressees.maker("Charger feed").words());
