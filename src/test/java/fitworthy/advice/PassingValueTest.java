@@ -20,6 +20,7 @@ import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import fitworthy.source.Trees;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -74,12 +75,21 @@ class PassingValueTest {
                         + field);
     }
 
+    /** The planned set that stands farthest towards an axle, else the ones that the vehicle came with. */
+    private static String tyresAt(Sheet sheet, String axle) {
+        Comparator<Fitment> place = Comparator.comparingDouble(
+                each -> each.at().map(at -> at.x().value()).orElse(0.0));
+        return sheet.planned().fitments().stream()
+                .filter(each -> each.kind() == Fitment.Kind.TYRES)
+                .min(axle.startsWith("front") ? place : place.reversed())
+                .map(each -> "fitments." + each.name() + ".")
+                .orElse("vehicle.tyres.");
+    }
+
     private static Passing tyres(String measure) {
-        BiFunction<Sheet, String, String> tyres =
-                planned(measure, Fitment.Kind.TYRES, "vehicle.tyres", ".").path();
         return new Passing(
                 measure,
-                (sheet, subject) -> tyres.apply(sheet, subject)
+                (sheet, subject) -> tyresAt(sheet, subject)
                         + (subject.equals("rear axle")
                                         && sheet.vehicle().wheels().dualRear().is(YesNo.YES)
                                 ? "dual-load-index"

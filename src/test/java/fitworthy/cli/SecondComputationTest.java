@@ -916,10 +916,11 @@ class SecondComputationTest {
 
     @Test
     void reachThatWouldPass() {
-        String far = String.format(Locale.ROOT, "reaches %.0f mm from the centre line", neededReach(4, 20));
-        assertTrue(remedy(TOURING, "mirrors.field-narrow", LEFT, "towing").contains(far), far);
-        String near = String.format(Locale.ROOT, "reaches %.0f mm from the centre line", neededReach(1, 4));
-        assertTrue(remedy(TOURING, "mirrors.near-narrow", LEFT, "towing").contains(near), near);
+        // The mirror that shows enough far behind shows enough close behind too, and both findings ask for that one.
+        double both = Math.max(neededReach(4, 20), neededReach(1, 4));
+        String enough = String.format(Locale.ROOT, "reaches %.0f mm from the centre line", both);
+        assertTrue(remedy(TOURING, "mirrors.field-narrow", LEFT, "towing").contains(enough), enough);
+        assertTrue(remedy(TOURING, "mirrors.near-narrow", LEFT, "towing").contains(enough), enough);
     }
 
     // ---- body and front

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.DoubleBinaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -150,17 +151,22 @@ final class WorkedOut {
                     case "tan" -> Math.tan(Math.toRadians(first));
                     case "atan" -> Math.toDegrees(Math.atan(first));
                     case "asin" -> Math.toDegrees(Math.asin(first));
-                    case "min" -> Math.min(first, second());
-                    case "max" -> Math.max(first, second());
+                    case "min" -> others(first, Math::min);
+                    case "max" -> others(first, Math::max);
                     default ->
                         throw new IllegalStateException("no function or figure is called " + name + " in " + text);
                 };
         return closed(value, ")");
     }
 
-    private double second() {
+    /** Of one figure alone nobody writes the least or the most. */
+    private double others(double first, DoubleBinaryOperator chosen) {
         closed(0, ", ");
-        return sum();
+        double value = chosen.applyAsDouble(first, sum());
+        while (taken(", ")) {
+            value = chosen.applyAsDouble(value, sum());
+        }
+        return value;
     }
 
     private double closed(double value, String by) {

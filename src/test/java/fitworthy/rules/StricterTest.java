@@ -33,8 +33,9 @@ class StricterTest {
         assertTrue(told > 50, "told " + told);
         // Compared by two rules in different ways, or by none: the distances at which a mirror's field is worked out,
         // the share from which a figure is asked, how panels rise in the cold, how far above its middle a top may be,
-        // and
-        // how many straps there is room for.
+        // how many straps there is room for, whether a kit can be approved or a fifth wheel needs chains, and from
+        // which
+        // mass on another rule takes over.
         assertEquals(
                 Set.of(
                         "across.reach-most",
@@ -43,11 +44,16 @@ class StricterTest {
                         "electrical.panel-rise",
                         "fuel.exhaust-gap-floor",
                         "intake.velocity-most",
+                        "mass.rerating-refused",
                         "mirrors.far-distance",
                         "mirrors.near-distance",
                         "recovery.winch-factor",
                         "suspension.lift-certified-most",
+                        "towing.fifth-wheel-chains",
+                        "towing.levelling-share-most",
+                        "towing.no-breakaway-mass-most",
                         "towing.nose-up-far-most",
+                        "towing.unbraked-mass-most",
                         "tyres.passenger-divisor"),
                 untold);
     }

@@ -352,7 +352,7 @@ class EveryFieldTest {
             }
             case DATE -> List.of("2019-07-08", "2026-11-20", "2031-01-02");
             case MONEY -> List.of("7.00 AUD");
-            default -> field.name().equals("region") ? List.of("au-sa", "us") : List.of("another");
+            default -> field.name().equals("region") ? List.of("au-sa", "us") : List.of("another", "Main tank");
         };
     }
 

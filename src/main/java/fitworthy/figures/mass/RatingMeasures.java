@@ -154,16 +154,19 @@ final class RatingMeasures implements Topic {
         plan.sheet().tanks().stream()
                 .filter(tank -> tank.stock().is(YesNo.YES))
                 .filter(tank ->
-                        tank.at().x().isAbove(Figure.ZERO) && tank.at().x().isBelow(plan.wheelbase()))
-                .forEach(tank -> {
-                    Figure x = tank.at().x();
-                    measures.add(Measure.of(
-                            IN_STRETCH,
-                            tank.name(),
-                            cut.known()
-                                    ? Choice.yesNo(x.isAbove(cut) && x.isBelow(end))
-                                    : Choice.missing(cut.missing().get(0))));
-                });
+                        !tank.at().x().isAtMost(Figure.ZERO) && !tank.at().x().isAtLeast(plan.wheelbase()))
+                .forEach(tank -> measures.add(
+                        Measure.of(IN_STRETCH, tank.name(), between(tank.at().x(), cut, end))));
+    }
+
+    /** Whether a place is behind the one and ahead of the other; no where one of the two is known not to be so. */
+    private static Choice<YesNo> between(Figure x, Figure cut, Figure end) {
+        Figure known = x.missingWith(cut, x.missingWith(end, x));
+        return x.isAtMost(cut) || x.isAtLeast(end)
+                ? Choice.of(YesNo.NO)
+                : known.known()
+                        ? Choice.of(YesNo.YES)
+                        : Choice.missing(known.missing().get(0));
     }
 
     private static Choice<?> raised(Choice<YesNo> registered) {

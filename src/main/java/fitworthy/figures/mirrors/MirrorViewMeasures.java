@@ -143,7 +143,7 @@ public final class MirrorViewMeasures implements Topic {
                 ? Measure.of(kind, side.name(), figures.get(0).figure())
                 : Measure.of(kind, side.name(), greatest(known))
                         .worked(
-                                "most = max(%s)"
+                                (known.size() == 1 ? "most = %s" : "most = max(%s)")
                                         .formatted(known.stream()
                                                 .map(Working.Input::name)
                                                 .collect(Collectors.joining(", "))),

@@ -188,6 +188,7 @@ public final class OrderMeasures implements Topic {
     /** As what is to be got. */
     private static String sooner(WorkOrder order, LocalDate wanted) {
         return order.sooner(wanted)
+                .filter(parts -> !parts.isEmpty())
                 .map(parts -> Words.few(
                         parts.entrySet().stream()
                                 .map(part -> "%s by %s (in %d days, not %d)"
