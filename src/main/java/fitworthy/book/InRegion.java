@@ -25,8 +25,8 @@ final class InRegion {
 
     Card card(Card card) {
         Card worded = card.in(lineage);
-        Card asking = worded.asking(
-                worded.ask().stream().map(this::there).distinct().toList());
+        Card asking =
+                worded.asking(worded.ask().stream().map(this::there).distinct().toList());
         return ofLaw(card) ? home(asking) : asking;
     }
 
@@ -41,15 +41,12 @@ final class InRegion {
 
     /** Whether it says what may drive on a road, and not what holds or carries, which is alike everywhere. */
     private static boolean ofLaw(Card card) {
-        return Stream.concat(
-                        card.ask().stream(),
-                        card.inRegion().stream().flatMap(own -> own.ask().stream()))
+        return Stream.concat(card.ask().stream(), card.inRegion().stream().flatMap(own -> own.ask().stream()))
                 .anyMatch(ask -> Party.CERTIFYING.contains(ask.party().value()));
     }
 
     private Card home(Card card) {
-        List<String> kept =
-                card.sources().stream().filter(id -> !isForeign(id)).toList();
+        List<String> kept = card.sources().stream().filter(id -> !isForeign(id)).toList();
         boolean published = card.basis().is(Basis.PUBLISHED) || card.basis().is(Basis.PUBLISHED_SECONDHAND);
         boolean lost = kept.isEmpty() && !card.sources().isEmpty() && published;
         return card.resting(lost ? Basis.ELSEWHERE : card.basis().value(), kept);
@@ -60,8 +57,9 @@ final class InRegion {
         Optional<String> here = country(lineage);
         return here.isPresent()
                 && regions.entrySet().stream()
-                        .filter(region ->
-                                sources.get(id).title().contains(region.getValue().name()))
+                        .filter(region -> sources.get(id)
+                                .title()
+                                .contains(region.getValue().name()))
                         .max(Comparator.comparingInt(
                                 region -> region.getValue().name().length()))
                         .flatMap(region -> country(PracticeValues.lineage(regions, region.getKey())))

@@ -56,8 +56,8 @@ public final class CertificateTables {
                                 text("Bring", 20)),
                         ranked.stream()
                                 .flatMap(one -> one.group().card().ask().stream()
-                                        .filter(ask ->
-                                                Party.CERTIFYING.contains(ask.party().value()))
+                                        .filter(ask -> Party.CERTIFYING.contains(
+                                                ask.party().value()))
                                         .map(ask -> asked(one, ask)))
                                 .toList())
                 .unlessEmpty());

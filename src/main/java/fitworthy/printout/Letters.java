@@ -54,25 +54,19 @@ public final class Letters {
 
     /** Whom the loads of the axles concern beside the whole mass. */
     private static final Set<Party> NEED_AXLES =
-            Set.of(
-                    Party.ENGINEER,
-                    Party.LOW_VOLUME_CERTIFIER,
-                    Party.AUTHORITY,
-                    Party.TYRE_FITTER,
-                    Party.WEIGHBRIDGE);
+            Set.of(Party.ENGINEER, Party.LOW_VOLUME_CERTIFIER, Party.AUTHORITY, Party.TYRE_FITTER, Party.WEIGHBRIDGE);
 
     private static final Set<Party> NEED_PLAN =
             Set.of(Party.VEHICLE_MAKER, Party.ENGINEER, Party.LOW_VOLUME_CERTIFIER, Party.AUTHORITY, Party.INSURER);
     /** Who has to know whose vehicle it is. */
-    private static final Set<Party> NEED_CUSTOMER =
-            Set.of(
-                    Party.CUSTOMER,
-                    Party.BUILDER,
-                    Party.ENGINEER,
-                    Party.LOW_VOLUME_CERTIFIER,
-                    Party.AUTHORITY,
-                    Party.INSURER,
-                    Party.POLICE);
+    private static final Set<Party> NEED_CUSTOMER = Set.of(
+            Party.CUSTOMER,
+            Party.BUILDER,
+            Party.ENGINEER,
+            Party.LOW_VOLUME_CERTIFIER,
+            Party.AUTHORITY,
+            Party.INSURER,
+            Party.POLICE);
     /** Who does not look at what the trade compares. */
     private static final Set<Party> NO_FIGURES =
             Set.of(Party.CUSTOMER, Party.INSURER, Party.POLICE, Party.WEIGHBRIDGE, Party.ROUTE);

@@ -1,15 +1,15 @@
 package fitworthy.printout;
 
 import fitworthy.advice.Advice;
+import fitworthy.advice.RoomLeft;
 import fitworthy.advice.RoomLeft.Figured;
 import fitworthy.advice.RoomLeft.InLoading;
-import fitworthy.advice.RoomLeft;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.room.RoomMeasures;
-import fitworthy.printout.words.Digits.Held;
 import fitworthy.printout.words.Digits;
+import fitworthy.printout.words.Digits.Held;
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.MassDetails.RatingUpgrade;
 import fitworthy.sheet.Sheet;

@@ -13,7 +13,11 @@ import java.util.Optional;
 /** The vehicle as its maker built it. */
 public record Vehicle(
         @Field(value = "what to call it", needed = true, printed = true, example = "Tarrenby 3.0 wagon") String name,
-        @Field(value = "its class in letters, or passenger car, MPV or truck", find = "the registration papers", example = "MC") String category,
+        @Field(
+                        value = "its class in letters, or passenger car, MPV or truck",
+                        find = "the registration papers",
+                        example = "MC")
+                String category,
         @Field(
                         value = "the day it was first registered, or will be; asked where a rule goes by it",
                         find = "the registration papers",

@@ -54,7 +54,11 @@ class CardWordsTest {
         CardWords words = new CardWords(
                 new BookParts(
                         Path.of("rules"),
-                        Map.of("au", new Region("Australia", "", "", List.of()), "au-sa", new Region("South Australia", "au", "", List.of())),
+                        Map.of(
+                                "au",
+                                new Region("Australia", "", "", List.of()),
+                                "au-sa",
+                                new Region("South Australia", "au", "", List.of())),
                         cards,
                         Map.of(),
                         Map.of(),

@@ -278,10 +278,7 @@ class ChangesTest {
                 Files.readString(now.resolve("sources.yaml"))
                         + "\nzz-new:\n  title: A new leaflet\n  seen: all of it\n");
         edit(now.resolve("sources.yaml"), "seen: the page; written for businesses", "seen: the whole page");
-        edit(
-                now.resolve("book.yaml"),
-                "  nz: {name: New Zealand, parent: any}",
-                "  nz: {name: Both islands, parent: any}");
+        edit(now.resolve("book.yaml"), "    name: New Zealand", "    name: Both islands");
         edit(now.resolve("book.yaml"), "edition: \"2026.11\"", "edition: \"2027.07\"");
         edit(now.resolve("book.yaml"), "memory: 180 days", "memory: 10 weeks");
         edit(now.resolve("tables/load-index.csv"), "100,800 kg", "100,801 kg");

@@ -33,8 +33,8 @@ class StricterTest {
         assertTrue(told > 50, "told " + told);
         // Compared by two rules in different ways, or by none: the distances at which a mirror's field is worked out,
         // the share from which a figure is asked, how panels rise in the cold, how far above its middle a top may be,
-        // and
-        // how many straps there is room for.
+        // how many straps there is room for, whether a kit is refused or its approval asked, what chains a fifth wheel
+        // needs, and the mass from which no camper's own limit counts any more.
         assertEquals(
                 Set.of(
                         "across.reach-most",
@@ -43,11 +43,14 @@ class StricterTest {
                         "electrical.panel-rise",
                         "fuel.exhaust-gap-floor",
                         "intake.velocity-most",
+                        "mass.rerating-refused",
                         "mirrors.far-distance",
                         "mirrors.near-distance",
                         "recovery.winch-factor",
                         "suspension.lift-certified-most",
+                        "towing.fifth-wheel-chains",
                         "towing.nose-up-far-most",
+                        "towing.unbraked-mass-most",
                         "tyres.passenger-divisor"),
                 untold);
     }
