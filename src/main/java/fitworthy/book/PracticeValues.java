@@ -5,7 +5,6 @@ import fitworthy.quantity.Choice;
 import fitworthy.rules.RuleText;
 import fitworthy.rules.Stricter;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableSet;
@@ -57,7 +56,7 @@ final class PracticeValues {
     EffectiveRules at(String region, LocalDate day) {
         LocalDate begun = Objects.requireNonNullElse(changes.floor(day), LocalDate.MIN);
         return looked.computeIfAbsent(region, fresh -> new ConcurrentHashMap<>())
-                .computeIfAbsent(begun, first -> inForce(lineage(regions, region), begun));
+                .computeIfAbsent(begun, first -> inForce(Region.lineage(regions, region), begun));
     }
 
     private EffectiveRules inForce(List<String> lineage, LocalDate begun) {
@@ -147,15 +146,5 @@ final class PracticeValues {
                                 value,
                                 Optional.empty())))
                 .orElseGet(Lookup.NotRecorded::new);
-    }
-
-    static List<String> lineage(Map<String, Region> regions, String region) {
-        List<String> lineage = new ArrayList<>();
-        for (String each = region;
-                each != null && !each.isEmpty();
-                each = regions.get(each).parent()) {
-            lineage.add(each);
-        }
-        return lineage;
     }
 }
