@@ -171,7 +171,7 @@ public record Book(
 
     /** A region and the regions whose values hold where it records none, nearest first. */
     public List<String> lineage(String region) {
-        return PracticeValues.lineage(regions, region);
+        return Region.lineage(regions, region);
     }
 
     /**

@@ -62,7 +62,7 @@ final class InRegion {
                                 .contains(region.getValue().name()))
                         .max(Comparator.comparingInt(
                                 region -> region.getValue().name().length()))
-                        .flatMap(region -> country(PracticeValues.lineage(regions, region.getKey())))
+                        .flatMap(region -> country(Region.lineage(regions, region.getKey())))
                         .filter(country -> !country.equals(here.get()))
                         .isPresent();
     }

@@ -5,7 +5,6 @@ import fitworthy.quantity.Choice;
 import fitworthy.rules.RuleText;
 import fitworthy.rules.Stricter;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableSet;
@@ -77,7 +76,7 @@ final class PracticeValues {
     }
 
     private EffectiveRules inForce(Asked asked) {
-        List<String> lineage = lineage(regions, asked.region());
+        List<String> lineage = Region.lineage(regions, asked.region());
         LocalDate begun = asked.begun();
         Map<String, Lookup> values = new TreeMap<>();
         for (String id : practice.keySet()) {
@@ -172,15 +171,5 @@ final class PracticeValues {
                                 value,
                                 Optional.empty())))
                 .orElseGet(Lookup.NotRecorded::new);
-    }
-
-    static List<String> lineage(Map<String, Region> regions, String region) {
-        List<String> lineage = new ArrayList<>();
-        for (String each = region;
-                each != null && !each.isEmpty();
-                each = regions.get(each).parent()) {
-            lineage.add(each);
-        }
-        return lineage;
     }
 }

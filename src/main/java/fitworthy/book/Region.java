@@ -2,7 +2,9 @@ package fitworthy.book;
 
 import fitworthy.quantity.Choice;
 import fitworthy.schema.Field;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** A region. Its id is the key it stands under. */
 public record Region(
@@ -25,4 +27,14 @@ public record Region(
     public record Instead(
             @Field(value = "who is not there", needed = true) Choice<Party> of,
             @Field(value = "who is asked", needed = true) Choice<Party> ask) {}
+
+    static List<String> lineage(Map<String, Region> regions, String region) {
+        List<String> lineage = new ArrayList<>();
+        for (String each = region;
+                each != null && !each.isEmpty();
+                each = regions.get(each).parent()) {
+            lineage.add(each);
+        }
+        return lineage;
+    }
 }

@@ -278,10 +278,7 @@ class ChangesTest {
                 Files.readString(now.resolve("sources.yaml"))
                         + "\nzz-new:\n  title: A new leaflet\n  seen: all of it\n");
         edit(now.resolve("sources.yaml"), "seen: the page; written for businesses", "seen: the whole page");
-        edit(
-                now.resolve("book.yaml"),
-                "  au-wa: {name: Western Australia, parent: au}",
-                "  au-wa: {name: The West, parent: au}");
+        edit(now.resolve("book.yaml"), "    name: New Zealand", "    name: Both islands");
         edit(now.resolve("book.yaml"), "edition: \"2026.11\"", "edition: \"2027.07\"");
         edit(now.resolve("book.yaml"), "memory: 180 days", "memory: 10 weeks");
         edit(now.resolve("tables/load-index.csv"), "100,800 kg", "100,801 kg");
@@ -289,7 +286,7 @@ class ChangesTest {
                 List.of(
                         "source changed council-water-carriers  : seen the page; written for businesses>the whole page",
                         "source added zz-new  : seen ->all of it, title ->A new leaflet",
-                        "region changed au-wa  : name Western Australia>The West",
+                        "region changed nz  : name New Zealand>Both islands",
                         "table changed load-index  : 100 800 kg>801 kg",
                         "cover changed book  : edition 2026.11>2027.07, review memory 180 days>70 days"),
                 told());

@@ -33,9 +33,8 @@ class StricterTest {
         assertTrue(told > 50, "told " + told);
         // Compared by two rules in different ways, or by none: the distances at which a mirror's field is worked out,
         // the share from which a figure is asked, how panels rise in the cold, how far above its middle a top may be,
-        // how many straps there is room for, whether a kit can be approved or a fifth wheel needs chains, and from
-        // which
-        // mass on another rule takes over.
+        // how many straps there is room for, whether a kit is refused or its approval asked, what chains a fifth wheel
+        // needs, and the mass from which no camper's own limit counts any more.
         assertEquals(
                 Set.of(
                         "across.reach-most",
