@@ -136,7 +136,8 @@ class WorsePlanTest {
                     "across\\.(supplies|tanks)-.*",
                     "what is passed as planned is a stop of its own"),
             Relief.of("trailer\\.ball", "towing\\.bars-stiff", "stiff bars suit a heavier ball"),
-            Relief.of("trailer\\.ball", "towing\\.levelling-tightens", "of a heavier ball supplies take a smaller share"),
+            Relief.of(
+                    "trailer\\.ball", "towing\\.levelling-tightens", "of a heavier ball supplies take a smaller share"),
             Relief.of("tanks\\.N\\.capacity", "mass\\..*|across\\.tanks-.*|water\\.(one-tank|surges)", "less is in it"),
             Relief.of(
                     "trailer\\.ball",
