@@ -77,8 +77,7 @@ public record HouseUse(List<Practice> values, List<House.SetSeverity> severities
             ended.add(new Ended(entry, retired.get()));
             return;
         }
-        Practice now = advice.book().lookup(value.practice(), advice.sheet())
-                        instanceof Practice.Lookup.Found found
+        Practice now = advice.book().lookup(value.practice(), advice.sheet()) instanceof Practice.Lookup.Found found
                 ? found.practice()
                 : null;
         boolean inForce = now != null

@@ -14,8 +14,7 @@ record RecordedPractice(Book book, Sheet sheet) {
 
     /** A practice value as a figure; missing where none is recorded or applies. */
     Figure figure(PracticeId asked) {
-        return book.lookup(asked.id(), sheet)
-                        instanceof Practice.Lookup.Found found
+        return book.lookup(asked.id(), sheet) instanceof Practice.Lookup.Found found
                 ? Figure.of(found.practice().value(), 0)
                 : Figure.missing(lacking(asked.id()));
     }

@@ -104,9 +104,7 @@ public record DatedLimit(
     /** The same for a vehicle first registered on a day; of two that begin together the one for newer vehicles. */
     private Optional<Value> begun(String region, LocalDate day, LocalDate registered) {
         return values.stream()
-                .filter(value -> value.region().equals(region)
-                        && !value.from().isAfter(day)
-                        && value.isFor(registered))
+                .filter(value -> value.region().equals(region) && !value.from().isAfter(day) && value.isFor(registered))
                 .max(Comparator.comparing(Value::from)
                         .thenComparing(Value::registeredFrom, Comparator.nullsFirst(Comparator.naturalOrder())));
     }

@@ -172,7 +172,7 @@ final class Unconfirmed {
                         .map(value -> new Row(
                                 List.of(
                                         entry.getKey(),
-                                        value.from().toString(),
+                                        value.since(),
                                         value.value(),
                                         entry.getValue().meaning() + "; " + entries.known(entry.getKey(), value)),
                                 entries.target(entry.getKey()),

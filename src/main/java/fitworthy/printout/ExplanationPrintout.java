@@ -186,8 +186,7 @@ public final class ExplanationPrintout {
     }
 
     private void practice(String id) {
-        Practice.Lookup lookup =
-                advice.book().lookup(id, advice.sheet());
+        Practice.Lookup lookup = advice.book().lookup(id, advice.sheet());
         String named = id;
         String text = "nothing recorded for this region and day";
         if (lookup instanceof Practice.Lookup.Ended ended) {
@@ -210,10 +209,7 @@ public final class ExplanationPrintout {
         String loading = key(each).isEmpty() ? "" : ", " + each.loadCase();
         page.wrapped(0, Words.shortened(each.judged().getSubject() + loading, 60) + ": " + outcome(id, each));
         resting(id, each).ifPresent(this::guesses);
-        boolean atLeast = advice.book()
-                .inForce(advice.sheet())
-                .card(id)
-                .atLeast();
+        boolean atLeast = advice.book().inForce(advice.sheet()).card(id).atLeast();
         Map<String, Object> bound = new LinkedHashMap<>();
         for (Explanation.Step step : each.steps()) {
             if (step.wanted().binding() != null && step.fact() != null) {

@@ -36,7 +36,9 @@ final class DayReview {
                 .filter(value -> value.value().from().isAfter(ALWAYS))
                 .toList();
         begun.forEach(this::value);
-        BookValue.all(book).filter(value -> value.value().registeredFrom() != null).forEach(this::registered);
+        BookValue.all(book)
+                .filter(value -> value.value().registeredFrom() != null)
+                .forEach(this::registered);
         trials.stream()
                 .filter(trial -> saysSame(trial)
                         && begun.stream().noneMatch(value -> onFirstDay(value).contains(trial)))
@@ -86,8 +88,8 @@ final class DayReview {
                 .filter(value::holdsIn)
                 .noneMatch(trial -> turned(value, trial, old, "registered"))) {
             faults.add(value.tell(
-                    "no sheet comes out differently in " + value.value().region() + " for a vehicle first registered on "
-                            + before + " and on " + first,
+                    "no sheet comes out differently in " + value.value().region()
+                            + " for a vehicle first registered on " + before + " and on " + first,
                     "two cases with one sheet, 'registered: " + before + "' and 'registered: " + first
                             + "', that the value tells apart"));
         }

@@ -78,7 +78,7 @@ class HandbookTest {
         book.practice().forEach((id, entry) -> {
             String values = between(text, "\n### " + id + ": " + entry.meaning(), "\n### ");
             for (DatedLimit.Value value : entry.values()) {
-                String cells = " | " + value.from() + " | " + Signs.in(value.value()) + " | ";
+                String cells = " | " + value.since() + " | " + Signs.in(value.value()) + " | ";
                 String row = "| [" + value.region() + "](#region-" + value.region() + ")" + cells
                         + value.basis().value().words() + "; " + id.substring(0, id.indexOf('.')) + "/practice.yaml:";
                 String unconfirmed = "| [" + id + "](#" + id + ")" + cells + entry.meaning() + "; "

@@ -47,6 +47,7 @@ class StricterTest {
                         "mirrors.near-distance",
                         "recovery.winch-factor",
                         "suspension.lift-certified-most",
+                        "towing.no-breakaway-mass-most",
                         "towing.nose-up-far-most",
                         "tyres.passenger-divisor"),
                 untold);
