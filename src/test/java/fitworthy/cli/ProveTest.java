@@ -233,17 +233,10 @@ class ProveTest {
 
     @Test
     void aValueForVehiclesFromADayOnIsShownOnThatDayAndTheDayBefore() throws IOException {
-        String before = "as-of: 2001-01-01, vehicle: {registered: 2000-12-31}";
-        String earlier = "as-of: 2001-01-01, vehicle: {registered: 2000-12-30}";
-        Path fuel = Books.copyOf("fuel", folder.resolve("fuel-rules"));
-        Path cases = fuel.resolve("fuel/cases.yaml");
-        String shown = Files.readString(cases);
-        assertTrue(shown.contains(before));
-        Files.writeString(cases, shown.replace(before, earlier));
-        Ran.of("prove", "--rules", fuel.toString(), "--as-of", "2026-11-25")
-                .says(
-                        "fuel.emission-parts-kept: no sheet comes out differently in uk for a vehicle first registered on "
-                                + "2000-12-31 and on 2001-01-01");
+        String from = "from: 2011-01-01\n";
+        with("water/practice.yaml", from, from + "      registered-from: 2024-06-01\n", prove())
+                .says("water.person-day-least: no sheet comes out differently in any for a vehicle first registered on "
+                        + "2024-05-31 and on 2024-06-01");
     }
 
     @Test
