@@ -5,17 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
-import java.time.LocalDate;
+import fitworthy.Sheets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Whom a card asks, and what it rests on, outside the country that its texts are of. */
 class InRegionTest {
 
-    private static final LocalDate DAY = LocalDate.of(2026, 11, 30);
-
     private static Card card(String id, String region) throws Exception {
-        return Books.shipped().inForce(region, DAY).card(id);
+        return Books.shipped().inForce(Sheets.plainWith("region: " + region)).card(id);
     }
 
     private static List<Party> asked(String id, String region) throws Exception {

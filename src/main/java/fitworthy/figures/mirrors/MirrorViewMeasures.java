@@ -296,16 +296,41 @@ public final class MirrorViewMeasures implements Topic {
             List<Working.Input> asked,
             List<Measure> measures) {
         Figure cab = loading.plan().vehicle().size().bodyWidth().times(0.5);
-        Mirror mirror = side.mirror();
-        boolean retracts = !loading.towing() && retracts(loading, mirror);
-        Choice<YesNo> out = retracts ? mayStandOut(loading, mirror) : Choice.of(YesNo.YES);
-        Figure reach = out.known() ? reach(mirror, !out.is(YesNo.YES)) : Figure.missing(out.missing());
         bodies.stream()
                 .map(body -> body.width().times(0.5))
                 .reduce(Figure::most)
                 .filter(widest -> !widest.isAtMost(cab))
-                .ifPresent(widest ->
-                        road(loading, side.reaching(reach), widest.missingWith(cab, widest), asked, measures));
+                .map(widest -> widest.missingWith(cab, widest))
+                .ifPresent(
+                        widest -> road(loading, side.reaching(alone(loading, side, widest)), widest, asked, measures));
+    }
+
+    /**
+     * How far out the glass is without a trailer. Where nobody knows whether it has to be drawn in, that decides nothing if it
+     * is far enough out even so, or not far enough without.
+     */
+    private static Figure alone(Loading loading, Side side, Figure widest) {
+        Mirror mirror = side.mirror();
+        Choice<YesNo> out =
+                !loading.towing() && retracts(loading, mirror) ? mayStandOut(loading, mirror) : Choice.of(YesNo.YES);
+        Figure drawnIn = reach(mirror, true);
+        Figure needed = FIELDS.stream()
+                .map(field -> reachNeeded(loading.plan(), side, widest, field))
+                .reduce(widest, Figure::most);
+        if (out.is(YesNo.YES) || !out.known() && reach(mirror, false).isBelow(needed)) {
+            return reach(mirror, false);
+        }
+        return out.known() || drawnIn.isAtLeast(needed) ? drawnIn : Figure.missing(out.missing());
+    }
+
+    private static Figure reachNeeded(Plan plan, Side side, Figure widest, Field field) {
+        return sighted(
+                plan,
+                side,
+                (line, in) -> wholeMillimetres(line.reachNeeded(in[0], in[1], in[2])),
+                widest,
+                plan.practice(field.width()),
+                plan.practice(field.distance()));
     }
 
     /**
@@ -324,13 +349,7 @@ public final class MirrorViewMeasures implements Topic {
             Figure width = plan.practice(field.width());
             Figure behind = plan.practice(field.distance());
             measures.add(seen(field.seen(), loading, side, widest, behind));
-            Figure reach = sighted(
-                    plan,
-                    side,
-                    (line, in) -> wholeMillimetres(line.reachNeeded(in[0], in[1], in[2])),
-                    widest,
-                    width,
-                    behind);
+            Figure reach = reachNeeded(plan, side, widest, field);
             measures.add(Measure.of(field.reach(), side.name(), reach)
                     .worked(steps(reach, plan, side, line -> new SightSteps(
                                     line,
