@@ -149,13 +149,20 @@ final class Changes {
     static Paragraph choices(Alternatives<ComparedPlan> alternatives) {
         List<String> told = new ArrayList<>();
         int all = alternatives.plans().size();
+        List<String> open = alternatives.plans().stream()
+                .map(plan -> CombinationWords.open(plan.kept()))
+                .distinct()
+                .toList();
+        // What is open in all of them alike is said once.
+        boolean alike = open.size() == 1;
         for (int i = 0; i < Math.min(MOST_CHOICES, all); i++) {
             Alternative<ComparedPlan> plan = alternatives.plans().get(i);
-            told.add(CombinationWords.choices(plan, i).replace("; ", ", ") + " (" + CombinationWords.counts(plan.kept())
-                    + ")");
+            told.add(CombinationWords.choices(plan, i).replace("; ", ", ") + " ("
+                    + (alike ? CombinationWords.found(plan.kept()) : CombinationWords.counts(plan.kept())) + ")");
         }
         return new Paragraph("Open choices: " + String.join("; ", told)
-                + (all > MOST_CHOICES ? "; and " + (all - MOST_CHOICES) + " more" : "") + ".");
+                + (all > MOST_CHOICES ? "; and " + (all - MOST_CHOICES) + " more" : "") + "."
+                + (alike && !open.get(0).isEmpty() ? " Each" + open.get(0).replaceFirst("^ and", " with") + "." : ""));
     }
 
     private static Table ways(Mending mending) {

@@ -43,15 +43,24 @@ public final class CombinationWords {
 
     /** In few words, what a combination comes to. */
     public static String counts(ComparedPlan plan) {
+        return counts(plan, open(plan));
+    }
+
+    /** The same without the checks that are not made. */
+    static String found(ComparedPlan plan) {
+        return counts(plan, "");
+    }
+
+    private static String counts(ComparedPlan plan, String open) {
         long stops = plan.found(Severity.STOP);
         long changes = plan.found(Severity.CHANGE);
-        return stops + " " + SeverityWords.behind(stops, Severity.STOP) + open(plan) + ", " + changes + " "
+        return stops + " " + SeverityWords.behind(stops, Severity.STOP) + open + ", " + changes + " "
                 + SeverityWords.behind(changes, Severity.CHANGE) + leftOut(plan) + ", parts "
                 + TermsWords.price(plan.terms());
     }
 
     /** How many checks are not made, since these may find as much as others have; empty where all are. */
-    private static String open(ComparedPlan plan) {
+    static String open(ComparedPlan plan) {
         long open = plan.counts().notAssessed();
         long stops = plan.open(Severity.STOP);
         return open == 0

@@ -22,7 +22,6 @@ import fitworthy.printout.words.SeverityWords;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Missing;
 import fitworthy.sheet.Guesses;
-import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Trailer;
 import fitworthy.source.Words;
 import java.util.ArrayList;
@@ -165,22 +164,21 @@ public final class Verdict {
 
     /**
      * Whether the vehicle is within its ratings as it will be loaded, and by how much it is over or what is least spare;
-     * then of a trailer that no loading tows, whether it could be, of one that nobody knows the mass of, what it passes
-     * at its plate, and which of each open choice this is told with.
+     * then of a trailer that no loading tows, whether it could be, and of one that nobody knows the mass of, what it passes
+     * at its plate.
      */
     public static String loaded(Advice advice) {
-        return ofLoadings(advice)
-                + (TrailerRoom.isLeftUntowed(advice) ? " " + untowed(advice) : "")
-                + atPlate(advice)
-                + openChoices(advice.sheet());
+        return ofLoadings(advice) + (TrailerRoom.isLeftUntowed(advice) ? " " + untowed(advice) : "") + atPlate(advice);
     }
 
-    private static String openChoices(Sheet sheet) {
-        List<String> open = sheet.options().stream()
+    /** The same, and which of each open choice it is told with, where these are not listed beside it. */
+    public static String loadedAsChosen(Advice advice) {
+        List<String> open = advice.sheet().options().stream()
                 .filter(option -> option.take().isEmpty())
                 .map(option -> option.taken().name() + " (" + option.name() + ")")
                 .toList();
-        return open.isEmpty() ? "" : " Choices still open, told here with: " + Words.few(open, NAMED) + ".";
+        return loaded(advice)
+                + (open.isEmpty() ? "" : " Choices still open, told here with: " + Words.few(open, NAMED) + ".");
     }
 
     /** What the rating that is passed furthest leaves in the loadings that keep it; empty where none does. */

@@ -83,8 +83,10 @@ class VerdictTest {
                 options: [{name: Storage, %schoices: [{name: without, parts: []}, {name: box, parts: [Box]}]}]
                 """;
         assertSays(
-                Verdict.loaded(advice(choice.formatted(""))), "Choices still open, told here with: without (Storage).");
-        assertFalse(Verdict.loaded(advice(choice.formatted("take: box, "))).contains("still open"));
+                Verdict.loadedAsChosen(advice(choice.formatted(""))),
+                "Choices still open, told here with: without (Storage).");
+        assertFalse(
+                Verdict.loadedAsChosen(advice(choice.formatted("take: box, "))).contains("still open"));
     }
 
     /** What nobody can bring is told beside the number of all that is missing, where it is more than half of it. */
