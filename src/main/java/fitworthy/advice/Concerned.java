@@ -3,12 +3,14 @@ package fitworthy.advice;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.book.Buying;
 import fitworthy.book.Severity;
+import fitworthy.figures.electrical.SolarMeasures;
 import fitworthy.figures.paperwork.PaperworkMeasures;
 import fitworthy.figures.plan.Alterations;
 import fitworthy.figures.plan.Alterations.Altering;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.Tables;
 import fitworthy.quantity.Choice;
+import fitworthy.sheet.ElectricalDetails.SolarPanel;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Papers.Alteration;
 import fitworthy.sheet.RecoveryDetails;
@@ -17,6 +19,7 @@ import fitworthy.sheet.SuspensionDetails;
 import fitworthy.sheet.VehicleEnd;
 import fitworthy.source.Words;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -24,9 +27,11 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
- * Which parts that are still to be bought a check is about: the one that its subject names or whose field it is, those of
+ * Which parts that are still to be bought a check is about: the one that its subject names or whose field it is, with its
+ * controller where it is a panel and the card names that kind too, those of
  * the kinds that its card names, those that make the alteration that a certificate is for, those of the kind that its
  * subject is the words of, or those named in it beside each other.
  */
@@ -41,6 +46,8 @@ final class Concerned {
     private final List<Named> all = new ArrayList<>();
     private final Map<String, List<Named>> byName;
     private final Map<String, Set<Alteration>> altering;
+    /** By panel, what it is connected to. */
+    private final Map<String, String> controllers;
 
     Concerned(Plan plan) {
         Sheet sheet = plan.sheet();
@@ -52,6 +59,10 @@ final class Concerned {
                 .forEach(tank ->
                         all.add(new Named(tank.name(), "tanks", Tables.TANK, Choice.missing(null), tank.isDone())));
         byName = all.stream().collect(Collectors.groupingBy(Named::name));
+        controllers = new HashMap<>();
+        plan.fitments(Fitment.Kind.SOLAR_PANEL)
+                .forEach(panel -> SolarMeasures.controller(plan, (SolarPanel) panel.details())
+                        .ifPresent(controller -> controllers.put(panel.name(), controller.name())));
         altering = Alterations.altering(plan).stream()
                 .collect(Collectors.toMap(Altering::name, Altering::makes, (one, other) -> one));
     }
@@ -92,7 +103,13 @@ final class Concerned {
                 part -> isNamed(part.name(), subject));
         List<Named> named = byName.get(subject);
         if (named != null) {
-            return named;
+            // A panel is bought with its controller where another one of these would do as well.
+            return Stream.concat(
+                            named.stream(),
+                            Stream.ofNullable(controllers.get(subject))
+                                    .flatMap(controller -> byName.get(controller).stream())
+                                    .filter(part -> buying.of().contains(part.kind())))
+                    .toList();
         }
         return ways.stream()
                 .map(way -> all.stream().filter(way).toList())

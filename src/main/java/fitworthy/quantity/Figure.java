@@ -138,6 +138,11 @@ public final class Figure {
         return other.isAtMost(this);
     }
 
+    /** Whether it is at most another, however far both may be off; not where either is missing. */
+    public boolean isSurelyWithin(Figure most) {
+        return rounded(value + tolerance()) <= rounded(most.value - most.tolerance());
+    }
+
     /** Whether it is nothing, as a difference is of what agrees in ten digits. */
     public boolean isZero() {
         return value == 0;

@@ -344,6 +344,26 @@ class BuyListTest {
                 .toList();
     }
 
+    /** Two panels in series give 48 V, and 52.8 V in the cold, for a controller that bears 50 V. */
+    @Test
+    void aPanelTooStrongForItsControllerHoldsUpBoth() throws FaultsException {
+        String sun =
+                """
+                fitments:
+                  - {name: Controller, kind: charger, mass: 2 kg, at: {x: 2500 mm, y: 0 mm, z: 900 mm}, fed-by: sun, output: 15 A,
+                     most-voltage: %s, most-current: 20 A}
+                  - {name: Panel, kind: solar-panel, mass: 10 kg, at: {x: 1900 mm, y: 0 mm, z: 1900 mm}, roof: yes, power: 150 W,
+                     open-circuit: 24 V, short-circuit: 7 A, in-series: 2, strings: 1}
+                trip: {coldest: 0 degC}
+                """;
+        BuyList over = list(sun.formatted("50 V"));
+        assertEquals(Decision.NOT_AS_PLANNED, part(over, "Panel").decision());
+        assertEquals(Decision.NOT_AS_PLANNED, part(over, "Controller").decision());
+        assertEquals(
+                Decision.ORDER_NOW,
+                part(list(sun.formatted("60 V")), "Controller").decision());
+    }
+
     @Test
     void anOpenChoiceIsMadeFirst() throws FaultsException {
         String options = DRAWERS.formatted("")

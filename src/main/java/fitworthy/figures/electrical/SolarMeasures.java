@@ -22,7 +22,7 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /** Whether a controller bears its solar panels. Asked where the sheet begins to tell how they are connected. */
-final class SolarMeasures implements Topic {
+public final class SolarMeasures implements Topic {
     private static final String BEARS = "what the controller's input bears";
     private static final MeasureKind VOLTS =
             rated("electrical.panel-volts", "V", 1, "open-circuit voltage of the panels in series at 25 degC", BEARS);
@@ -210,8 +210,8 @@ final class SolarMeasures implements Topic {
                         .toList();
     }
 
-    /** The one that it names, else the only one that the sun feeds. */
-    private static Optional<Fitment> controller(Plan plan, SolarPanel panel) {
+    /** The controller of a panel: the one that it names, else the only one that the sun feeds. */
+    public static Optional<Fitment> controller(Plan plan, SolarPanel panel) {
         List<Fitment> found = plan.fitments(Fitment.Kind.CHARGER).stream()
                 .filter(charger -> panel.charger().isEmpty()
                         ? ((Charger) charger.details()).fedBy().is(Charger.Source.SUN)

@@ -259,11 +259,14 @@ public final class LoadMeasures implements Topic {
         RoofLoad roof = RoofLoad.of(loading);
         if (!roof.loads().isEmpty()) {
             RoofLimit limit = RoofLimit.of(loading, roof.sum().or(roof.least()));
-            measures.add(Measure.of(ROOF, "roof", roof.sum(), limit.most())
+            Measure load = Measure.of(ROOF, "roof", roof.sum(), limit.most())
                     .worked(new Working.Sum("load", roof.loads()))
-                    .worked(limit.working())
-                    .given(roof.told().toArray(Choice<?>[]::new))
-                    .atLeast(roof.least()));
+                    .worked(limit.working());
+            // Where all that may be up there is surely not too much, nobody has to say what is.
+            measures.add(
+                    roof.sum().isSurelyWithin(limit.most())
+                            ? load
+                            : load.given(roof.told().toArray(Choice<?>[]::new)).atLeast(roof.least()));
             measures.add(Measure.of(ROOF_GOVERNS, "roof", Choice.of(limit.governs())));
         }
     }

@@ -151,12 +151,13 @@ final class RatingMeasures implements Topic {
     private static void inStretch(Plan plan, Figure added, List<Measure> measures) {
         Figure cut = plan.stretch().cut();
         Figure end = cut.plus(added);
-        plan.sheet().tanks().stream()
-                .filter(tank -> tank.stock().is(YesNo.YES))
-                .filter(tank ->
-                        !tank.at().x().isAtMost(Figure.ZERO) && !tank.at().x().isAtLeast(plan.wheelbase()))
-                .forEach(tank -> measures.add(
-                        Measure.of(IN_STRETCH, tank.name(), between(tank.at().x(), cut, end))));
+        for (Tank tank : plan.sheet().tanks()) {
+            Figure x = plan.places().of(tank).x();
+            boolean betweenAxles = !x.isAtMost(Figure.ZERO) && !x.isAtLeast(plan.wheelbase());
+            if (tank.stock().is(YesNo.YES) && betweenAxles) {
+                measures.add(Measure.of(IN_STRETCH, tank.name(), between(x, cut, end)));
+            }
+        }
     }
 
     /** Whether a place is behind the one and ahead of the other; no where one of the two is known not to be so. */
