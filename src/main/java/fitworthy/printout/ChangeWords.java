@@ -110,13 +110,14 @@ public final class ChangeWords {
         terms.add(THEN + Verdict.of(Arrangement.of(offer.advice())));
         ClearedWords.heads(Severity.STOP, offer.advice())
                 .forEach(told -> terms.add("Stop that remains: "
-                        + String.join(" ", needs(ClearedWords.alike(told).toList()))));
+                        + String.join(
+                                " ", StopNeeds.needs(ClearedWords.alike(told).toList()))));
         return terms;
     }
 
     /** What is left of each limit that the plan passes, in the loading that leaves least. */
     private static Optional<String> left(Advice planned, Offer offer) {
-        List<String> left = stops(planned).stream()
+        List<String> left = StopNeeds.stops(planned).stream()
                 .filter(stop -> stop.worst().comparison().isPresent())
                 .flatMap(stop -> least(offer.advice(), stop.worst().check()).stream())
                 .toList();
@@ -157,26 +158,6 @@ public final class ChangeWords {
                                 + Wording.spareOrOver(outcome)
                                 + (compared.margin() < 0 ? "" : " spare"))
                 + (compared.uncertain() ? ", " + TooClose.WORDS : "");
-    }
-
-    /** Stops and what each needs, those together that need the same. */
-    static List<String> needs(List<Group<Finding>> stops) {
-        return stops.stream()
-                .collect(Collectors.groupingBy(
-                        stop -> FindingBrief.loading(stop) + ". " + Wording.remedy(stop.worst()),
-                        LinkedHashMap::new,
-                        Collectors.mapping(ClearedWords::title, Collectors.joining(". "))))
-                .entrySet()
-                .stream()
-                .map(need -> need.getValue() + need.getKey())
-                .toList();
-    }
-
-    /** The stops of a plan, waived or not: no change is offered for a waiver. */
-    static List<Group<Finding>> stops(Advice advice) {
-        return Arrangement.of(advice).findings().stream()
-                .filter(group -> group.severity() == Severity.STOP)
-                .toList();
     }
 
     /** What to do, without the names of all that goes with a part where these are many. */
@@ -303,12 +284,13 @@ public final class ChangeWords {
     static List<String> withoutWay(Advice planned, Mending mending) {
         Set<Check> cleared = Stream.concat(
                         mending.ways().stream().map(way -> way.finding().check()),
-                        mending.best().stream().flatMap(offer -> ClearedWords.gone(stops(planned), offer).stream()
-                                .map(group -> group.worst().check())))
+                        mending.best().stream()
+                                .flatMap(offer -> ClearedWords.gone(StopNeeds.stops(planned), offer).stream()
+                                        .map(group -> group.worst().check())))
                 .collect(Collectors.toCollection(HashSet::new));
         OwnRemedies.stops(planned, mending)
                 .forEach(own -> cleared.add(own.worst().check()));
-        return needs(stops(planned).stream()
+        return StopNeeds.needs(StopNeeds.stops(planned).stream()
                 .filter(group -> !cleared.contains(group.worst().check()))
                 .toList());
     }

@@ -25,7 +25,7 @@ public final class OwnRemedies {
 
     /** Those stops, waived or not: no part has to go for them. */
     static List<Group<Finding>> stops(Advice planned, Mending mending) {
-        List<Group<Finding>> stops = ChangeWords.stops(planned);
+        List<Group<Finding>> stops = StopNeeds.stops(planned);
         Set<Check> cleared = Stream.concat(
                         mending.ways().stream().map(way -> way.finding().check()),
                         Stream.concat(mending.best().stream(), mending.offers().stream())
@@ -59,6 +59,6 @@ public final class OwnRemedies {
 
     /** The same in full, those together that ask for the same. */
     static List<String> inFull(Advice planned, Mending mending) {
-        return ChangeWords.needs(stops(planned, mending));
+        return StopNeeds.needs(stops(planned, mending));
     }
 }

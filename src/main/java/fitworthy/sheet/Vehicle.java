@@ -14,7 +14,7 @@ import java.util.Optional;
 public record Vehicle(
         @Field(value = "what to call it", needed = true, printed = true, example = "Tarrenby 3.0 wagon") String name,
         @Field(
-                        value = "its class in letters, or passenger car, MPV or truck",
+                        value = "its class in letters; or passenger car, MPV or truck",
                         find = "the registration papers",
                         example = "MC")
                 String category,
@@ -111,7 +111,7 @@ public record Vehicle(
                     Figure rearOverhang,
             @Field(
                             value =
-                                    "from the rear axle to the centre of the tow ball, or of a fifth wheel; ahead of the axle negative",
+                                    "from the rear axle to the centre of the tow ball; or of a fifth wheel, ahead of the axle negative",
                             in = Dimension.LENGTH,
                             signed = true,
                             within = Plausible.BALL_OVERHANG,
@@ -200,28 +200,28 @@ public record Vehicle(
     /** The maker's limits. */
     public record Ratings(
             @Field(
-                            value = "gross vehicle mass (GVM), or what its plate calls GVWR, MAM or GVW",
+                            value = "gross vehicle mass; on plates elsewhere GVWR, MAM or GVW",
                             in = Dimension.MASS,
                             within = Plausible.GVM,
                             find = "the maker's plate",
                             example = "3100 kg")
                     Figure gvm,
             @Field(
-                            value = "gross combination mass (GCM), or what its papers call GCWR or GTW",
+                            value = "gross combination mass; in papers elsewhere GCWR or GTW",
                             in = Dimension.MASS,
                             within = Plausible.GCM,
                             find = "the handbook, or the maker",
                             example = "5900 kg")
                     Figure gcm,
             @Field(
-                            value = "limit of the front axle, or what its plate calls front GAWR",
+                            value = "limit of the front axle; on plates elsewhere front GAWR",
                             in = Dimension.MASS,
                             within = Plausible.AXLE_LIMIT,
                             find = "the maker's plate, or the handbook",
                             example = "1480 kg")
                     Figure frontAxle,
             @Field(
-                            value = "limit of the rear axle, or what its plate calls rear GAWR",
+                            value = "limit of the rear axle; on plates elsewhere rear GAWR",
                             in = Dimension.MASS,
                             within = Plausible.AXLE_LIMIT,
                             find = "the maker's plate, or the handbook",

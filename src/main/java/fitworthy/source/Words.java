@@ -78,15 +78,18 @@ public final class Words {
     }
 
     /**
-     * The same with several candidates where the nearest is not very near: those too that share a word with it, as
-     * {@code front-pressure} does with {@code pressure} and {@code roof tent} with {@code tent}.
+     * The same with several candidates where the nearest is not very near, or one has the whole word in it: those too that
+     * share a word with it, as {@code front-pressure} does with {@code pressure} and {@code roof tent} with {@code tent}.
      */
     public static String suggestions(String word, Collection<String> candidates) {
         String near = nearest(word, candidates);
-        if (near != null && distance(word.toLowerCase(Locale.ROOT), near.toLowerCase(Locale.ROOT)) <= 2) {
+        Set<String> words = new HashSet<>(List.of(word.toLowerCase(Locale.ROOT).split("[-_ ]+")));
+        boolean within = words.size() == 1
+                && candidates.stream().anyMatch(candidate -> List.of(candidate.split("[-_ ]+"))
+                        .containsAll(words));
+        if (!within && near != null && distance(word.toLowerCase(Locale.ROOT), near.toLowerCase(Locale.ROOT)) <= 2) {
             return suggestion(word, candidates);
         }
-        Set<String> words = new HashSet<>(List.of(word.toLowerCase(Locale.ROOT).split("[-_ ]+")));
         List<String> all = Stream.concat(
                         candidates.stream().filter(candidate -> Stream.of(candidate.split("[-_ ]+"))
                                 .anyMatch(part -> part.length() > 2 && words.contains(part))),

@@ -339,7 +339,7 @@ class CheckTest {
                                 cards,
                                 "sources: [club-handbook-gvm]",
                                 "sources: [club-handbok-gvm]",
-                                cards + ":24:13: mass.gvm-over",
+                                cards + ":32:13: mass.gvm-over",
                                 "cites 'club-handbok-gvm', which sources.yaml does not list (did you mean"
                                         + " 'club-handbook-gvm'?)",
                                 "an entry 'club-handbok-gvm:' in sources.yaml"),

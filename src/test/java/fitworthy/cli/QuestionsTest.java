@@ -65,7 +65,10 @@ class QuestionsTest {
     @Test
     void touringAsksForTheApprovalBeforeTheStatements() {
         String text = answered().printed(1).out();
-        assertTrue(text.indexOf("1. fitments.Rating kit.approval") < text.indexOf("2. fitments: suits of"), text);
+        assertTrue(
+                text.indexOf("1. fitments.Rating kit.approval")
+                        < text.indexOf("2. fitments.Rating kit.suits, fitments.Front"),
+                text);
         answered()
                 .says("Decides 1 change: whether \"Rating kit is not approved")
                 .says("Decides 4 to confirm; first whether")

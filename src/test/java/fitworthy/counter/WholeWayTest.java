@@ -194,6 +194,8 @@ class WholeWayTest {
     private String readTheVerdict() throws Exception {
         String checked = checked(page.folder().resolve(SHEET));
         assertEquals(margins(Files.readString(Path.of("docs", "first-answer.md"))), margins(checked));
+        // The 20 kg there, less the solar panel's 12 kg: here nobody said that it lies on the canopy.
+        assertTrue(checked.contains("roof: roof limit                               8 kg"), checked);
         String verdict = checked.substring(checked.indexOf("Loaded as planned"), checked.indexOf(").\n") + 2)
                 .replace("\n", " ");
         assertTrue(verdict.contains("GVM by about 289 kg (towing"), verdict);
@@ -213,7 +215,7 @@ class WholeWayTest {
     /** What is left of the limits of masses, as it is printed. */
     private static List<String> margins(String printed) {
         return printed.lines()
-                .filter(line -> line.matches("(roof: roof|vehicle.*: G[CV]M).*"))
+                .filter(line -> line.matches("(vehicle.*: G[CV]M).*"))
                 .map(line -> line.replaceAll("\\s+", " "))
                 .toList();
     }

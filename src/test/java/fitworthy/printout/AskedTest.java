@@ -133,8 +133,12 @@ class AskedTest {
     private static Party party(Ask ask, Finding finding, Advice advice) {
         String subject = finding.judged().subject();
         String of = Wording.part(ask.of(), finding);
+        String thing = of.isEmpty() ? subject : of;
+        // A part has a maker, whether or not a circuit that feeds it is called so too.
         boolean circuit = advice.sheet().planned().circuits().stream()
-                .anyMatch(each -> each.name().equals(of.isEmpty() ? subject : of));
+                        .anyMatch(each -> each.name().equals(thing))
+                && advice.sheet().planned().fitments().stream()
+                        .noneMatch(part -> part.name().equals(thing));
         if (!ask.party().is(Party.PART_MAKER)) {
             return ask.party().value();
         }

@@ -65,7 +65,7 @@ class PartWordsTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "camper | 'camper' is no kind of part, and no word for one that the rule book knows (did you mean 'demountable camper' or",
+                "camper | 'camper' is no kind of part, and no word for one that the rule book knows (did you mean 'camper shell' or 'demountable camper'",
                 "canopy on the rims it has | 'canopy on the rims it has' is no kind of part",
                 "tyres on the rims in my shed | 'tyres on the rims in my shed' is no kind of part",
                 "winch=3 L | '3 L' has a unit of volume",

@@ -11,14 +11,12 @@ import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
-import fitworthy.quantity.Choice;
 import fitworthy.quantity.Derived;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.BodyDetails;
 import fitworthy.sheet.MirrorDetails.Curve;
 import fitworthy.sheet.MirrorDetails.Mirror;
-import fitworthy.sheet.MirrorDetails.Stow;
 import fitworthy.sheet.Trailer;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -161,70 +159,19 @@ public final class MirrorViewMeasures implements Topic {
     /** @return how far out the glass has to be, where that is asked */
     private static Optional<Figure> pastLoad(
             Loading loading, List<BodyDetails.Body> bodies, Side side, List<Measure> measures) {
-        boolean retracts = !loading.towing() && retracts(loading, side.mirror());
+        Standing standing = Standing.of(loading, side.mirror());
         // The glass stands out from the cab, so that nobody has to say how far for what is no wider.
         Figure cab = loading.plan().vehicle().size().bodyWidth().times(0.5);
         Optional<Past> asked = bodies.stream()
                 .map(body -> toSeePast(body, side, loading))
                 .flatMap(Optional::stream)
                 .reduce(Past::farther)
-                .filter(past ->
-                        reach(side.mirror(), retracts).known() || !past.needed().isAtMost(cab));
-        asked.ifPresent(past -> {
-            Choice<YesNo> out = retracts ? mayStandOut(loading, side.mirror()) : Choice.of(YesNo.YES);
-            Figure away = reach(side.mirror(), !out.is(YesNo.YES));
-            boolean decides = !out.known() && !away.isAtLeast(past.needed());
-            measures.add(Measure.of(
-                            PAST_LOAD,
-                            side.name(),
-                            decides && side.mirror().reach().isAtLeast(past.needed())
-                                    ? Figure.missing(out.missing())
-                                    : away,
-                            past.needed())
-                    .worked(past.working())
-                    .worked(drawnIn(side.mirror(), !out.is(YesNo.YES))));
-        });
+                .filter(past -> standing.known() || !past.needed().isAtMost(cab));
+        asked.ifPresent(
+                past -> measures.add(Measure.of(PAST_LOAD, side.name(), standing.reach(past.needed()), past.needed())
+                        .worked(past.working())
+                        .worked(standing.working())));
         return asked.map(Past::needed);
-    }
-
-    /** Whether a mirror that retracts may stay out without the trailer, as far as it stands out then. */
-    private static Choice<YesNo> mayStandOut(Loading loading, Mirror mirror) {
-        Figure beyond =
-                mirror.edge().minus(loading.plan().vehicle().size().bodyWidth().times(0.5));
-        Figure most = loading.plan().practice(PracticeId.MIRRORS_BEYOND_VEHICLE_MOST);
-        Figure over = beyond.minus(most);
-        return over.known()
-                ? Choice.yesNo(over.isAtMost(Figure.ZERO))
-                : Choice.missing(over.missing().get(0));
-    }
-
-    /**
-     * Whether a mirror comes in without the trailer. Where the sheet does not say what becomes of them, planned mirrors
-     * are taken to come in, and those the vehicle came with where they have an edge when retracted.
-     */
-    private static boolean retracts(Loading loading, Mirror mirror) {
-        Choice<Stow> stow = loading.mirrors().stow();
-        return stow.known()
-                ? stow.is(Stow.RETRACTS)
-                : loading.plannedMirrors().isPresent() || mirror.edgeStowed().known();
-    }
-
-    /** Outer edge of the glass; it comes in by as much as the housing does. */
-    private static Figure reach(Mirror mirror, boolean retracted) {
-        return retracted ? mirror.reach().minus(mirror.edge().minus(mirror.edgeStowed())) : mirror.reach();
-    }
-
-    private static Working[] drawnIn(Mirror mirror, boolean retracted) {
-        return !retracted
-                ? new Working[0]
-                : new Working[] {
-                    new Working.Formula(
-                            "drawn in = reach - (edge - stowed)",
-                            List.of(
-                                    in("reach", mirror.reach(), "mm"),
-                                    in("edge", mirror.edge(), "mm"),
-                                    in("stowed", mirror.edgeStowed(), "mm")))
-                };
     }
 
     /** Where a glass has to be to see past a tray or canopy. */
@@ -301,26 +248,13 @@ public final class MirrorViewMeasures implements Topic {
                 .reduce(Figure::most)
                 .filter(widest -> !widest.isAtMost(cab))
                 .map(widest -> widest.missingWith(cab, widest))
-                .ifPresent(
-                        widest -> road(loading, side.reaching(alone(loading, side, widest)), widest, asked, measures));
-    }
-
-    /**
-     * How far out the glass is without a trailer. Where nobody knows whether it has to be drawn in, that decides nothing if it
-     * is far enough out even so, or not far enough without.
-     */
-    private static Figure alone(Loading loading, Side side, Figure widest) {
-        Mirror mirror = side.mirror();
-        Choice<YesNo> out =
-                !loading.towing() && retracts(loading, mirror) ? mayStandOut(loading, mirror) : Choice.of(YesNo.YES);
-        Figure drawnIn = reach(mirror, true);
-        Figure needed = FIELDS.stream()
-                .map(field -> reachNeeded(loading.plan(), side, widest, field))
-                .reduce(widest, Figure::most);
-        if (out.is(YesNo.YES) || !out.known() && reach(mirror, false).isBelow(needed)) {
-            return reach(mirror, false);
-        }
-        return out.known() || drawnIn.isAtLeast(needed) ? drawnIn : Figure.missing(out.missing());
+                .ifPresent(widest -> {
+                    Figure needed = FIELDS.stream()
+                            .map(field -> reachNeeded(loading.plan(), side, widest, field))
+                            .reduce(widest, Figure::most);
+                    Figure reach = Standing.of(loading, side.mirror()).reach(needed);
+                    road(loading, side.reaching(reach), widest, asked, measures);
+                });
     }
 
     private static Figure reachNeeded(Plan plan, Side side, Figure widest, Field field) {

@@ -27,9 +27,9 @@ public record TyreSet(TyreDetails.Tyres tyres, String path) {
     private static final FieldSchema SPEED_SYMBOL =
             RecordSchema.of(TyreDetails.Tyres.class).field("speed-symbol");
 
-    /** What a measure of them calls them: by their name where a plan has several sets. */
-    public String subject(Plan plan) {
-        return plan.tyreSets().size() == 1 ? "tyres" : path.substring(path.indexOf('.') + 1);
+    /** What a measure of them calls them: by their name where a plan has several sets. @param all the plan's */
+    public String subject(List<TyreSet> all) {
+        return all.size() == 1 ? "tyres" : path.substring(path.indexOf('.') + 1);
     }
 
     /** Overall diameter in m: as given, else that of the size. */

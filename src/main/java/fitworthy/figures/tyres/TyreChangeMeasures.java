@@ -111,7 +111,7 @@ final class TyreChangeMeasures implements Topic {
         if (newTyres || newWheels) {
             Figure rim = plan.wheels().width();
             for (TyreSet set : plan.tyreSets()) {
-                String wheels = plan.tyreSets().size() == 1 ? "wheels" : "wheels of " + set.subject(plan);
+                String wheels = plan.tyreSets().size() == 1 ? "wheels" : "wheels of " + set.subject(plan.tyreSets());
                 measures.add(Measure.of(RIM_NARROW, wheels, rim, set.tyres().rimLeast()));
                 measures.add(Measure.of(RIM_WIDE, wheels, rim, set.tyres().rimMost()));
                 measures.add(Measure.of(RIM_SAME, wheels, rimSame(plan, set, newWheels)));
@@ -119,8 +119,8 @@ final class TyreChangeMeasures implements Topic {
         }
         if (newTyres || newWheels || spacers) {
             plan.tyreSets()
-                    .forEach(set -> measures.add(
-                            Measure.of(CLEARANCE, set.subject(plan), set.tyres().clearance())));
+                    .forEach(set -> measures.add(Measure.of(
+                            CLEARANCE, set.subject(plan.tyreSets()), set.tyres().clearance())));
             if (!isCertified(plan)) {
                 measures.add(outside(plan));
                 measures.add(Measure.of(INWARD_BY, "wheels", Choice.of(inward(plan, newWheels, spacers))));
@@ -136,7 +136,7 @@ final class TyreChangeMeasures implements Topic {
 
     private static void newTyres(Plan plan, TyreSet planned, List<Measure> measures) {
         TyreSet stock = plan.stockTyreSet();
-        String subject = planned.subject(plan);
+        String subject = planned.subject(plan.tyreSets());
         Figure before = stock.diameter();
         Figure after = planned.diameter();
         Figure growth = planned.growthOver(stock);

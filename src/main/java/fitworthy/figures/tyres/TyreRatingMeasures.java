@@ -94,9 +94,12 @@ public final class TyreRatingMeasures implements Topic {
         axleLimit(plan, "front axle", ratings.frontAxle(), false, measures);
         axleLimit(plan, "rear axle", ratings.rearAxle(), true, measures);
         for (TyreSet tyres : plan.tyreSets()) {
-            measures.add(
-                    Measure.of(SPEED, tyres.subject(plan), plan.sheet().trip().topSpeed(), tyres.speed(plan.tables()))
-                            .worked(tyres.symbol()));
+            measures.add(Measure.of(
+                            SPEED,
+                            tyres.subject(plan.tyreSets()),
+                            plan.sheet().trip().topSpeed(),
+                            tyres.speed(plan.tables()))
+                    .worked(tyres.symbol()));
         }
         measures.add(symbolNeeded(plan));
         measures.add(Measure.of(ROAD_PRESSURE, "front axle", plan.tyres().frontPressure()));

@@ -1,0 +1,83 @@
+package fitworthy.figures.mirrors;
+
+import static fitworthy.figures.measure.Working.in;
+
+import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.PracticeId;
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.MirrorDetails.Mirror;
+import fitworthy.sheet.MirrorDetails.Stow;
+import java.util.List;
+
+/**
+ * How far out a mirror's glass is in a loading. Without a trailer one that retracts is drawn in, unless it may stay out as
+ * far as it stands out then. Where the sheet does not say what becomes of them, planned mirrors are taken to retract, and
+ * those the vehicle came with where they have an edge when retracted.
+ *
+ * @param retracts whether it comes in without the trailer that is not there
+ * @param staysOut whether it may stay out all the same; yes where it does not retract
+ */
+record Standing(Mirror mirror, boolean retracts, Choice<YesNo> staysOut) {
+
+    static Standing of(Loading loading, Mirror mirror) {
+        Choice<Stow> stow = loading.mirrors().stow();
+        boolean retracts = !loading.towing()
+                && (stow.known()
+                        ? stow.is(Stow.RETRACTS)
+                        : loading.plannedMirrors().isPresent()
+                                || mirror.edgeStowed().known());
+        return new Standing(mirror, retracts, retracts ? mayStayOut(loading, mirror) : Choice.of(YesNo.YES));
+    }
+
+    private static Choice<YesNo> mayStayOut(Loading loading, Mirror mirror) {
+        Figure beyond =
+                mirror.edge().minus(loading.plan().vehicle().size().bodyWidth().times(0.5));
+        Figure most = loading.plan().practice(PracticeId.MIRRORS_BEYOND_VEHICLE_MOST);
+        Figure over = beyond.minus(most);
+        return over.known()
+                ? Choice.yesNo(over.isAtMost(Figure.ZERO))
+                : Choice.missing(over.missing().get(0));
+    }
+
+    /**
+     * From the centre line, m. Where nobody knows whether it may stay out it is taken as drawn in, and missing only where
+     * that decides.
+     *
+     * @param needed how far out it has to be
+     */
+    Figure reach(Figure needed) {
+        return !staysOut.known() && !taken().isAtLeast(needed) && mirror.reach().isAtLeast(needed)
+                ? Figure.missing(staysOut.missing())
+                : taken();
+    }
+
+    /** What of it can be said whatever it may: whether its reach is known as far as it may have to be drawn in. */
+    boolean known() {
+        return (retracts ? drawnIn() : mirror.reach()).known();
+    }
+
+    private Figure taken() {
+        return staysOut.is(YesNo.YES) ? mirror.reach() : drawnIn();
+    }
+
+    /** The glass comes in by as much as the housing does. */
+    private Figure drawnIn() {
+        return mirror.reach().minus(mirror.edge().minus(mirror.edgeStowed()));
+    }
+
+    Working[] working() {
+        return staysOut.is(YesNo.YES)
+                ? new Working[0]
+                : new Working[] {
+                    new Working.Formula(
+                            "drawn in = reach - (edge - stowed)",
+                            List.of(
+                                    in("reach", mirror.reach(), "mm"),
+                                    in("edge", mirror.edge(), "mm"),
+                                    in("stowed", mirror.edgeStowed(), "mm")))
+                };
+    }
+}
