@@ -41,9 +41,13 @@ final class MirrorBuildMeasures implements Topic {
     private static final MeasureKind CAMERA_APPROVED =
             yesNo("mirrors.camera-approved", "whether the camera is approved to replace a mirror");
 
+    private static final MeasureKind DRIVER_GLASS =
+            word("mirrors.driver-glass", "glass of the planned mirror on the driver's side", MirrorDetails.Curve.class);
+
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(BEYOND_TRAILER, BEYOND_VEHICLE, STOW, INDICATORS, CAMERAS, BLIND_SPOT, CAMERA_APPROVED);
+        return List.of(
+                BEYOND_TRAILER, BEYOND_VEHICLE, STOW, INDICATORS, CAMERAS, BLIND_SPOT, CAMERA_APPROVED, DRIVER_GLASS);
     }
 
     @Override
@@ -53,6 +57,16 @@ final class MirrorBuildMeasures implements Topic {
             kept(INDICATORS, made.indicators(), planned.indicators(), measures);
             kept(CAMERAS, made.cameras(), planned.cameras(), measures);
             kept(BLIND_SPOT, made.blindSpotLamps(), planned.blindSpotLamps(), measures);
+            Figure eye = plan.places().eye().y();
+            Side.both(planned).stream()
+                    .filter(side -> !eye.known() || eye.value() * side.sign() > 0)
+                    .findFirst()
+                    .ifPresent(side -> measures.add(Measure.of(
+                            DRIVER_GLASS,
+                            eye.known() ? side.name() : "driver's mirror",
+                            eye.known()
+                                    ? side.mirror().curve()
+                                    : Choice.missing(eye.missing().get(0)))));
         });
         plan.sheet().fitments().forEach(fitment -> {
             if (fitment.details() instanceof MirrorDetails.RearCamera camera
