@@ -100,8 +100,13 @@ final class Burden {
     /** What each mass of a loading puts on a limit, in kg, by its sort and name; what is not known puts nothing. */
     private static Map<String, Double> shares(Loading loading, Measure measure) {
         Map<String, Double> shares = new HashMap<>();
+        List<RackLoad> racks = measure.kind() != RackMeasures.RACK
+                ? List.of()
+                : RackLoad.of(loading).stream()
+                        .filter(rack -> rack.rack().equals(measure.getSubject()))
+                        .toList();
         for (PointMass mass : loading.masses()) {
-            Figure share = on(mass, loading, measure);
+            Figure share = on(mass, loading, measure, racks);
             shares.merge(mass.sort() + mass.name(), share.known() ? share.value() : 0, Double::sum);
         }
         return shares;
@@ -118,7 +123,8 @@ final class Burden {
                 .sum();
     }
 
-    private static Figure on(PointMass mass, Loading loading, Measure measure) {
+    /** @param racks those that the measure is about; none where it is about no rack */
+    private static Figure on(PointMass mass, Loading loading, Measure measure, List<RackLoad> racks) {
         if (measure.kind() == LoadMeasures.AXLE) {
             Figure front = mass.onFront(loading.plan().wheelbase());
             return measure.getSubject().equals("front axle")
@@ -126,10 +132,7 @@ final class Burden {
                     : mass.mass().minus(front);
         }
         boolean isElsewhere = measure.kind() == LoadMeasures.ROOF && mass.roof().is(YesNo.NO)
-                || measure.kind() == RackMeasures.RACK
-                        && RackLoad.of(loading).stream()
-                                .filter(rack -> rack.rack().equals(measure.getSubject()))
-                                .noneMatch(rack -> rack.bears(mass));
+                || measure.kind() == RackMeasures.RACK && racks.stream().noneMatch(rack -> rack.bears(mass));
         return isElsewhere ? Figure.ZERO : mass.mass();
     }
 }

@@ -183,7 +183,7 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
             Advice advice = arrangement.advice();
             advice.notAssessed().forEach(outcome -> {
                 lacks(outcome, outcome.waitsFor());
-                isUnruled(outcome);
+                leftOpenByBook(outcome);
             });
             advice.held().stream()
                     .filter(outcome -> !isInOrderWherever(outcome))
@@ -269,7 +269,7 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
         }
 
         /** What the book does not record, where a finding would keep a part from being ordered. */
-        private void isUnruled(NotAssessed outcome) {
+        private void leftOpenByBook(NotAssessed outcome) {
             Judged judged = outcome.judged();
             Settled settled = judged.card().settledBy();
             List<Missing> values =

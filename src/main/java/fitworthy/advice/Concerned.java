@@ -31,9 +31,9 @@ import java.util.stream.Stream;
 
 /**
  * Which parts that are still to be bought a check is about: the one that its subject names or whose field it is, with its
- * controller where it is a panel and the card names that kind too, those of
- * the kinds that its card names, those that make the alteration that a certificate is for, those of the kind that its
- * subject is the words of, or those named in it beside each other.
+ * controller where it is a panel and the card names that kind too, those of the kinds that its card names, those that make
+ * the alteration that a certificate is for, those of the kind that its subject is the words of, or those named in it beside
+ * each other.
  */
 final class Concerned {
 

@@ -79,9 +79,8 @@ public final class Verdict {
             return "This plan cannot be judged yet: not all of its ratings are known and checked."
                     + counted(parts, waived);
         }
-        long open =
-                openStops(arrangement.advice()).map(Outcome::check).distinct().count();
-        if (leadOpenStops(arrangement)) {
+        long open = checks(leadingStops(arrangement));
+        if (open > 0) {
             return "Find out first what is missing: "
                     + (open == 1
                             ? "1 check that could stop this plan is not made."
@@ -111,38 +110,33 @@ public final class Verdict {
         return counts.notAssessed() > 0 && counts.figuresMissing() == counts.inBook();
     }
 
-    /** The checks that could stop the plan and lack what its writer can find out. */
-    private static Stream<NotAssessed> openStops(Advice advice) {
-        return advice.notAssessed().stream()
-                .filter(outcome -> outcome.judged().card().severity().is(Severity.STOP))
-                .filter(outcome -> outcome.missing().stream().noneMatch(Missing::isInBook));
-    }
-
     /**
-     * Whether these come before what was found: not before a stop or a change, nor where as much is to be confirmed. A note
-     * asks for nothing.
+     * The checks that could stop the plan and lack what its writer can find out, where they come before what was found: not
+     * before a stop or a change, nor where as much is to be confirmed. A note asks for nothing.
      */
-    private static boolean leadOpenStops(Arrangement arrangement) {
-        return arrangement
-                        .advice()
-                        .worst()
+    private static List<NotAssessed> leadingStops(Arrangement arrangement) {
+        Advice advice = arrangement.advice();
+        List<NotAssessed> open = advice.notAssessed().stream()
+                .filter(outcome -> outcome.judged().card().severity().is(Severity.STOP))
+                .filter(outcome -> outcome.missing().stream().noneMatch(Missing::isInBook))
+                .toList();
+        boolean comeFirst = advice.worst()
                         .filter(found -> found.compareTo(Severity.CHANGE) <= 0)
                         .isEmpty()
-                && openStops(arrangement.advice())
-                                .map(Outcome::check)
-                                .distinct()
-                                .count()
-                        > arrangement.counts().found(Severity.CONFIRM);
+                && checks(open) > arrangement.counts().found(Severity.CONFIRM);
+        return comeFirst ? open : List.of();
     }
 
-    /** What the checks lack that could stop the plan, where they come before what was found; else nothing. */
+    private static long checks(List<NotAssessed> outcomes) {
+        return outcomes.stream().map(Outcome::check).distinct().count();
+    }
+
+    /** What these lack. */
     static List<Missing> leading(Arrangement arrangement) {
-        return leadOpenStops(arrangement)
-                ? openStops(arrangement.advice())
-                        .flatMap(outcome -> outcome.missing().stream())
-                        .distinct()
-                        .toList()
-                : List.of();
+        return leadingStops(arrangement).stream()
+                .flatMap(outcome -> outcome.missing().stream())
+                .distinct()
+                .toList();
     }
 
     private static String counted(List<String> parts, String waived) {
