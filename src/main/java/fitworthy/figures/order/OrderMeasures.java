@@ -175,12 +175,13 @@ public final class OrderMeasures implements Topic {
         if (ready.isAtMost(limit)) {
             tasks.stream()
                     .filter(task -> task.lead().value() > 0)
-                    .forEach(task -> measures.add(Measure.of(SLACK, task.name(), days(order.slack(task, wanted)))
+                    .forEach(task -> measures.add(Measure.of(
+                                    SLACK,
+                                    task.name(),
+                                    days(order.latestArrival(task, wanted).minus(order.arrival(task))))
                             .worked(
-                                    "slack = wanted - end + latest - arrival",
-                                    in("wanted", days(order.workingDays(wanted)), "days"),
-                                    in("end", days(order.end()), "days"),
-                                    in("latest", days(order.latestStart(task)), "days"),
+                                    "slack = latest - arrival",
+                                    in("latest", days(order.latestArrival(task, wanted)), "days"),
                                     in("arrival", days(order.arrival(task)), "days"))));
         }
     }

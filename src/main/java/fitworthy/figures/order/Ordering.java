@@ -50,19 +50,16 @@ public final class Ordering {
      */
     public Optional<LocalDate> lastDay(String part) {
         Task task = parts.get(part);
-        Figure latest = task == null || !task.lead().known() ? Figure.ZERO : latestArrival(task);
-        if (task == null || !task.lead().known() || !latest.known()) {
+        if (task == null || !task.lead().known()) {
+            return Optional.empty();
+        }
+        Figure latest = wanted == null ? order.latestStart(task) : order.latestArrival(task, wanted);
+        if (!latest.known()) {
             return Optional.empty();
         }
         double lead = (task.lead().value() + task.lead().tolerance()) / WorkOrder.DAY;
         return Optional.of(WorkDays.until(
                 day((long) Math.floor(latest.value() + NOTHING)).minusDays((long) Math.ceil(lead - NOTHING))));
-    }
-
-    /** In working days from the sheet's day on; below zero where it should have come before. */
-    private Figure latestArrival(Task task) {
-        Figure latest = order.latestStart(task);
-        return wanted == null ? latest : latest.plus(order.workingDays(wanted)).minus(order.end());
     }
 
     private LocalDate day(long workingDays) {

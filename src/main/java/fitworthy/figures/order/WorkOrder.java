@@ -289,9 +289,14 @@ public final class WorkOrder {
                 .reduce(arrival(task).most(delivered()), Figure::most);
     }
 
-    /** How much later than said a part may come so that the whole still ends on a day, in working days. */
-    Figure slack(Task task, LocalDate wanted) {
-        return workingDays(wanted).minus(end()).plus(latestStart(task)).minus(arrival(task));
+    /**
+     * The latest that a part can come so that the whole still ends on a day, in working days from the sheet's day on; below
+     * zero where it should have come before. What takes no time is there on that day and not the morning after.
+     */
+    Figure latestArrival(Task task, LocalDate wanted) {
+        Figure days = workingDays(wanted);
+        Figure latest = latestStart(task).plus(days).minus(end());
+        return task.work().days().isZero() ? latest.least(days.minus(Figure.of(1))) : latest;
     }
 
     /** Working days from the sheet's day on to the end of a day. */

@@ -184,4 +184,26 @@ class WorkOrderTest {
     private static List<String> names(WorkOrder order) {
         return order.steps().stream().map(WorkOrder.Step::name).toList();
     }
+
+    /**
+     * From Wednesday 25 November to Tuesday 8 December 2026 there are 10 working days. A strap that takes nobody any time
+     * comes on the tenth, after nine others, and not on the morning after; what takes a day comes on the tenth too.
+     */
+    @Test
+    void whatTakesNoTimeComesOnTheDayItIsWanted() throws FaultsException {
+        LocalDate wanted = LocalDate.of(2026, 12, 8);
+        for (String days : List.of("0", "1")) {
+            WorkOrder order = order(
+                    """
+                    fitments:
+                      - {name: Strap, kind: kinetic-strap, mass: 0 kg, lead-time: 5 days, work: {days: %s}}
+                    """
+                            .formatted(days));
+            assertEquals(
+                    9,
+                    order.latestArrival(order.tasks().findFirst().orElseThrow(), wanted)
+                            .value(),
+                    1e-9);
+        }
+    }
 }
