@@ -92,14 +92,14 @@ final class AnswerPage {
         List<Particular> answers = new ArrayList<>();
         answers.add(new Particular(
                 "Within its ratings?",
-                Verdict.loaded(arrangement.advice()) + Verdict.keptElsewhere(arrangement.advice()) + " Payload "
-                        + Payload.inShort(arrangement.advice())));
+                LoadedVerdict.loaded(arrangement.advice()) + LoadedVerdict.keptElsewhere(arrangement.advice())
+                        + " Payload " + Payload.inShort(arrangement.advice())));
         Advice advice = arrangement.advice();
         BallLoad.of(advice.sheet())
                 .map(load -> new HeaviestTrailer(room.room(), load.filledIn()))
                 .ifPresent(heaviest -> answers.add(new Particular(
                         "Heaviest trailer?",
-                        heaviest.sentences() + (heaviest.isOverAlone() ? Verdict.overWithTrailer(advice) : ""))));
+                        heaviest.sentences() + (heaviest.isOverAlone() ? LoadedVerdict.overWithTrailer(advice) : ""))));
         String trip = TripAnswers.of(arrangement.advice());
         if (!trip.isEmpty()) {
             answers.add(new Particular("The trip?", trip));

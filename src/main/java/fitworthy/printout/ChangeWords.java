@@ -132,14 +132,14 @@ public final class ChangeWords {
         Optional<String> open = all.stream()
                 .filter(NotAssessed.class::isInstance)
                 .findFirst()
-                .map(outcome -> name(outcome) + " not known" + Verdict.in(outcome));
+                .map(outcome -> name(outcome) + " not known" + RatingWords.in(outcome));
         return open.or(() -> all.stream()
                 .filter(Assessed.class::isInstance)
                 .map(Assessed.class::cast)
                 .filter(outcome -> outcome.comparison().isPresent())
                 .min(Comparator.comparingDouble(
                         outcome -> outcome.comparison().orElseThrow().margin()))
-                .map(outcome -> name(outcome) + " " + spareOrOver(advice, outcome) + Verdict.in(outcome)));
+                .map(outcome -> name(outcome) + " " + spareOrOver(advice, outcome) + RatingWords.in(outcome)));
     }
 
     /** What is limited, for what has no limit of its own by what is measured. */
@@ -147,7 +147,7 @@ public final class ChangeWords {
         Judged judged = outcome.judged();
         return judged.measure().kind().limitMeaning().isEmpty()
                 ? judged.subject() + " (" + judged.measure().kind().meaning() + ")"
-                : Verdict.name(outcome);
+                : RatingWords.name(outcome);
     }
 
     private static String spareOrOver(Advice advice, Assessed outcome) {
@@ -238,7 +238,7 @@ public final class ChangeWords {
         Judged judged = finding.judged();
         return judged.measure().kind().limitMeaning().isEmpty()
                 ? judged.subject() + " (" + Book.topic(judged.id()) + ")"
-                : Verdict.name(finding);
+                : RatingWords.name(finding);
     }
 
     private static double margin(Finding finding) {

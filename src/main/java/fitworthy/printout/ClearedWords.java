@@ -74,7 +74,7 @@ public final class ClearedWords {
                 ? ""
                 : " Then too close to call: "
                         + close.values().stream()
-                                .map(outcome -> Verdict.name(outcome) + Verdict.in(outcome))
+                                .map(outcome -> RatingWords.name(outcome) + RatingWords.in(outcome))
                                 .distinct()
                                 .collect(Collectors.joining(", "))
                         + ".";

@@ -177,7 +177,7 @@ public final class Letters {
         List<String> enclosed = new ArrayList<>(one.bring());
         blocks.addAll(masses(party, enclosed));
         if (party == Party.CUSTOMER && !Ratings.of(advice).passed().isEmpty()) {
-            blocks.add(new Paragraph(Verdict.loaded(advice)
+            blocks.add(new Paragraph(LoadedVerdict.loaded(advice)
                     + " The GVM is the most that the vehicle may weigh loaded, with what presses on its tow bar. The GCM is"
                     + " the most for vehicle and trailer together. What stays behind or is done without, you choose; we"
                     + " work out what it brings."));

@@ -47,7 +47,7 @@ public final class ShortPrintout {
         Arrangement arrangement = Arrangement.of(advice);
         title(advice);
         page.rule();
-        page.wrapped(0, Verdict.loadedAsChosen(advice));
+        page.wrapped(0, LoadedVerdict.loadedAsChosen(advice));
         page.wrapped(0, Verdict.of(arrangement));
         page.blank();
         MarginTable.print(page, arrangement);

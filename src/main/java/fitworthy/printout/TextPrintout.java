@@ -110,7 +110,7 @@ public final class TextPrintout {
                         .map(loading -> loading.loadCase().name())
                         .collect(Collectors.joining(", ")));
         page.blank();
-        page.wrapped(0, Verdict.loadedAsChosen(advice));
+        page.wrapped(0, LoadedVerdict.loadedAsChosen(advice));
         page.wrapped(0, Verdict.of(arrangement));
         page.blank();
         MarginTable.print(page, arrangement);

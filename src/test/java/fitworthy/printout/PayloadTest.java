@@ -45,7 +45,7 @@ class PayloadTest {
                             .filter(margin -> margin.limit().equals("vehicle: GVM"))
                             .flatMap(margin -> MarginTable.cells(margin, MarginTable.loadings(advice)).stream())
                             .toList());
-            assertTrue(Verdict.loaded(advice).contains(told[3]), Verdict.loaded(advice));
+            assertTrue(LoadedVerdict.loaded(advice).contains(told[3]), LoadedVerdict.loaded(advice));
         }
         assertEquals(
                 "220 kg: 212 used, 8 left, too close to call.",

@@ -97,7 +97,7 @@ class ShortPrintoutTest {
         String screen = flowing(printed(advice).stream().limit(FIRST_SCREEN).toList());
         Finding first = Arrangement.of(advice).told().get(0).head().worst();
         Stream.of(
-                        Verdict.loaded(advice),
+                        LoadedVerdict.loaded(advice),
                         "MARGIN TO EACH LIMIT",
                         "heaviest trailer",
                         Wording.fill(first.judged().card().title(), first),
@@ -111,7 +111,7 @@ class ShortPrintoutTest {
         assertEquals(
                 "Loaded as planned it is over its ratings: GCM by 305 kg, GVM by 190 kg, rear axle limit by 143 kg"
                         + " (towing the van); roof limit by 16 kg (every loading).",
-                Verdict.loaded(Printed.scenario("overloaded").advice()));
+                LoadedVerdict.loaded(Printed.scenario("overloaded").advice()));
     }
 
     @Test
@@ -119,7 +119,8 @@ class ShortPrintoutTest {
         assertEquals(
                 "Not known whether it is within its ratings loaded as planned: 1 of 5 not checked, information"
                         + " missing.",
-                Verdict.loaded(Adviser.advise(Books.engine(), Sheets.plainWith("vehicle: {ratings: {gvm: ask}}"))));
+                LoadedVerdict.loaded(
+                        Adviser.advise(Books.engine(), Sheets.plainWith("vehicle: {ratings: {gvm: ask}}"))));
     }
 
     /** A waived stop is over its rating as before; who stands for it is said. */

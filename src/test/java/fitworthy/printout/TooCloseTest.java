@@ -59,7 +59,7 @@ class TooCloseTest {
         assertEquals(
                 "Loaded as planned it is too close to call whether it is within its ratings:"
                         + " GVM over by 0.4 kg +/- 66 kg (everything aboard). Settle it before you go ahead.",
-                Verdict.loaded(advice));
+                LoadedVerdict.loaded(advice));
         assertTrue(Verdict.of(Arrangement.of(advice))
                 .startsWith("Do not go ahead yet: what stops it is too close to call, and has to be settled first."));
         assertEquals(
@@ -84,7 +84,8 @@ class TooCloseTest {
     void whatIsProvenToBeExceededIsToldAsBefore() throws Exception {
         Advice advice = gvm("2454 kg +/- 66 kg");
         assertEquals(
-                "Loaded as planned it is over its ratings: GVM by 66 kg (everything aboard).", Verdict.loaded(advice));
+                "Loaded as planned it is over its ratings: GVM by 66 kg (everything aboard).",
+                LoadedVerdict.loaded(advice));
         assertTrue(Verdict.of(Arrangement.of(advice)).startsWith("Do not go ahead with this plan as it stands."));
         assertEquals("Loaded mass is above the GVM", brief(advice).said().title());
         assertFalse(
@@ -100,7 +101,7 @@ class TooCloseTest {
     @Test
     void whatIsKeptIsNotCalledOver() throws Exception {
         Advice advice = gvm("2520.4 kg +/- 66 kg");
-        assertTrue(Verdict.loaded(advice).contains("; too close to call: GVM"), Verdict.loaded(advice));
+        assertTrue(LoadedVerdict.loaded(advice).contains("; too close to call: GVM"), LoadedVerdict.loaded(advice));
         assertTrue(
                 advice.findings().stream().anyMatch(found -> found.judged().id().equals("mass.gvm-unsure")));
         assertEquals(Optional.empty(), inJson(advice));
@@ -150,7 +151,7 @@ class TooCloseTest {
         assertEquals(
                 "Loaded as planned it is over its ratings: front axle limit by 9 kg (everything aboard). Too close to call:"
                         + " GVM over by 20 kg +/- 66 kg (everything aboard).",
-                Verdict.loaded(advice));
+                LoadedVerdict.loaded(advice));
         assertTrue(Verdict.of(Arrangement.of(advice)).startsWith("Do not go ahead with this plan as it stands."));
     }
 

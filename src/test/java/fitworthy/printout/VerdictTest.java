@@ -83,10 +83,10 @@ class VerdictTest {
                 options: [{name: Storage, %schoices: [{name: without, parts: []}, {name: box, parts: [Box]}]}]
                 """;
         assertSays(
-                Verdict.loadedAsChosen(advice(choice.formatted(""))),
+                LoadedVerdict.loadedAsChosen(advice(choice.formatted(""))),
                 "Choices still open, told here with: without (Storage).");
-        assertFalse(
-                Verdict.loadedAsChosen(advice(choice.formatted("take: box, "))).contains("still open"));
+        assertFalse(LoadedVerdict.loadedAsChosen(advice(choice.formatted("take: box, ")))
+                .contains("still open"));
     }
 
     /** What nobody can bring is told beside the number of all that is missing, where it is more than half of it. */
@@ -105,11 +105,13 @@ class VerdictTest {
     @Test
     void aTrailerThatNoLoadingTowsIsSaidWithHowMuchItIsTooHeavy() throws FaultsException {
         String alone = "cases: [{name: alone}]\n";
-        String heavy = Verdict.loaded(advice(VAN.formatted(3100, 310) + alone));
+        String heavy = LoadedVerdict.loaded(advice(VAN.formatted(3100, 310) + alone));
         assertTrue(heavy.endsWith("No loading tows Van; at 3100 kg it is 100 kg too heavy (tow rating)."), heavy);
-        String light = Verdict.loaded(advice(VAN.formatted(2000, 200) + alone));
+        String light = LoadedVerdict.loaded(advice(VAN.formatted(2000, 200) + alone));
         assertTrue(light.endsWith("No loading tows Van, so what it does to the vehicle is not checked."), light);
-        assertFalse(Verdict.loaded(advice(VAN.formatted(2000, 200))).contains("No loading"), "the one loading tows it");
+        assertFalse(
+                LoadedVerdict.loaded(advice(VAN.formatted(2000, 200))).contains("No loading"),
+                "the one loading tows it");
         assertEquals(
                 Map.of("Box", Decision.WAIT, "Sticker", Decision.ORDER_NOW),
                 decisions(BOX + VAN.formatted(2000, 200) + alone));
@@ -123,11 +125,12 @@ class VerdictTest {
                 .replace("3500 kg, gtm: 3300 kg", "3000 kg, gtm: 2800 kg");
         String at = van.replace("350 kg}}}\n", "350 kg}}, ratings: {gcm: %d kg}}\n");
         assertSays(
-                Verdict.loaded(advice(at.formatted(5519))),
+                LoadedVerdict.loaded(advice(at.formatted(5519))),
                 "What Van weighs is not known; at its plate, the most it may weigh (3000 kg), it would be over: GCM by 1 kg (");
-        assertFalse(Verdict.loaded(advice(at.formatted(5520))).contains("at its plate"), "just at it");
+        assertFalse(LoadedVerdict.loaded(advice(at.formatted(5520))).contains("at its plate"), "just at it");
         assertFalse(
-                Verdict.loaded(advice(at.replace("mass: ask", "mass: 2900 kg").formatted(5519)))
+                LoadedVerdict.loaded(
+                                advice(at.replace("mass: ask", "mass: 2900 kg").formatted(5519)))
                         .contains("at its plate"),
                 "what it weighs is known");
     }
@@ -149,8 +152,8 @@ class VerdictTest {
                 + "vehicle: {ratings: {gvm: 2400 kg}}\n";
         String two = cargo + "cases: [{name: packed}, {name: empty, carrying: []}]\n";
         String three = cargo + "cases: [{name: packed}, {name: empty, carrying: []}, {name: bare, carrying: []}]\n";
-        assertSays(Verdict.loaded(advice(two.formatted(40))), "GVM by 100 kg (packed; 60 kg empty)");
-        assertSays(Verdict.loaded(advice(three.formatted(40))), "GVM by 100 kg (packed; less in 2)");
+        assertSays(LoadedVerdict.loaded(advice(two.formatted(40))), "GVM by 100 kg (packed; 60 kg empty)");
+        assertSays(LoadedVerdict.loaded(advice(three.formatted(40))), "GVM by 100 kg (packed; less in 2)");
         assertSays(brief(two.formatted(40)), "2500 kg, 100 kg over (packed; 60 kg over empty).");
         assertSays(brief(two.formatted(0)), "2460 kg, 60 kg over (packed; also empty).");
         assertSays(brief(three.formatted(0)), "2460 kg, 60 kg over (packed and 2 more).");
@@ -170,10 +173,10 @@ class VerdictTest {
     @Test
     void whatIsOverUntilTheKitIsApprovedIsSaid() throws FaultsException {
         String kit = "fitments: [{name: Kit, kind: rating-upgrade, mass: 0 kg, gvm: 3000 kg}]\n";
-        String over = Verdict.loaded(advice(kit + "vehicle: {ratings: {gvm: 2400 kg}}"));
+        String over = LoadedVerdict.loaded(advice(kit + "vehicle: {ratings: {gvm: 2400 kg}}"));
         assertTrue(over.contains("within its ratings once Kit is approved; least spare"), over);
         assertTrue(over.endsWith(" Until then over: GVM by 120 kg (everything aboard)."), over);
-        String kept = Verdict.loaded(advice(kit + "vehicle: {ratings: {gvm: 2520 kg}}"));
+        String kept = LoadedVerdict.loaded(advice(kit + "vehicle: {ratings: {gvm: 2520 kg}}"));
         assertTrue(
                 kept.endsWith(" Until then within its ratings too, least spare: GVM 0 kg (everything aboard)."), kept);
     }
@@ -194,11 +197,11 @@ class VerdictTest {
                         "2548 kg", "within its ratings too, least spare: GVM 28 kg (everything aboard).",
                         "2492 kg", "over: GVM by 28 kg (everything aboard).")
                 .forEach((gvm, told) -> assertDoesNotThrow(() -> {
-                    String loaded = Verdict.loaded(advice(plan.formatted(gvm)));
+                    String loaded = LoadedVerdict.loaded(advice(plan.formatted(gvm)));
                     assertTrue(loaded.endsWith(" Until then " + told), loaded);
                     assertFalse(loaded.contains("approved or not"), loaded);
                 }));
-        String unknown = Verdict.loaded(advice(plan.formatted("unknown")));
+        String unknown = LoadedVerdict.loaded(advice(plan.formatted("unknown")));
         assertTrue(unknown.endsWith(" Until then not known: GVM."), unknown);
     }
 
@@ -215,13 +218,13 @@ class VerdictTest {
                 """;
         assertEquals(
                 "Loaded as planned it is over its ratings: GVM by 4 kg (light; further, but too close to call: full).",
-                Verdict.loaded(advice(plan)));
+                LoadedVerdict.loaded(advice(plan)));
         assertTrue(
-                Verdict.loaded(advice(plan.replace("2516", "2520")))
+                LoadedVerdict.loaded(advice(plan.replace("2516", "2520")))
                         .startsWith(
                                 "Loaded as planned it is too close to call whether it is within its ratings: GVM over by"
                                         + " 6 kg +/- 14 kg (full)."),
-                Verdict.loaded(advice(plan.replace("2516", "2520"))));
+                LoadedVerdict.loaded(advice(plan.replace("2516", "2520"))));
     }
 
     /** Surely over by 60 kg in one loading, and kept by 8 kg +/- 14 kg in the other: that is no pass either. */
@@ -238,45 +241,50 @@ class VerdictTest {
         assertEquals(
                 "Loaded as planned it is over its ratings: GVM by 60 kg (full). Too close to call: GVM 8 kg spare +/- 14 kg"
                         + " (light).",
-                Verdict.loaded(advice(plan.formatted(14))));
+                LoadedVerdict.loaded(advice(plan.formatted(14))));
         assertEquals(
                 "Loaded as planned it is over its ratings: GVM by 60 kg (full).",
-                Verdict.loaded(advice(plan.formatted(8))));
+                LoadedVerdict.loaded(advice(plan.formatted(8))));
         assertEquals(
-                " GVM: light 8 kg below it (too close to call).", Verdict.keptElsewhere(advice(plan.formatted(14))));
-        assertEquals(" GVM: light 8 kg below it.", Verdict.keptElsewhere(advice(plan.formatted(8))));
+                " GVM: light 8 kg below it (too close to call).",
+                LoadedVerdict.keptElsewhere(advice(plan.formatted(14))));
+        assertEquals(" GVM: light 8 kg below it.", LoadedVerdict.keptElsewhere(advice(plan.formatted(8))));
     }
 
     /** 2520 kg loaded; what is spare is told to the safe side, in whole kilograms. */
     @Test
     void aLimitThatIsJustKeptLeavesNothingToSpare() throws FaultsException {
         String gvm = "vehicle: {ratings: {gvm: %s}}\n";
-        assertSays(Verdict.loaded(advice(gvm.formatted("2521 kg"))), "; least spare: GVM 1 kg (everything aboard).");
-        assertSays(Verdict.loaded(advice(gvm.formatted("2520.5 kg"))), "; nothing to spare: GVM (everything aboard).");
         assertSays(
-                Verdict.loaded(advice(gvm.formatted("2520 kg +/- 15 kg"))),
+                LoadedVerdict.loaded(advice(gvm.formatted("2521 kg"))), "; least spare: GVM 1 kg (everything aboard).");
+        assertSays(
+                LoadedVerdict.loaded(advice(gvm.formatted("2520.5 kg"))),
+                "; nothing to spare: GVM (everything aboard).");
+        assertSays(
+                LoadedVerdict.loaded(advice(gvm.formatted("2520 kg +/- 15 kg"))),
                 "; nothing to spare +/- 15 kg: GVM (everything aboard)");
-        assertSays(Verdict.loaded(advice(gvm.formatted("2519 kg"))), "over its ratings: GVM by 1 kg");
+        assertSays(LoadedVerdict.loaded(advice(gvm.formatted("2519 kg"))), "over its ratings: GVM by 1 kg");
     }
 
     /** 2520 kg and a van of 2900 kg, of which 290 kg are on the ball: a GCM of 5420 kg is just kept. */
     @Test
     void theTrailerAsPlannedIsToldWhereTheTwoAreOver() throws FaultsException {
         String at = VAN.formatted(2900, 290).replace("350 kg}}}\n", "350 kg}}, ratings: {gcm: %d kg}}\n");
-        assertEquals("", Verdict.overWithTrailer(advice(at.formatted(5420))));
+        assertEquals("", LoadedVerdict.overWithTrailer(advice(at.formatted(5420))));
         assertEquals(
                 " With the trailer as planned it is over: GCM by 1 kg (everything aboard).",
-                Verdict.overWithTrailer(advice(at.formatted(5419))));
+                LoadedVerdict.overWithTrailer(advice(at.formatted(5419))));
         assertEquals(
                 " With the trailer as planned it is over: braked trailer (the vehicle's tow rating) by 1 kg.",
-                Verdict.overWithTrailer(advice(VAN.formatted(3001, 290))));
+                LoadedVerdict.overWithTrailer(advice(VAN.formatted(3001, 290))));
     }
 
     /** 290 kg on a ball rated for 300 kg: less is spare than of the tow rating, 100 kg, or of any axle. */
     @Test
     void theRatingThatTheVerdictNamesIsInTheTable() throws FaultsException {
         Advice ball = advice(VAN.formatted(2900, 290));
-        assertTrue(Verdict.loaded(ball).contains("least spare: ball load limit 10 kg"), Verdict.loaded(ball));
+        assertTrue(
+                LoadedVerdict.loaded(ball).contains("least spare: ball load limit 10 kg"), LoadedVerdict.loaded(ball));
         List<Margin> row = Arrangement.of(ball).margins().stream()
                 .filter(margin -> margin.limit().equals("vehicle: ball load limit"))
                 .toList();

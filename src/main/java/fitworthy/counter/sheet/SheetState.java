@@ -3,7 +3,7 @@ package fitworthy.counter.sheet;
 import fitworthy.advice.Advice;
 import fitworthy.counter.page.Pages;
 import fitworthy.counter.page.Pane;
-import fitworthy.printout.Verdict;
+import fitworthy.printout.LoadedVerdict;
 import fitworthy.source.Words;
 import java.util.HashMap;
 import java.util.Map;
@@ -25,7 +25,8 @@ public final class SheetState implements Pane {
                                 .flatMap(Advice::worst)
                                 .map(worst -> Words.hyphenated(worst.name()))
                                 .orElse("none"),
-                "verdict", seen.now().advice().map(Verdict::loaded).orElse("No advice while the sheet has a fault."),
+                "verdict",
+                        seen.now().advice().map(LoadedVerdict::loaded).orElse("No advice while the sheet has a fault."),
                 "sheet", seen.sheet(),
                 "undo", seen.sheet().undoes(),
                 "redo", seen.sheet().redoes(),

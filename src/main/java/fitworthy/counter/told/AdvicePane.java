@@ -12,6 +12,7 @@ import fitworthy.printout.EditWords;
 import fitworthy.printout.FindingBrief;
 import fitworthy.printout.GuessWords;
 import fitworthy.printout.HouseWords;
+import fitworthy.printout.LoadedVerdict;
 import fitworthy.printout.Payload;
 import fitworthy.printout.ShortPrintout;
 import fitworthy.printout.Verdict;
@@ -89,7 +90,7 @@ public final class AdvicePane implements Pane {
         return new Shown(
                 Addresses.of(seen.sheet()),
                 advice.worst().map(AdvicePane::mark).orElse(""),
-                List.of(Verdict.loaded(advice), Verdict.of(now), "Payload: " + Payload.inFull(advice)),
+                List.of(LoadedVerdict.loaded(advice), Verdict.of(now), "Payload: " + Payload.inFull(advice)),
                 before.map(was -> EditWords.of(was, now)).orElse(""),
                 before.map(was -> EditWords.fresh(was, now)).orElse(Set.of()),
                 house(advice),

@@ -16,6 +16,7 @@ import fitworthy.counter.search.Searches;
 import fitworthy.counter.sheet.SheetPage.Changes;
 import fitworthy.printout.ChangeWords;
 import fitworthy.printout.EditWords;
+import fitworthy.printout.LoadedVerdict;
 import fitworthy.printout.Verdict;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
@@ -196,7 +197,7 @@ public final class OffersPane implements Pane, Routes, Changes {
         return new Tried(
                 address,
                 offer,
-                List.of(Verdict.loaded(then.advice()), Verdict.of(then)),
+                List.of(LoadedVerdict.loaded(then.advice()), Verdict.of(then)),
                 EditWords.of(as, then),
                 EditWords.left(as, then),
                 written.isPresent());

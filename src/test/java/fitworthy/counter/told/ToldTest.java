@@ -14,6 +14,7 @@ import fitworthy.advice.View;
 import fitworthy.book.Severity;
 import fitworthy.counter.AtCounter;
 import fitworthy.printout.ExplanationPrintout;
+import fitworthy.printout.LoadedVerdict;
 import fitworthy.printout.QuestionWords;
 import fitworthy.printout.ShortPrintout;
 import fitworthy.printout.TextPrintout.Painter;
@@ -101,7 +102,7 @@ class ToldTest {
         assertEquals(printed, found(SHOWN, page));
         assertEquals(found(HEADING, out.toString()), found(HEADING, text(page)));
         assertTrue(text(page).contains(Verdict.of(Arrangement.of(advice))));
-        assertTrue(text(page).contains(Verdict.loaded(advice)));
+        assertTrue(text(page).contains(LoadedVerdict.loaded(advice)));
     }
 
     @ParameterizedTest
@@ -179,7 +180,7 @@ class ToldTest {
                     .body();
             assertFalse(java.util.Arrays.equals(before, Files.readAllBytes(file)), key);
             Arrangement now = Arrangement.of(advice("overloaded.yaml"));
-            assertEquals(Verdict.loaded(now.advice()) + Verdict.of(now) + changed(changed), told, key);
+            assertEquals(LoadedVerdict.loaded(now.advice()) + Verdict.of(now) + changed(changed), told, key);
             served.post(sheet + "/undo", "version", version(changed));
             assertArrayEquals(before, Files.readAllBytes(file), key);
             taken++;
@@ -247,12 +248,12 @@ class ToldTest {
                 "<span class=\"outcome ([a-z]+)\">[a-z]+</span> <span dir=\"auto\">([^<]*)</span></a></p>");
         Advice before = advice("overloaded.yaml");
         assertEquals(List.of("stop"), found(bar, page));
-        assertTrue(page.contains(Verdict.loaded(before)));
+        assertTrue(page.contains(LoadedVerdict.loaded(before)));
         String changed = served.post(
                         sheet + "/set", "version", version(page), "path", "vehicle.ratings.gvm", "value", "3060 kg")
                 .body();
-        String now = Verdict.loaded(advice("overloaded.yaml"));
-        assertFalse(now.equals(Verdict.loaded(before)));
+        String now = LoadedVerdict.loaded(advice("overloaded.yaml"));
+        assertFalse(now.equals(LoadedVerdict.loaded(before)));
         String state = changed.substring(changed.indexOf("pane:#state")).split("pane:#")[1];
         assertTrue(text(state).contains(now), state);
         served.post(sheet + "/undo", "version", version(changed));
