@@ -43,8 +43,9 @@ final class Resting {
     /** @param planned the sheet with only the chosen parts in it */
     Resting(Sheet planned) {
         contents = new Contents(planned.fitments(), planned.tanks());
-        Optional<String> rack = rackForAll(planned);
-        onRack = rack.map(name -> Map.of(
+        Optional<String> rack = onlyRack(planned);
+        onRack = rack.filter(name -> nothingSaysSo(planned, name))
+                .map(name -> Map.of(
                         name,
                         names(planned.fitments().stream()
                                 .filter(part -> isOnRoof(part)
@@ -110,19 +111,19 @@ final class Resting {
         return with;
     }
 
-    /**
-     * The single rack, on which stands what is on the roof, as {@code RackLoad} counts it; none where something there says that it
-     * stands on it. What is on the vehicle already stood there without it.
-     */
-    private Optional<String> rackForAll(Sheet planned) {
+    /** The single rack, on which stand the cargo on the roof and, where nothing says so, the parts, as {@code RackLoad} counts them. */
+    private static Optional<String> onlyRack(Sheet planned) {
         List<String> racks = planned.fitments().stream()
                 .filter(part -> part.kind() == Kind.ROOF_RACK && !part.roof().is(YesNo.NO))
                 .map(Fitment::name)
                 .toList();
-        Set<String> told = contents.with(racks);
-        boolean saysSo = planned.fitments().stream().anyMatch(part -> isOnRoof(part) && told.contains(part.name()))
-                || planned.cargo().stream().anyMatch(load -> isOnRoof(load) && told.contains(load.in()));
-        return racks.size() == 1 && !saysSo ? Optional.of(racks.get(0)) : Optional.empty();
+        return racks.size() == 1 ? Optional.of(racks.get(0)) : Optional.empty();
+    }
+
+    private boolean nothingSaysSo(Sheet planned, String rack) {
+        Set<String> told = contents.with(List.of(rack));
+        return planned.fitments().stream().noneMatch(part -> isOnRoof(part) && told.contains(part.name()))
+                && planned.cargo().stream().noneMatch(load -> isOnRoof(load) && told.contains(load.in()));
     }
 
     private static boolean isOnRoof(Fitment part) {

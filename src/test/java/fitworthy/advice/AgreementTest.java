@@ -162,7 +162,7 @@ class AgreementTest {
         List<Twigs.Twig> places = Twigs.of(sheet.tree()).stream()
                 .filter(each -> each.path().toString().matches("(fitments|cargo)\\.[0-9]+\\.at\\.x")
                         && !bars.contains(each.path().toString())
-                        && each.value().text().endsWith(" mm"))
+                        && each.value().text().matches("-?[0-9.]+ mm"))
                 .toList();
         if (places.isEmpty()) {
             return;

@@ -18,13 +18,14 @@ import java.util.stream.Collectors;
 
 /**
  * What stands on a rack whose maker names what it may carry: what the sheet says stands in or on it, be the rack on the roof
- * or on a canopy. Where it says so of nothing, all that is on the roof stands on the only rack there.
+ * or on a canopy, and on the only rack on the roof the cargo up there. Where it says so of nothing, parts on the roof stand on
+ * that rack too; else they may be fixed to the roof itself.
  *
  * @param rack the name of the rack
  * @param load what stands on it, without itself
  * @param most what it may carry, kg; missing where it takes knowing on which of several racks something stands
  * @param standing the rack and all that the sheet puts on it, by name
- * @param bearsRoof whether all that is on the roof stands on it
+ * @param bearsRoof whether it is the only one on the roof
  */
 public record RackLoad(String rack, RoofLoad load, Figure most, Set<String> standing, boolean bearsRoof) {
 
@@ -44,18 +45,19 @@ public record RackLoad(String rack, RoofLoad load, Figure most, Set<String> stan
         List<Fitment> above = racks.stream()
                 .filter(rack -> !Masses.onRoof(rack, sheet).is(YesNo.NO))
                 .toList();
+        Set<String> cargo = sheet.cargo().stream().map(Sheet.Load::name).collect(Collectors.toSet());
         List<RackLoad> loads = new ArrayList<>();
         standing.forEach((rack, names) -> {
             Figure most = most(rack, RoofLimit.leavesTheSeal(sheet));
             if (most.known()) {
                 RoofLoad told = RoofLoad.standing(loading, names).only(name -> !name.equals(rack.name()));
-                boolean all = above.equals(List.of(rack)) && told.loads().isEmpty();
-                RoofLoad load = all ? open : told;
+                boolean only = above.equals(List.of(rack));
+                RoofLoad load = !only ? told : told.loads().isEmpty() ? open : told.with(open.only(cargo::contains));
                 boolean decides = above.size() > 1
                         && above.contains(rack)
                         && load.sum().isAtMost(most)
                         && !load.sum().plus(open.sum()).isAtMost(most);
-                loads.add(new RackLoad(rack.name(), load, decides ? Figure.missing(on(open)) : most, names, all));
+                loads.add(new RackLoad(rack.name(), load, decides ? Figure.missing(on(open)) : most, names, only));
             }
         });
         return loads;

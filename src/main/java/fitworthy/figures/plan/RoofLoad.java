@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * What is carried on the roof, with what was on it when the vehicle was weighed, wherever along it that is.
@@ -62,6 +63,13 @@ public record RoofLoad(List<Working.Input> loads, List<Choice<YesNo>> told) {
         return new RoofLoad(
                 places.stream().map(loads::get).toList(),
                 places.stream().map(told::get).toList());
+    }
+
+    /** The two together. */
+    RoofLoad with(RoofLoad other) {
+        return new RoofLoad(
+                Stream.concat(loads.stream(), other.loads.stream()).toList(),
+                Stream.concat(told.stream(), other.told.stream()).toList());
     }
 
     /** What is known to be on it, in kg. */
