@@ -5,9 +5,7 @@ import fitworthy.figures.mass.LoadMeasures;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.Loading;
-import fitworthy.figures.plan.Plan;
 import fitworthy.quantity.Figure;
-import fitworthy.sheet.MassDetails;
 import fitworthy.sheet.Vehicle;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -39,11 +37,11 @@ public record UntilApproved(String part, List<Left> left, List<String> unknown) 
 
     /** That of an advice; nothing where nothing is to raise a rating. */
     public static Optional<UntilApproved> of(Advice advice) {
-        Plan plan = advice.loadings().get(0).plan();
-        return advice.sheet().planned().fitments().stream()
-                .filter(part ->
-                        part.details() instanceof MassDetails.RatingUpgrade kit && plan.counts(kit) && !part.isDone())
-                .findFirst()
+        return advice.loadings()
+                .get(0)
+                .plan()
+                .raising()
+                .filter(kit -> !kit.isDone())
                 .map(kit -> of(kit.name(), advice));
     }
 

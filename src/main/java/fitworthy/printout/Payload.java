@@ -11,7 +11,6 @@ import fitworthy.figures.room.RoomMeasures;
 import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.Digits.Held;
 import fitworthy.quantity.Figure;
-import fitworthy.sheet.MassDetails.RatingUpgrade;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Vehicle;
 import java.util.Comparator;
@@ -71,9 +70,8 @@ public final class Payload {
     private String asMade() {
         Vehicle made = sheet.vehicle();
         Figure payload = made.ratings().gvm().minus(made.mass().kerb());
-        return sheet.fitments().stream()
-                .filter(part -> part.details() instanceof RatingUpgrade kit && plan.counts(kit) && !part.isDone())
-                .findFirst()
+        return plan.raising()
+                .filter(kit -> !kit.isDone())
                 .filter(kit -> payload.known())
                 .map(kit -> number(RoomMeasures.PAYLOAD.printed(payload.value(), -1), RoomMeasures.PAYLOAD) + " until "
                         + kit.name() + " is approved")

@@ -136,11 +136,6 @@ public sealed interface MassDetails extends Details {
                     Choice<YesNo> brakes)
             implements MassDetails {
 
-        /** Whether its ratings may come to hold: not where nobody approves it. */
-        public boolean counts() {
-            return !approval.is(RatingApproval.NONE);
-        }
-
         /** Whether it names any rating. */
         public boolean states() {
             return Stream.of(gvm, gcm, frontAxle, rearAxle, towing).anyMatch(Figure::known);

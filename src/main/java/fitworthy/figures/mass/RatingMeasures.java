@@ -91,8 +91,8 @@ final class RatingMeasures implements Topic {
         Vehicle.Ratings ratings = plan.ratings();
         Vehicle.Ratings made = plan.vehicle().ratings();
         measures.add(Measure.of(GVM, "vehicle", ratings.gvm()));
-        boolean raised = plan.planned(MassDetails.RatingUpgrade.class)
-                .filter(upgrade -> plan.counts(upgrade) && upgrade.gvm().known())
+        boolean raised = plan.raising()
+                .filter(kit -> ((MassDetails.RatingUpgrade) kit.details()).gvm().known())
                 .isPresent();
         Choice<YesNo> registered = plan.registered();
         if (!registered.is(YesNo.NO)

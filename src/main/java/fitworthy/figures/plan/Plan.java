@@ -9,6 +9,7 @@ import fitworthy.sheet.Details;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.LoadCase;
 import fitworthy.sheet.MassDetails;
+import fitworthy.sheet.MassDetails.RatingApproval;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.TowingDetails;
 import fitworthy.sheet.Trailer;
@@ -84,9 +85,8 @@ public final class Plan {
                 wheelbase,
                 ahead.stream().findFirst(),
                 vehicle());
-        this.ratings = planned(MassDetails.RatingUpgrade.class)
-                .filter(this::counts)
-                .map(this::upgraded)
+        this.ratings = raising()
+                .map(kit -> upgraded((MassDetails.RatingUpgrade) kit.details()))
                 .orElse(vehicle().ratings());
     }
 
@@ -192,17 +192,21 @@ public final class Plan {
         return ratings;
     }
 
+    /** The part that raises the maker's ratings, where what it names may come to hold. */
+    public Optional<Fitment> raising() {
+        return fitments(Fitment.Kind.RATING_UPGRADE).stream().findFirst().filter(this::mayHold);
+    }
+
     /**
-     * Whether a kit's ratings may come to hold: not where nobody approves it, nor may where the plan is, nor where it is
-     * approved for a vehicle that is not registered yet and this one is.
+     * Not what nobody approves. What is still to be fitted to a registered vehicle does not where that is refused, nor, where
+     * the stages are told apart, by an approval for a vehicle that is not registered yet; what is on it may have come before.
      */
-    public boolean counts(MassDetails.RatingUpgrade kit) {
-        Choice<MassDetails.RatingApproval> approval = kit.approval();
-        return kit.counts()
-                && !(approval.is(MassDetails.RatingApproval.IN_SERVICE) && holds(PracticeId.MASS_RERATING_REFUSED))
-                && !(approval.is(MassDetails.RatingApproval.SECOND_STAGE)
-                        && registered().is(YesNo.YES)
-                        && holds(PracticeId.PAPERWORK_RATING_STAGES));
+    private boolean mayHold(Fitment kit) {
+        Choice<RatingApproval> approval = ((MassDetails.RatingUpgrade) kit.details()).approval();
+        boolean late = registered().is(YesNo.YES) && !kit.isDone();
+        boolean refused = holds(PracticeId.MASS_RERATING_REFUSED) && (late || approval.is(RatingApproval.IN_SERVICE));
+        boolean early = approval.is(RatingApproval.SECOND_STAGE) && holds(PracticeId.PAPERWORK_RATING_STAGES);
+        return !approval.is(RatingApproval.NONE) && !refused && !(late && early);
     }
 
     /** Whether what a practice value says yes or no to is so where the plan is. */
