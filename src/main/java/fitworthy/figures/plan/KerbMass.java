@@ -4,20 +4,28 @@ import fitworthy.quantity.Figure;
 import fitworthy.sheet.Tank;
 import fitworthy.sheet.Vehicle;
 
-/** The kerb mass as laws on towing count it, in kg: a maker may have counted a driver in it, and a tank not quite full. */
+/**
+ * The vehicle unladen as laws on towing count it, in kg: with what is to be built onto it to stay, and without what comes off
+ * for that. A maker may have counted a driver in the kerb mass, and a tank not quite full.
+ */
 public final class KerbMass {
 
     private KerbMass() {}
 
-    /** The kerb mass with nobody aboard. */
-    public static Figure unoccupied(Plan plan) {
+    /** With nobody aboard, and as much fuel as the kerb mass has. */
+    public static Figure unladen(Plan plan) {
         Vehicle.Masses mass = plan.vehicle().mass();
-        return mass.kerb().minus(mass.kerbDriver());
+        return mass.kerb().minus(mass.kerbDriver()).plus(builtOn(plan));
     }
 
-    /** With nobody aboard and the maker's tank full: "kerbside weight" in the United Kingdom, as a trade guide defines it. */
+    /** The same with the maker's tank full: "kerbside weight" by regulation 3(2) in the United Kingdom. */
     public static Figure kerbside(Plan plan) {
-        return unoccupied(plan).plus(fuelToFill(plan));
+        return unladen(plan).plus(fuelToFill(plan));
+    }
+
+    /** What parts that stay on add to the kerb mass, less what they replace. */
+    public static Figure builtOn(Plan plan) {
+        return Masses.addedToKerb(plan);
     }
 
     /** What the tank whose fuel is in the kerb mass takes until it is full. */

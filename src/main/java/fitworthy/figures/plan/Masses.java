@@ -346,6 +346,11 @@ public final class Masses {
         return fixed(plan, FIXED).toList();
     }
 
+    /** What these put on the kerb mass, kg: what is done was weighed with the vehicle. */
+    static Figure addedToKerb(Plan plan) {
+        return fixed(plan, FIXED_AND_COUNTED).map(PointMass::mass).reduce(Figure.of(0, 0), Figure::plus);
+    }
+
     private static Stream<PointMass> fixed(Plan plan, Set<Sort> sorts) {
         return plan.unladen(() -> unladen(plan)).stream().filter(mass -> sorts.contains(mass.sort()));
     }

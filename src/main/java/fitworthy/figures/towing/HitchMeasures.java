@@ -140,10 +140,13 @@ public final class HitchMeasures implements Topic {
     /** A trailer that has brakes, or may have, behind a vehicle whose maker states no tow rating. */
     private static void unrated(Plan plan, Trailer trailer, List<Measure> measures) {
         Vehicle.Masses mass = plan.vehicle().mass();
-        Figure unladen = KerbMass.unoccupied(plan);
+        Figure unladen = KerbMass.unladen(plan);
         Working worked = new Working.Formula(
-                "unladen = kerb - driver",
-                List.of(in("kerb", mass.kerb(), "kg"), in("driver", mass.kerbDriver(), "kg")));
+                "unladen = kerb - driver + built",
+                List.of(
+                        in("kerb", mass.kerb(), "kg"),
+                        in("driver", mass.kerbDriver(), "kg"),
+                        in("built", KerbMass.builtOn(plan), "kg")));
         measures.add(Measure.of(UNRATED, "braked trailer", trailer.mass().dividedBy(unladen))
                 .worked("share = trailer / unladen", in("trailer", trailer.mass(), "kg"), in("unladen", unladen, "kg"))
                 .worked(worked)

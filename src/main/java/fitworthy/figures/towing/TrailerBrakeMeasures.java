@@ -147,10 +147,11 @@ final class TrailerBrakeMeasures implements Topic {
         Vehicle.Masses mass = plan.vehicle().mass();
         Figure kerbside = KerbMass.kerbside(plan);
         Working worked = new Working.Formula(
-                "kerbside = kerb - driver + fuel",
+                "kerbside = kerb - driver + built + fuel",
                 List.of(
                         in("kerb", mass.kerb(), "kg"),
                         in("driver", mass.kerbDriver(), "kg"),
+                        in("built", KerbMass.builtOn(plan), "kg"),
                         in("fuel", KerbMass.fuelToFill(plan), "kg")));
         measures.add(Measure.of(UNBRAKED_SHARE, "trailer", trailer.mass().dividedBy(kerbside))
                 .worked(
