@@ -155,7 +155,10 @@ public final class AcrossMeasures implements Topic {
 
     /** What only one part at a time can be. */
     private static String job(Fitment part, Plan plan) {
-        if (part.kind() == Kind.TYRES && plan.axle(part).isPresent()) {
+        // A set whose place does not tell may be at either axle.
+        if (part.kind() == Kind.TYRES
+                && plan.fitments(Kind.TYRES).stream()
+                        .allMatch(set -> plan.axle(set).isPresent())) {
             return Words.hyphenated(plan.axle(part).get().name()) + " tyres";
         }
         return part.details() instanceof SuspensionDetails.Springs springs

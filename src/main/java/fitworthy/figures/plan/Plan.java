@@ -284,17 +284,20 @@ public final class Plan {
                                 : Optional.empty());
     }
 
-    /** The tyres of an axle: of several sets that may be at it the one that carries least, or may. */
+    /**
+     * The tyres of an axle: of several sets that may be at it the one that carries least, or may; the vehicle's own where all
+     * that are planned are at the other axle.
+     */
     public TyreDetails.Tyres tyres(boolean rear) {
         VehicleEnd other = rear ? VehicleEnd.FRONT : VehicleEnd.REAR;
-        List<TyreSet> sets = tyreSets();
-        List<TyreSet> there = sets.size() == 1
-                ? sets
-                : fitments(Fitment.Kind.TYRES).stream()
-                        .filter(part -> axle(part).filter(other::equals).isEmpty())
-                        .map(part -> sets.get(fitments(Fitment.Kind.TYRES).indexOf(part)))
-                        .toList();
-        return weakest(there.isEmpty() ? sets : there).tyres();
+        List<Fitment> planned = fitments(Fitment.Kind.TYRES);
+        List<TyreSet> there = new ArrayList<>(tyreSets());
+        for (int i = planned.size() - 1; i >= 0; i--) {
+            if (axle(planned.get(i)).filter(other::equals).isPresent()) {
+                there.remove(i);
+            }
+        }
+        return weakest(there.isEmpty() ? List.of(stockTyreSet()) : there).tyres();
     }
 
     /** The tyres as planned; of several sets the one that carries least, or may. */
