@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fitworthy.Books;
 import fitworthy.Sheets;
 import fitworthy.advice.Outcome.Finding;
+import fitworthy.advice.remedy.TyresAt;
 import fitworthy.figures.measure.Measure;
 import fitworthy.printout.words.Wording;
 import fitworthy.proof.Cases;
@@ -20,7 +21,6 @@ import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import fitworthy.source.Trees;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -76,20 +76,10 @@ class PassingValueTest {
     }
 
     /** The planned set that stands farthest towards an axle, else the ones that the vehicle came with. */
-    private static String tyresAt(Sheet sheet, String axle) {
-        Comparator<Fitment> place = Comparator.comparingDouble(
-                each -> each.at().map(at -> at.x().value()).orElse(0.0));
-        return sheet.planned().fitments().stream()
-                .filter(each -> each.kind() == Fitment.Kind.TYRES)
-                .min(axle.startsWith("front") ? place : place.reversed())
-                .map(each -> "fitments." + each.name() + ".")
-                .orElse("vehicle.tyres.");
-    }
-
     private static Passing tyres(String measure) {
         return new Passing(
                 measure,
-                (sheet, subject) -> tyresAt(sheet, subject)
+                (sheet, subject) -> TyresAt.path(sheet, subject) + "."
                         + (subject.equals("rear axle")
                                         && sheet.vehicle().wheels().dualRear().is(YesNo.YES)
                                 ? "dual-load-index"

@@ -94,8 +94,13 @@ final class TyreRemedies {
     }
 
     private static Where tyres(String field) {
-        return (tree, sheet, finding) ->
-                of(Fitment.Kind.TYRES, "vehicle.tyres", field).paths(tree, sheet, finding);
+        return (tree, sheet, finding) -> {
+            String own = "vehicle.tyres";
+            Where there = TyresAt.path(sheet, finding.judged().subject()).equals(own)
+                    ? at(own + "." + field)
+                    : of(Fitment.Kind.TYRES, own, field);
+            return there.paths(tree, sheet, finding);
+        };
     }
 
     private static List<Node.Mapping> diameter(Node.Mapping tree, Sheet sheet, double more) {
