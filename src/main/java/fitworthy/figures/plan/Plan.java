@@ -192,9 +192,11 @@ public final class Plan {
         return ratings;
     }
 
-    /** The part that raises the maker's ratings, where what it names may come to hold. */
+    /** The part that raises the maker's ratings, where what it names may come to hold; a planned one before one that is on. */
     public Optional<Fitment> raising() {
-        return fitments(Fitment.Kind.RATING_UPGRADE).stream().findFirst().filter(this::mayHold);
+        return fitments(Fitment.Kind.RATING_UPGRADE).stream()
+                .filter(this::mayHold)
+                .min(Comparator.comparing(Fitment::isDone));
     }
 
     /**
