@@ -19,6 +19,16 @@ public interface Change {
     }
 
     /**
+     * The same as whoever saw a sheet meant it: what it calls by its position there is called by its name, since others may
+     * have put something else there meanwhile.
+     *
+     * @throws FaultsException where it cannot be made in what was seen
+     */
+    default Change meant(Answer seen) throws FaultsException {
+        return this;
+    }
+
+    /**
      * The sheet after it; no letter of its text is changed that is not part of it. Whether what it makes is a sheet is
      * for others to see.
      *

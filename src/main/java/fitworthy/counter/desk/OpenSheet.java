@@ -70,14 +70,17 @@ public final class OpenSheet implements AutoCloseable {
             if (content.text() == null) {
                 return new Outcome.Refused(content.faults(), before);
             }
-            Optional<Outcome> stopped = before.version().equals(base) ? Optional.empty() : parted(base, before, change);
-            if (stopped.isPresent()) {
-                return stopped.get();
-            }
+            boolean alone = before.version().equals(base);
+            Optional<Answer> shown = alone ? Optional.empty() : shown(base, before);
             try {
-                Answer after = change.in(before);
+                Change meant = shown.isPresent() ? change.meant(shown.get()) : change;
+                Optional<Outcome> stopped = alone ? Optional.empty() : parted(shown, before, meant);
+                if (stopped.isPresent()) {
+                    return stopped.get();
+                }
+                Answer after = meant.in(before);
                 FaultsException.refuse(FaultsBrought.by(before, after));
-                if (after == before || written(Step.Kind.DONE, after, change.label(before), change.joins())) {
+                if (after == before || written(Step.Kind.DONE, after, meant.label(before), meant.joins())) {
                     return new Outcome.Done(before, after);
                 }
             } catch (FaultsException e) {
@@ -88,14 +91,9 @@ public final class OpenSheet implements AutoCloseable {
     }
 
     /** Why a change to what a page shows is not made in what stands now; empty where it can be. */
-    private Optional<Outcome> parted(String base, Answer before, Change change) {
-        Optional<Answer> shown = shown(base, before);
-        Answer mine;
-        try {
-            mine = change.in(shown.orElse(before));
-        } catch (FaultsException e) {
-            return Optional.of(new Outcome.Refused(e.faults(), before));
-        }
+    private static Optional<Outcome> parted(Optional<Answer> shown, Answer before, Change change)
+            throws FaultsException {
+        Answer mine = change.in(shown.orElse(before));
         if (shown.isPresent() && new Touched(shown.get().tree(), mine.tree()).isSameIn(before.tree())) {
             return Optional.empty();
         }

@@ -46,7 +46,7 @@ final class Adding {
                 name + " added",
                 "",
                 sheet -> taken == Kind.TRAILERS
-                        ? new PutWhole(name + " as trailer", field, NodePath.of(field), word(name))
+                        ? new PutWhole(name + " as trailer", field, word(name))
                         : taken == Kind.TANKS ? tank(sheet, name) : new AddItem(field, fromShelf(sheet, name)));
     }
 

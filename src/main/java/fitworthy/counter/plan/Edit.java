@@ -11,12 +11,12 @@ import java.util.List;
  *
  * @param label what it does, where the sheet is not at hand
  */
-record Edit(String label, String joins, Made made) implements Change {
+record Edit(String label, String joins, Made<Change> made) implements Change {
 
-    /** The change to what a sheet says. */
+    /** What comes of what a sheet says. */
     @FunctionalInterface
-    interface Made {
-        Change in(PlanSheet sheet) throws FaultsException;
+    interface Made<T> {
+        T in(PlanSheet sheet) throws FaultsException;
     }
 
     @Override
@@ -29,11 +29,21 @@ record Edit(String label, String joins, Made made) implements Change {
     }
 
     @Override
+    public Change meant(Answer seen) throws FaultsException {
+        Change there = of(seen, made);
+        return new Edit(label, joins, sheet -> there);
+    }
+
+    @Override
     public Answer in(Answer now) throws FaultsException {
-        FaultsException.refuse(now.tree() == null ? now.faults() : List.of());
-        PlanSheet sheet = new PlanSheet(now);
+        return of(now, sheet -> made.in(sheet).in(now));
+    }
+
+    private static <T> T of(Answer answer, Made<T> made) throws FaultsException {
+        FaultsException.refuse(answer.tree() == null ? answer.faults() : List.of());
+        PlanSheet sheet = new PlanSheet(answer);
         try {
-            return made.in(sheet).in(now);
+            return made.in(sheet);
         } catch (IllegalArgumentException e) {
             // No form of the page asks for it.
             throw refused(sheet, "", "there is no such field or list", "one of the page");

@@ -125,7 +125,7 @@ public final class PlanChanges {
         Optional<FieldSchema> field = sheet.field(path);
         if (!value.isEmpty()
                 && field.map(FieldSchema::content).filter(Content.TEXTS::equals).isPresent()) {
-            return new PutWhole(label(path), sheet.key(path), path, words(value));
+            return new PutWhole(label(path), sheet.key(path), words(value));
         }
         if (path.steps().size() == NAME && path.last().equals(new NodePath.Named("name"))) {
             return new Rename(sheet.key(path.above()), value);
@@ -191,6 +191,6 @@ public final class PlanChanges {
     private static Change begun(PlanSheet sheet, FieldSchema field, NodePath list, Node.Mapping item) {
         return field.content() == Content.GROUPS
                 ? new AddItem(sheet.key(list), item)
-                : new PutWhole(Names.title(field) + " added", sheet.key(list), list, item);
+                : new PutWhole(Names.title(field) + " added", sheet.key(list), item);
     }
 }

@@ -14,14 +14,14 @@ import java.util.List;
  * Puts a list or a group in place of whatever stands in a field, beside what is taken from the shelf.
  *
  * @param key the path of the field by the names of items
- * @param path the same by their positions
  */
-record PutWhole(String label, String key, NodePath path, Node value) implements Change {
+record PutWhole(String label, String key, Node value) implements Change {
 
     @Override
     public Answer in(Answer now) throws FaultsException {
         // A single value makes the room, and is exchanged for the whole.
-        Answer room = path.in(now.tree()) == null ? new SetValue(key, "ask").in(now) : now;
+        NodePath path = NodePath.find(key, now.whole());
+        Answer room = path == null || path.in(now.tree()) == null ? new SetValue(key, "ask").in(now) : now;
         return room.to(TextEdit.exchanged(room.text(), path, value)
                 .orElseThrow(() -> new FaultsException(List.of(new Fault(
                         now.place(),

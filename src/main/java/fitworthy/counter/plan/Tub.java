@@ -53,7 +53,7 @@ final class Tub {
         NodePath removes = body.to(REMOVES);
         Node gone = NodeReader.read("", REMOVES + ": " + TubFate.TUB, new ArrayList<>())
                 .get(REMOVES);
-        changes.add(new PutWhole("tub off", sheet.key(removes), removes, gone));
+        changes.add(new PutWhole("tub off", sheet.key(removes), gone));
         return new Several("tub off", "", changes);
     }
 
