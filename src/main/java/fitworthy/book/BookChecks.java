@@ -28,6 +28,8 @@ public final class BookChecks {
     /** In words: enough to hold a figure, and little enough to quote. */
     private static final int LONGEST_QUOTE = 25;
 
+    private static final String NUMBER = "[0-9]{1,9}(\\.[0-9]{1,9})?";
+
     private final BookParts parts;
     private final List<Fault> faults;
     private final Map<String, MeasureKind> kinds = Measures.kinds();
@@ -228,6 +230,14 @@ public final class BookChecks {
                     "has a clause without a quote, or a quote without a clause",
                     "both, or neither where the text was not read",
                     path);
+        }
+        if (!value.quoted().isEmpty()
+                && (value.quote().isEmpty() || !value.quoted().matches(NUMBER))) {
+            fault(
+                    id,
+                    "'quoted' is not a number that a quote holds",
+                    "quoted: \"3000\", beside a quote with 3000 in it",
+                    path.to("quoted"));
         }
         if (value.quote().split("\\s+").length > LONGEST_QUOTE) {
             fault(id, "quotes more than " + LONGEST_QUOTE + " words", "the words around the figure", path.to("quote"));

@@ -65,6 +65,11 @@ public record DatedLimit(
                             value = "what is said there, word for word and with the figure, in at most 25 words",
                             example = "shall not project more than 25 cm beyond the overall width")
                     String quote,
+            @Field(
+                            value =
+                                    "the number that the quote holds, without its unit, where the value is another that follows from it",
+                            example = "3000")
+                    String quoted,
             @Field(value = "what a reader should know of it", example = "Older texts say 15 mm.") String note) {
 
         public boolean none() {

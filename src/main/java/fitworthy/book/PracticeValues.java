@@ -133,6 +133,7 @@ final class PracticeValues {
                         null,
                         "",
                         "",
+                        "",
                         note),
                 Optional.of(use)));
     }

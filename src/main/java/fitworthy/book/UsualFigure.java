@@ -67,7 +67,7 @@ public record UsualFigure(
 
         /** As the same page would hold a practice value, for whatever looks at days, grades and sources. */
         public DatedLimit.Value dated() {
-            return new DatedLimit.Value(region, from, null, value, basis, sources, checked, review, "", "", note);
+            return new DatedLimit.Value(region, from, null, value, basis, sources, checked, review, "", "", "", note);
         }
     }
 

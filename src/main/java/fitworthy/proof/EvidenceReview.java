@@ -3,24 +3,52 @@ package fitworthy.proof;
 import fitworthy.book.Basis;
 import fitworthy.book.Book;
 import fitworthy.book.Severity;
+import fitworthy.quantity.Dimension;
 import fitworthy.source.Fault;
 import java.util.List;
 import java.util.Set;
 
-/** Whether what asks for a stop or a change rests on more than memory, and on words that anybody can look up. */
+/**
+ * Whether what asks for a stop or a change rests on more than memory, and on words that anybody can look up; and whether
+ * what is published says the value.
+ */
 final class EvidenceReview {
 
     private static final Set<Severity> GRAVE = Set.of(Severity.STOP, Severity.CHANGE);
 
     private EvidenceReview() {}
 
-    /** Reminds of each value behind a stop or a change that is from memory, or is published and does not say where. */
-    static void look(Book book, List<Fault> reminders) {
+    /**
+     * Reminds of each value behind a stop or a change that is from memory, or is published and does not say where; a fault is
+     * a published value that its quote does not hold.
+     */
+    static void look(Book book, List<Fault> faults, List<Fault> reminders) {
+        BookValue.all(book)
+                .filter(value -> value.value().basis().is(Basis.PUBLISHED) && !isQuoted(value))
+                .forEach(value -> faults.add(value.tell(
+                        "the quote does not hold " + value.value().value(),
+                        "the words around that figure; or 'quoted' with the number that they hold, and a note how the value"
+                                + " follows from it")));
         BookValue.all(book)
                 .filter(value -> value.users().stream()
                         .anyMatch(rule ->
                                 GRAVE.contains(book.cards().get(rule).severity().value())))
                 .forEach(value -> value(value, reminders));
+    }
+
+    /** What is no number, or says yes or no, is not looked for. */
+    private static boolean isQuoted(BookValue value) {
+        String quote = value.value().quote();
+        if (quote.isEmpty() || value.value().none()) {
+            return true;
+        }
+        String quoted = value.value().quoted();
+        if (!quoted.isEmpty()) {
+            return QuotedNumbers.name(quote, Double.parseDouble(quoted));
+        }
+        Dimension dimension = Dimension.ofUnit(value.entry().unit());
+        boolean yesOrNo = dimension == Dimension.COUNT && (value.number() == 0 || value.number() == 1);
+        return yesOrNo || QuotedNumbers.name(quote, value.number(), dimension);
     }
 
     private static void value(BookValue value, List<Fault> reminders) {

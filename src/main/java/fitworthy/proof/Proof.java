@@ -48,7 +48,7 @@ public record Proof(Book book, List<CaseResult> trials, List<Fault> faults, List
                 .forEach(item -> proof.reminders.add(
                         due(item, Place.of(folder.resolve("sources.yaml").toString()))));
         new ValueReview(proof.trials, proof.faults, proof.reminders).look(book);
-        EvidenceReview.look(book, proof.reminders);
+        EvidenceReview.look(book, proof.faults, proof.reminders);
         new DayReview(proof.trials, proof.faults).look(book);
         new EndReview(proof.trials, proof.faults).look(book);
         book.rules().values().stream()

@@ -520,6 +520,21 @@ class ProveTest {
         assertFalse(note.out().contains("from memory"), "a note may rest on memory: " + note.out());
     }
 
+    /** A published value of 6 litres a day. */
+    @Test
+    void whatIsPublishedSaysTheValue() throws IOException {
+        String file = "water/practice.yaml";
+        String fault = "water.person-day-least: the quote does not hold 6 L";
+        String quote = "quote: \"6 litres";
+        assertFalse(Ran.of(prove()).out().contains(fault));
+        with(file, quote, "quote: \"7 litres", prove()).says(fault);
+        with(file, quote, "quoted: \"8\"\n      quote: \"7 litres", prove()).says(fault);
+        Ran quoted = with(file, quote, "quoted: \"7\"\n      quote: \"7 litres", prove());
+        assertFalse(quoted.out().contains(fault), quoted.out());
+        with(file, quote, "quoted: 7 L\n      quote: \"7 litres", prove())
+                .refused(3, "'quoted' is not a number that a quote holds");
+    }
+
     @Test
     void aSourceThatNobodyCitesIsRemindedOf() throws IOException {
         String all = Files.readString(rules.resolve("sources.yaml"));
