@@ -5,8 +5,10 @@ import static fitworthy.figures.measure.Working.in;
 import fitworthy.figures.measure.Working;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
+import fitworthy.sheet.TowingDetails;
 import fitworthy.sheet.Trailer;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What a load-levelling hitch moves. Its bars put a moment M between vehicle and trailer and no weight. By moments about
@@ -32,9 +34,13 @@ public record Levelling(Figure ball, Figure share, Figure lever, Figure reach) {
                 overhang.dividedBy(trailer.axle().plus(overhang)));
     }
 
-    /** Whether the plan has one. */
+    /** Whether the plan has one: as it says, or as it says what one is set to or made for. */
     public static boolean planned(Plan plan) {
-        return plan.towBar().levelling().is(YesNo.YES);
+        TowingDetails.TowBar bar = plan.towBar();
+        return bar.levelling().known()
+                ? bar.levelling().is(YesNo.YES)
+                : Stream.of(bar.levellingShare(), bar.barsMost(), bar.barsLeast())
+                        .anyMatch(Figure::known);
     }
 
     /**

@@ -43,14 +43,14 @@ final class LevellingMeasures implements Topic {
     @Override
     public void plan(Plan plan, List<Measure> measures) {
         plan.trailer().ifPresent(trailer -> {
-            Choice<YesNo> planned = plan.towBar().levelling();
+            Choice<YesNo> told = plan.towBar().levelling();
             Choice<YesNo> allowed = plan.ratings().levelling();
-            if (planned.is(YesNo.YES) || !planned.known() && allowed.is(YesNo.NO)) {
-                measures.add(
-                        Measure.of(ALLOWED, "load-levelling hitch", allowed).given(planned));
-            }
             if (Levelling.planned(plan)) {
+                measures.add(Measure.of(ALLOWED, "load-levelling hitch", allowed));
                 moved(plan, trailer, measures);
+            } else if (!told.known() && allowed.is(YesNo.NO)) {
+                measures.add(
+                        Measure.of(ALLOWED, "load-levelling hitch", allowed).given(told));
             }
         });
     }
