@@ -62,8 +62,8 @@ final class SuppliesLoads {
     private static void used(
             String subject, Figure now, Figure then, Figure limit, Plan plan, UsedUp state, List<Measure> measures) {
         if (!now.isAbove(limit)) {
-            measures.add(Measure.of(USED_SUPPLIES, subject, then, limit)
-                    .worked(state.working(now, then, plan.wheelbase())));
+            measures.add(
+                    Measure.of(USED_SUPPLIES, subject, then, limit).worked(state.working(now, then, plan.wheelbase())));
         }
     }
 }

@@ -61,9 +61,8 @@ final class EmptiedMeasures implements Topic {
         Figure lever = plan.ballOverhang().dividedBy(plan.wheelbase());
         Figure lifted = left.ball().times(lever);
         boolean bars = Levelling.planned(plan) && !plan.ratings().levelling().is(YesNo.NO);
-        Figure back = bars
-                ? load.filledIn().ball().times(lever).times(plan.towBar().levellingShare())
-                : Figure.of(0, 0);
+        Figure back =
+                bars ? load.filledIn().ball().times(lever).times(plan.towBar().levellingShare()) : Figure.of(0, 0);
         Measure measure = Measure.of(BALL_LIFT, "front axle", lifted.minus(back));
         return (bars
                         ? measure.worked("lifted = then - back", in("then", lifted, "kg"), in("back", back, "kg"))

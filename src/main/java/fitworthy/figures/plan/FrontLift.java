@@ -34,7 +34,9 @@ public record FrontLift(Figure load, Figure bare, Figure lost) {
                 .toList();
         Figure gained = AxleLoads.difference(masses, known, wheelbase).front();
         return new FrontLift(
-                AxleLoads.of(masses, wheelbase).front(), bare, notBelowNone(gained.times(-1).dividedBy(bare)));
+                AxleLoads.of(masses, wheelbase).front(),
+                bare,
+                notBelowNone(gained.times(-1).dividedBy(bare)));
     }
 
     public Working working() {

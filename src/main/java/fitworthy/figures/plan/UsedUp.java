@@ -45,8 +45,8 @@ public record UsedUp(List<PointMass> masses, List<PointMass> tanks, Optional<Gon
     /** The greatest load on the front axle that supplies in the trailer leave: the same with the ball lifting least. */
     public static Optional<UsedUp> heaviestFront(Loading loading) {
         return gone(loading, isAhead(loading) ? BallLoad::heaviest : BallLoad::lowest)
-                .map(gone -> of(
-                        loading, tanks(loading, x -> x.isAbove(loading.plan().wheelbase())), Optional.of(gone)));
+                .map(gone ->
+                        of(loading, tanks(loading, x -> x.isAbove(loading.plan().wheelbase())), Optional.of(gone)));
     }
 
     /** The least load on the front axle: nothing in tanks ahead of the rear axle, and the ball lifting most. */
@@ -58,7 +58,32 @@ public record UsedUp(List<PointMass> masses, List<PointMass> tanks, Optional<Gon
 
     /** What the front axle carries then, in kg, with the bars of a load-levelling hitch on. */
     public Figure front(Plan plan) {
-        return Levelling.front(plan, masses, off());
+        return AxleLoads.of(onFront(plan), plan.wheelbase()).front();
+    }
+
+    /** The masses as the front axle carries them, with those bars on. */
+    public List<PointMass> onFront(Plan plan) {
+        return Levelling.onFront(plan, masses, off());
+    }
+
+    /** The same without the trailer: of the ball that what its supplies change there, whatever it weighs. */
+    public UsedUp uncoupled() {
+        return new UsedUp(
+                masses.stream()
+                        .map(mass -> mass.sort() == Sort.BALL ? mass.of(off().times(-1)) : mass)
+                        .toList(),
+                tanks,
+                trailer);
+    }
+
+    /** The same without some of its masses. */
+    public UsedUp without(Predicate<PointMass> some) {
+        return new UsedUp(masses.stream().filter(some.negate()).toList(), tanks, trailer);
+    }
+
+    /** Whether this is one of the tanks that are empty, by the name of what was in it. */
+    public boolean empties(String name) {
+        return tanks.stream().anyMatch(mass -> mass.name().equals(name));
     }
 
     /** What the ball carries less than as the bars were set, in kg. */
@@ -69,8 +94,7 @@ public record UsedUp(List<PointMass> masses, List<PointMass> tanks, Optional<Gon
     /** How a load follows from the one as planned. @param now as planned, kg @param then in this state, kg */
     public Working[] working(Figure now, Figure then, Figure wheelbase) {
         List<Working.Input> using = tanks.stream()
-                .map(mass ->
-                        in("using " + mass.name(), mass.onFront(wheelbase).times(-1), "kg"))
+                .map(mass -> in("using " + mass.name(), mass.onFront(wheelbase).times(-1), "kg"))
                 .toList();
         List<Working> lines = new ArrayList<>();
         List<Working.Input> parts = new ArrayList<>(List.of(in("as planned", now, "kg")));
@@ -100,7 +124,8 @@ public record UsedUp(List<PointMass> masses, List<PointMass> tanks, Optional<Gon
     }
 
     private static UsedUp of(Loading loading, List<PointMass> tanks, Optional<Gone> gone) {
-        // Where it is not known where all of these are, nobody knows the load: they stay in, and with them what is not known.
+        // Where it is not known where all of these are, nobody knows the load: they stay in, and with them what is not
+        // known.
         boolean placed = tanks.stream().allMatch(mass -> mass.at().x().known());
         return new UsedUp(
                 loading.masses().stream()
@@ -118,7 +143,8 @@ public record UsedUp(List<PointMass> masses, List<PointMass> tanks, Optional<Gon
         return setsOut(loading)
                 ? loading.masses().stream()
                         .filter(mass -> mass.sort() == Sort.LIQUID
-                                && (!mass.at().x().known() || there.test(mass.at().x())))
+                                && (!mass.at().x().known()
+                                        || there.test(mass.at().x())))
                         .toList()
                 : List.of();
     }
