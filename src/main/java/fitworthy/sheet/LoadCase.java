@@ -42,6 +42,11 @@ public record LoadCase(
         return !trip.is(YesNo.NO) && weighed.isEmpty();
     }
 
+    /** The same with the trailer on. */
+    public LoadCase coupled() {
+        return new LoadCase(name, aboard, carrying, off, filled, Choice.of(YesNo.YES), trip, weighed);
+    }
+
     /** Everything is where none is named. */
     private static boolean named(Optional<List<String>> names, String name) {
         return names.isEmpty() || names.get().contains(name);

@@ -1,19 +1,14 @@
 package fitworthy.figures.across;
 
 import static fitworthy.figures.measure.MeasureKind.rated;
-import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
-import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.AxleLoads;
-import fitworthy.figures.plan.BallLoad;
-import fitworthy.figures.plan.BallLoad.Left;
 import fitworthy.figures.plan.Levelling;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
-import fitworthy.figures.plan.PointMass;
-import fitworthy.figures.plan.PointMass.Sort;
+import fitworthy.figures.plan.UsedUp;
 import fitworthy.figures.plan.WheelbaseStretch;
 import fitworthy.quantity.Figure;
 import java.util.List;
@@ -35,92 +30,40 @@ final class SuppliesLoads {
 
     static void loading(Loading loading, List<Measure> measures) {
         Plan plan = loading.plan();
-        // Nobody sets out from the weighbridge.
-        if (loading.trailer().isPresent() && loading.loadCase().weighed().isEmpty()) {
-            BallLoad.of(plan.sheet())
-                    .filter(load -> !load.trailer().supplies().isEmpty())
-                    .ifPresent(load -> emptied(loading, load, measures));
-        }
-    }
-
-    private static void emptied(Loading loading, BallLoad load, List<Measure> measures) {
-        Plan plan = loading.plan();
         WheelbaseStretch stretch = plan.stretch();
-        if (changes(load.heaviest())) {
-            Left left = load.heaviest();
-            Figure gvm = plan.ratings().gvm();
+        UsedUp.heaviestBall(loading).ifPresent(state -> {
             Figure limit = plan.ratings().rearAxle();
             AxleLoads now = loading.axles();
-            AxleLoads then = AxleLoads.of(with(left.ball(), loading.masses()), plan.wheelbase());
-            used("vehicle", now.total(), List.of(), then.total(), gvm, load, left, measures);
+            AxleLoads then = AxleLoads.of(state.masses(), plan.wheelbase());
+            used("vehicle", now.total(), then.total(), plan.ratings().gvm(), plan, state, measures);
             used(
                     "rear axle",
                     stretch.against(now.rear(), limit),
-                    List.of(),
                     stretch.against(then.rear(), limit),
                     limit,
-                    load,
-                    left,
+                    plan,
+                    state,
                     measures);
-        }
-        if (changes(load.lowest())) {
-            Left left = load.lowest();
+        });
+        UsedUp.heaviestFront(loading).ifPresent(state -> {
             Figure limit = plan.ratings().frontAxle();
-            List<PointMass> tanks = TankLoads.behind(loading);
-            List<PointMass> then = with(left.ball(), TankLoads.without(loading, tanks));
             used(
                     "front axle",
                     stretch.against(Levelling.front(loading), limit),
-                    TankLoads.using(plan, tanks).toList(),
-                    stretch.against(Levelling.front(plan, then, load.off(left)), limit),
+                    stretch.against(state.front(plan), limit),
                     limit,
-                    load,
-                    left,
+                    plan,
+                    state,
                     measures);
-        }
+        });
     }
 
-    /** Or may, as where a tank stands is not known. */
-    private static boolean changes(Left left) {
-        return !left.gone().isEmpty() || !left.ball().known();
-    }
-
-    private static List<PointMass> with(Figure ball, List<PointMass> masses) {
-        return masses.stream()
-                .map(mass -> mass.sort() == Sort.BALL ? mass.of(ball) : mass)
-                .toList();
-    }
-
-    /** What is overloaded already is a matter of its own. @param tanks what using up the vehicle's own adds */
+    /** What is overloaded already is a matter of its own. */
     private static void used(
-            String subject,
-            Figure now,
-            List<Working.Input> tanks,
-            Figure then,
-            Figure limit,
-            BallLoad load,
-            Left left,
-            List<Measure> measures) {
-        if (now.isAbove(limit)) {
-            return;
+            String subject, Figure now, Figure then, Figure limit, Plan plan, UsedUp state, List<Measure> measures) {
+        if (!now.isAbove(limit)) {
+            measures.add(
+                    Measure.of(USED_SUPPLIES, subject, then, limit).worked(state.working(now, then, plan.wheelbase())));
         }
-        Figure ball = load.filledIn().ball();
-        Figure used = Working.total(tanks);
-        Figure more = then.minus(now).minus(used);
-        Measure measure = Measure.of(USED_SUPPLIES, subject, then, limit);
-        Measure summed = tanks.isEmpty()
-                ? measure.worked("load = as planned + more", in("as planned", now, "kg"), in("more", more, "kg"))
-                : measure.worked(
-                                "load = as planned + tanks + more",
-                                in("as planned", now, "kg"),
-                                in("tanks", used, "kg"),
-                                in("more", more, "kg"))
-                        .worked(new Working.Sum("tanks", tanks));
-        measures.add(summed.worked(
-                        "more = share x (ball then - ball)",
-                        in("share", more.dividedBy(left.ball().minus(ball)), ""),
-                        in("ball then", left.ball(), "kg"),
-                        in("ball", ball, "kg"))
-                .worked(load.working("ball then", left)));
     }
 }

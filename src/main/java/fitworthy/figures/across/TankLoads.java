@@ -15,6 +15,7 @@ import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PointMass;
 import fitworthy.figures.plan.PointMass.Sort;
+import fitworthy.figures.plan.UsedUp;
 import fitworthy.figures.plan.WheelbaseStretch;
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.Tank;
@@ -118,44 +119,12 @@ final class TankLoads {
         Plan plan = loading.plan();
         Figure limit = plan.ratings().frontAxle();
         WheelbaseStretch stretch = plan.stretch();
-        List<PointMass> behind = behind(loading);
         Figure now = stretch.against(Levelling.front(loading), limit);
-        // Nobody sets out from the weighbridge, and what is overloaded already is a matter of its own.
-        if (behind.isEmpty() || !loading.loadCase().weighed().isEmpty() || now.isAbove(limit)) {
-            return;
-        }
-        measures.add(Measure.of(
-                        USED_TANKS,
-                        "front axle",
-                        stretch.against(Levelling.front(plan, without(loading, behind)), limit),
-                        limit)
-                .worked(new Working.Sum(
-                        "load",
-                        Stream.concat(Stream.of(in("as planned", now, "kg")), using(plan, behind))
-                                .toList())));
-    }
-
-    /** What is in the tanks behind the rear axle; of what nobody knows the place it may be there. */
-    static List<PointMass> behind(Loading loading) {
-        return loading.masses().stream()
-                .filter(mass -> mass.sort() == Sort.LIQUID
-                        && !mass.at().x().isAtMost(loading.plan().wheelbase()))
-                .toList();
-    }
-
-    /** The masses without these; with them where it is not known where all of these are, as then nobody knows the load. */
-    static List<PointMass> without(Loading loading, List<PointMass> behind) {
-        return behind.stream().allMatch(mass -> mass.at().x().known())
-                ? loading.masses().stream()
-                        .filter(mass -> !behind.contains(mass))
-                        .toList()
-                : loading.masses();
-    }
-
-    /** What each of these gives back to the front axle as it is used up. */
-    static Stream<Working.Input> using(Plan plan, List<PointMass> behind) {
-        return behind.stream()
-                .map(mass -> in(
-                        "using " + mass.name(), mass.onFront(plan.wheelbase()).times(-1), "kg"));
+        // What is overloaded already is a matter of its own.
+        UsedUp.nothingBehind(loading).filter(state -> !now.isAbove(limit)).ifPresent(state -> {
+            Figure then = stretch.against(state.front(plan), limit);
+            measures.add(Measure.of(USED_TANKS, "front axle", then, limit)
+                    .worked(state.working(now, then, plan.wheelbase())));
+        });
     }
 }

@@ -9,12 +9,12 @@ import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.AxleLoads;
+import fitworthy.figures.plan.FrontLift;
 import fitworthy.figures.plan.LeastLoads;
 import fitworthy.figures.plan.Levelling;
 import fitworthy.figures.plan.LoadBox;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.MassWorkings;
-import fitworthy.figures.plan.Masses;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PointMass;
 import fitworthy.figures.plan.PointMass.Sort;
@@ -30,7 +30,6 @@ import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Vehicle;
 import fitworthy.sheet.VehicleEnd;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** Loads on axles, ball and roof, and the balance of the vehicle. */
 public final class LoadMeasures implements Topic {
@@ -159,29 +158,11 @@ public final class LoadMeasures implements Topic {
                         AXLE, "rear axle", plan.stretch().against(axles.rear(), ratings.rearAxle()), ratings.rearAxle())
                 .worked(sheet)
                 .atLeast(least.rear()));
-        List<PointMass> counted = loading.masses().stream()
-                .filter(mass -> mass.sort() == Sort.COUNTED)
-                .toList();
-        Figure bareFront = plan.vehicle()
-                .mass()
-                .frontAxle()
-                .plus(AxleLoads.of(counted, plan.wheelbase()).front());
-        // The axle's own mass is in the load as well, so its error is not counted twice.
-        Figure gained = loading.beyond(Stream.concat(Masses.axles(plan).stream().limit(1), counted.stream())
-                        .toList())
-                .front();
-        Figure lost = notBelowNone(gained.times(-1).dividedBy(bareFront));
-        measures.add(Measure.of(FRONT_LIFT, "front axle", lost)
-                .worked(
-                        "lost = max(0, 1 - load / bare)",
-                        in("load", axles.front(), "kg"),
-                        in("bare", bareFront, "kg")));
+        FrontLift lift = FrontLift.of(loading, loading.masses());
+        measures.add(Measure.of(FRONT_LIFT, "front axle", lift.lost()).worked(lift.working()));
         Figure mostLost = plan.practice(PracticeId.MASS_FRONT_LIFT_MOST);
-        measures.add(Measure.enough(
-                        FRONT_LEAST,
-                        "front axle",
-                        Figure.of(1, 0).minus(mostLost).times(bareFront))
-                .worked("kept = (1 - most) x bare", in("most", mostLost, "%"), in("bare", bareFront, "kg")));
+        measures.add(Measure.enough(FRONT_LEAST, "front axle", lift.least(mostLost))
+                .worked("kept = (1 - most) x bare", in("most", mostLost, "%"), in("bare", lift.bare(), "kg")));
         Figure track = Track.of(plan);
         Figure difference = sideShare(axles.cogY(), track);
         measures.add(Measure.of(SIDE, "vehicle", difference)
@@ -319,11 +300,6 @@ public final class LoadMeasures implements Topic {
     private static Figure sideShare(Figure cogY, Figure track) {
         Figure share = cogY.times(2).dividedBy(track);
         return share.known() ? Figure.of(Math.abs(share.value()), share.tolerance()) : share;
-    }
-
-    /** With its tolerance, which an axle that gains a little may still turn. */
-    private static Figure notBelowNone(Figure figure) {
-        return figure.known() ? Figure.of(Math.max(0, figure.value()), figure.tolerance()) : figure;
     }
 
     private static boolean isCarried(PointMass mass) {

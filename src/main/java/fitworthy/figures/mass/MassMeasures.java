@@ -6,6 +6,11 @@ import fitworthy.figures.plan.TopicGroup;
 public final class MassMeasures extends TopicGroup {
 
     public MassMeasures() {
-        super(new LoadMeasures(), new RackMeasures(), new RatingMeasures(), new WeighbridgeMeasures());
+        super(
+                new LoadMeasures(),
+                new EmptiedMeasures(),
+                new RackMeasures(),
+                new RatingMeasures(),
+                new WeighbridgeMeasures());
     }
 }

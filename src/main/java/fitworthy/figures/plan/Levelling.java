@@ -6,6 +6,7 @@ import fitworthy.figures.measure.Working;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.TowingDetails;
+import fitworthy.sheet.Point;
 import fitworthy.sheet.Trailer;
 import java.util.List;
 import java.util.stream.Stream;
@@ -59,6 +60,28 @@ public record Levelling(Figure ball, Figure share, Figure lever, Figure reach) {
                 .toList();
     }
 
+    /**
+     * The same once supplies are gone from the trailer. The bars are not set anew: they keep their moment, and with it what
+     * they bring back of the load that was on the ball as they were set.
+     *
+     * @param masses with what is left on the ball
+     * @param gone what that is less than as planned, in kg
+     */
+    public static List<PointMass> onFront(Plan plan, List<PointMass> masses, Figure gone) {
+        List<PointMass> moved = onFront(plan, masses);
+        if (!helpsFront(plan) || gone.isZero()) {
+            return moved;
+        }
+        Point ball = Masses.onBall(plan, gone).at();
+        PointMass held = new PointMass(
+                "held by the bars",
+                PointMass.Sort.RESIDUAL,
+                gone.times(plan.towBar().levellingShare()).times(-1),
+                ball,
+                false);
+        return Stream.concat(moved.stream(), Stream.of(held)).toList();
+    }
+
     /** What the front axle carries, in kg: with the bars on, which is more than without. */
     public static Figure front(Loading loading) {
         return helps(loading)
@@ -69,21 +92,6 @@ public record Levelling(Figure ball, Figure share, Figure lever, Figure reach) {
     /** The same of masses that a vehicle carries, in kg. */
     public static Figure front(Plan plan, List<PointMass> masses) {
         return AxleLoads.of(onFront(plan, masses), plan.wheelbase()).front();
-    }
-
-    /**
-     * The same once supplies are gone from the trailer. The bars are not set anew: they keep their moment, and with it what
-     * they bring back of the load that was on the ball as they were set.
-     *
-     * @param masses with what is left on the ball
-     * @param gone what that is less than as planned, in kg
-     */
-    public static Figure front(Plan plan, List<PointMass> masses, Figure gone) {
-        Figure front = front(plan, masses);
-        return helpsFront(plan)
-                ? front.plus(gone.times(plan.towBar().levellingShare())
-                        .times(plan.ballOverhang().dividedBy(plan.wheelbase())))
-                : front;
     }
 
     private static boolean helpsFront(Plan plan) {
@@ -125,6 +133,11 @@ public record Levelling(Figure ball, Figure share, Figure lever, Figure reach) {
 
     /** Load on the trailer's axles with the bars on, in kg. @param trailer its whole mass, kg */
     public Figure onTrailerAxles(Figure trailer) {
-        return trailer.minus(ball.times(Figure.of(1, 0).minus(share.times(reach))));
+        return trailer.minus(held());
+    }
+
+    /** What of the trailer the vehicle still holds up at the ball, in kg. */
+    public Figure held() {
+        return ball.times(Figure.of(1, 0).minus(share.times(reach)));
     }
 }

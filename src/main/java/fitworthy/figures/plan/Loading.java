@@ -79,6 +79,20 @@ public record Loading(
         return towing() ? plan.trailer() : Optional.empty();
     }
 
+    /** The same with the sheet's trailer on; as it is where there is none. */
+    public Loading coupled() {
+        if (towing() || plan.trailer().isEmpty()) {
+            return this;
+        }
+        PointMass ball = Masses.onBall(plan, plan.trailer().get().ball());
+        List<PointMass> all = with(masses, ball);
+        return new Loading(plan, loadCase.coupled(), off, all, AxleLoads.of(all, plan.wheelbase()), with(sure, ball));
+    }
+
+    private static List<PointMass> with(List<PointMass> masses, PointMass more) {
+        return Stream.concat(masses.stream(), Stream.of(more)).toList();
+    }
+
     /** What the vehicle weighs without the load on the ball, in kg. */
     public Figure uncoupled() {
         return withoutBall(masses).stream().map(PointMass::mass).reduce(Figure.of(0, 0), Figure::plus);

@@ -11,7 +11,6 @@ import fitworthy.sheet.LoadCase;
 import fitworthy.sheet.Point;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Tank;
-import fitworthy.sheet.Trailer;
 import fitworthy.sheet.Vehicle;
 import fitworthy.sheet.VehicleEnd;
 import java.util.ArrayList;
@@ -94,15 +93,19 @@ public final class Masses {
             }
         }
         if (loadCase.towing().is(YesNo.YES)) {
-            Trailer trailer = plan.trailer().orElseThrow();
-            masses.add(new PointMass(
-                    "load on the ball",
-                    Sort.BALL,
-                    trailer.ball(),
-                    new Point(plan.wheelbase().plus(plan.ballOverhang()), Figure.of(0, 0), plan.ballHeight()),
-                    false));
+            masses.add(onBall(plan, plan.trailer().orElseThrow().ball()));
         }
         return masses;
+    }
+
+    /** A load on the ball. @param load in kg */
+    public static PointMass onBall(Plan plan, Figure load) {
+        return new PointMass(
+                "load on the ball",
+                Sort.BALL,
+                load,
+                new Point(plan.wheelbase().plus(plan.ballOverhang()), Figure.of(0, 0), plan.ballHeight()),
+                false);
     }
 
     /**

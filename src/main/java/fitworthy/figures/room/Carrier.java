@@ -4,19 +4,23 @@ import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.AxleLoads;
+import fitworthy.figures.plan.FrontLift;
 import fitworthy.figures.plan.Levelling;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.PassengerTyres;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PointMass;
 import fitworthy.figures.plan.PointMass.Sort;
+import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.RunningGear;
+import fitworthy.figures.plan.UsedUp;
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.Trailer;
 import fitworthy.sheet.Vehicle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 
 /** The vehicle loaded in one way, without what is asked for: what each of its limits leaves for that. Masses in kg. */
 final class Carrier {
@@ -28,32 +32,67 @@ final class Carrier {
     /** GVM, axles, tyres and wheels. */
     private final List<Counted> limits = new ArrayList<>();
 
-    private Carrier(Plan plan, List<PointMass> masses) {
-        this.plan = plan;
+    /** @param loading whose masses are counted, with the trailer that later states hang on */
+    private Carrier(Loading loading, List<PointMass> masses, UnaryOperator<UsedUp> counted, String filled) {
+        this.plan = loading.plan();
         this.sum = Sum.of(masses, plan.wheelbase());
         this.inFront = Sum.of(Levelling.onFront(plan, masses), plan.wheelbase());
         Vehicle.Ratings ratings = plan.ratings();
         limits.add(whole(Limit.GVM, ratings.gvm(), sum.total(), masses, 0));
         limits.add(axle(Limit.FRONT_AXLE, "limit", ratings.frontAxle(), false));
         limits.add(axle(Limit.REAR_AXLE, "limit", ratings.rearAxle(), true));
+        limits.add(least(Limit.FRONT_LIFT, FrontLift.of(loading, masses), masses));
         limits.add(tyres(Limit.FRONT_TYRES, false));
         limits.add(tyres(Limit.REAR_TYRES, true));
         if (RunningGear.wheelsInQuestion(plan)) {
             limits.add(wheels(Limit.FRONT_WHEELS, false));
             limits.add(wheels(Limit.REAR_WHEELS, true));
         }
+        later(loading, counted, filled);
     }
 
-    /** A loading without some of its masses; with the GCM where it tows. */
-    static Carrier of(Loading loading, Predicate<PointMass> without) {
-        Carrier carrier = new Carrier(loading.plan(), left(loading.masses(), without));
+    /** A loading without what is in one of its tanks, by name if any; with the GCM where it tows. */
+    static Carrier of(Loading loading, String filled) {
+        Carrier carrier = new Carrier(
+                loading,
+                left(loading.masses(), mass -> isFilled(mass, filled)),
+                state -> state.without(mass -> isFilled(mass, filled)),
+                filled);
         loading.trailer().ifPresent(carrier::gcm);
         return carrier;
     }
 
+    private static boolean isFilled(PointMass mass, String filled) {
+        return mass.sort() == Sort.LIQUID && mass.name().equals(filled);
+    }
+
     /** A loading without its trailer, be one on or not. */
     static Carrier withoutTrailer(Loading loading) {
-        return new Carrier(loading.plan(), left(loading.masses(), mass -> mass.sort() == Sort.BALL));
+        return new Carrier(
+                loading.coupled(), left(loading.masses(), mass -> mass.sort() == Sort.BALL), UsedUp::uncoupled, "");
+    }
+
+    /** What is judged once tanks and supplies are used up. A tank that is empty then leaves alike however full it was. */
+    private void later(Loading loading, UnaryOperator<UsedUp> counted, String filled) {
+        Vehicle.Ratings ratings = plan.ratings();
+        UsedUp.heaviestBall(loading).map(counted).ifPresent(state -> {
+            Sum then = Sum.of(state.masses(), plan.wheelbase());
+            limits.add(whole(Limit.GVM_LATER, ratings.gvm(), then.total(), then.masses(), 0));
+            limits.add(axle(Limit.REAR_AXLE_LATER, "limit", ratings.rearAxle(), true, then));
+        });
+        UsedUp.heaviestFront(loading)
+                .or(() -> UsedUp.nothingBehind(loading))
+                .map(counted)
+                .ifPresent(state -> {
+                    Sum then = Sum.of(state.onFront(plan), plan.wheelbase());
+                    Counted front = axle(Limit.FRONT_AXLE_LATER, "limit", ratings.frontAxle(), false, then);
+                    limits.add(state.empties(filled) ? front.whatever() : front);
+                });
+        UsedUp.lightestFront(loading)
+                .filter(state -> !state.empties(filled))
+                .map(counted)
+                .ifPresent(state -> limits.add(
+                        least(Limit.FRONT_LIFT_LATER, FrontLift.of(loading, state.masses()), state.masses())));
     }
 
     private static List<PointMass> left(List<PointMass> masses, Predicate<PointMass> without) {
@@ -78,7 +117,7 @@ final class Carrier {
      * A limit with what counts against it.
      *
      * @param name what a formula calls it
-     * @param front how much of what is on the front axle counts
+     * @param front how much of what is on the front axle counts; below none where it is to be enough
      * @param rear likewise
      * @param masses what counts, by which the spread goes
      * @param apart tolerance of what counts beside these
@@ -92,14 +131,23 @@ final class Carrier {
             double rear,
             List<PointMass> masses,
             double apart,
-            List<Working> workings) {}
+            List<Working> workings) {
+
+        /** The same whatever is taken. */
+        Counted whatever() {
+            return new Counted(limit, name, most, load, 0, 0, masses, apart, workings);
+        }
+    }
 
     private static Counted whole(Limit limit, Figure most, Figure load, List<PointMass> masses, double apart) {
         return new Counted(limit, limit.words(), most, load, 1, 1, masses, apart, List.of());
     }
 
     private Counted axle(Limit limit, String name, Figure most, boolean rear, Working... workings) {
-        Sum on = rear ? sum : inFront;
+        return axle(limit, name, most, rear, rear ? sum : inFront, workings);
+    }
+
+    private Counted axle(Limit limit, String name, Figure most, boolean rear, Sum on, Working... workings) {
         return new Counted(
                 limit,
                 name,
@@ -110,6 +158,12 @@ final class Carrier {
                 on.masses(),
                 0,
                 List.of(workings));
+    }
+
+    /** What the front axle has to keep. */
+    private Counted least(Limit limit, FrontLift lift, List<PointMass> masses) {
+        Figure kept = lift.least(plan.practice(PracticeId.MASS_FRONT_LIFT_MOST));
+        return new Counted(limit, "kept", kept.times(-1), lift.load().times(-1), -1, 0, masses, 0, List.of());
     }
 
     /** A load with as much more as it may be for want of what is behind a cut; missing where that alone decides. */
@@ -154,7 +208,11 @@ final class Carrier {
 
     /** What these limits leave for something. */
     List<Step> steps(Taken taken) {
-        return limits.stream().map(counted -> step(counted, taken)).toList();
+        return limits.stream()
+                .map(counted -> step(counted, taken))
+                // What does not lighten the front axle may be added however light that is.
+                .filter(step -> !step.limit().isLeast() || !(step.takes().value() <= 0))
+                .toList();
     }
 
     /** What the GCM leaves for a trailer, of which the whole mass counts. */
@@ -169,7 +227,7 @@ final class Carrier {
 
     private Step step(Counted counted, Taken taken) {
         Figure wheelbase = plan.wheelbase();
-        Figure share = taken.at().x().dividedBy(wheelbase).times(counted.rear - counted.front);
+        Figure share = at(counted, taken).dividedBy(wheelbase).times(counted.rear - counted.front);
         Figure left = counted.most.minus(counted.load);
         return new Step(
                 counted.limit,
@@ -182,6 +240,16 @@ final class Carrier {
                 working(counted, taken, left));
     }
 
+    /** Where it weighs on the axle: with the bars of a load-levelling hitch on, which what is least does not count on. */
+    private Figure at(Counted counted, Taken taken) {
+        PointMass one = taken.mass(1);
+        return (counted.front > counted.rear
+                        ? Levelling.onFront(plan, List.of(one)).get(0)
+                        : one)
+                .at()
+                .x();
+    }
+
     private static List<PointMass> with(List<PointMass> masses, PointMass more) {
         List<PointMass> all = new ArrayList<>(masses);
         all.add(more);
@@ -190,14 +258,17 @@ final class Carrier {
 
     private Working working(Counted counted, Taken taken, Figure left) {
         return () -> {
-            List<Working.Input> inputs =
-                    new ArrayList<>(List.of(in(counted.name, counted.most, "kg"), in("load", counted.load, "kg")));
-            String formula = "left = " + counted.name + " - load";
+            boolean least = counted.limit.isLeast();
+            int sign = least ? -1 : 1;
+            List<Working.Input> inputs = new ArrayList<>(List.of(
+                    in(counted.name, counted.most.times(sign), "kg"), in("load", counted.load.times(sign), "kg")));
+            String between = least ? "load - " + counted.name : counted.name + " - load";
+            String formula = "left = " + between;
             if (!(left.value() < 0)) {
-                formula = taken.result() + " = (" + counted.name + " - load)" + lever(counted) + taken.toUnits();
+                formula = taken.result() + " = (" + between + ")" + lever(counted) + taken.toUnits();
                 inputs.addAll(taken.inputs());
                 if (!lever(counted).isEmpty()) {
-                    inputs.add(in("at", taken.at().x(), "mm"));
+                    inputs.add(in("at", at(counted, taken), "mm"));
                     inputs.add(in("wheelbase", plan.wheelbase(), "mm"));
                 }
             }
@@ -209,6 +280,10 @@ final class Carrier {
 
     /** What of a mass is on one axle, turned round. */
     private static String lever(Counted counted) {
-        return counted.front == counted.rear ? "" : counted.rear > 0 ? " x wheelbase / at" : " / (1 - at / wheelbase)";
+        return counted.front == counted.rear
+                ? ""
+                : counted.rear > 0
+                        ? " x wheelbase / at"
+                        : counted.front > 0 ? " / (1 - at / wheelbase)" : " / (at / wheelbase - 1)";
     }
 }

@@ -3,12 +3,15 @@ package fitworthy.figures.room;
 import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.Levelling;
 import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.Masses;
 import fitworthy.figures.plan.PassengerTyres;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PointMass;
 import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.figures.plan.PracticeId;
+import fitworthy.figures.plan.UsedUp;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Point;
@@ -32,12 +35,17 @@ final class HeaviestTrailer {
     private final Carrier carrier;
     private final Figure ball;
     private final Figure share;
+    /** What supplies in it add to the load on the ball once they are used up, kg; nothing where they change nothing. */
+    private final Optional<Figure> supplies;
+
     private final List<Step> steps = new ArrayList<>();
 
     private HeaviestTrailer(Loading loading, Trailer trailer) {
         this.plan = loading.plan();
         this.trailer = trailer;
         this.carrier = Carrier.withoutTrailer(loading);
+        this.supplies =
+                UsedUp.heaviestBall(loading.coupled()).map(state -> state.off().times(-1));
         // With the tolerance that a load on the ball which is given none is taken to have.
         this.ball = loading.masses().stream()
                 .filter(mass -> mass.sort() == Sort.BALL)
@@ -72,12 +80,19 @@ final class HeaviestTrailer {
     private Most ballAlone() {
         List<Step> limits = new ArrayList<>();
         ballRatings().forEach((limit, most) -> limits.add(Step.stated(limit, most)));
-        limits.addAll(carrier.steps(new Taken("most", ballPoint(), Figure.of(1, 0), "", List.of())));
+        limits.addAll(steps(new Taken("most", Sort.BALL, ballPoint(), Figure.of(1, 0), "", List.of())));
         return Most.of(limits);
     }
 
     private Point ballPoint() {
-        return new Point(plan.wheelbase().plus(plan.ballOverhang()), Figure.of(0, 0), plan.ballHeight());
+        return Masses.onBall(plan, ball).at();
+    }
+
+    /** What the limits of the vehicle leave. A front axle that is too light without the trailer is a matter of its own. */
+    private List<Step> steps(Taken taken) {
+        return carrier.steps(taken).stream()
+                .filter(step -> !step.limit().isLeast() || !(step.left().value() < 0))
+                .toList();
     }
 
     /**
@@ -98,8 +113,9 @@ final class HeaviestTrailer {
                         new Working.Formula(
                                 "heaviest = limit x trailer / ball",
                                 List.of(in("limit", most, "kg"), in("trailer", mass, "kg"), in("ball", ball, "kg"))))));
-        limits.addAll(carrier.steps(new Taken(
+        limits.addAll(steps(new Taken(
                 "heaviest",
+                Sort.BALL,
                 ballPoint(),
                 part,
                 " x trailer / ball",
@@ -130,26 +146,44 @@ final class HeaviestTrailer {
 
     private void plates() {
         plain(Limit.TRAILER_PLATE, trailer.rated());
-        steps.add(Step.onAxles(Limit.TRAILER_AXLES, trailer.gtm(), ball, trailer.mass()));
+        Working.Input held = in("ball", ball, "kg");
+        Working[] barsOn = {};
+        if (Levelling.planned(plan)) {
+            Levelling levelling = Levelling.of(plan, trailer);
+            held = in("held", levelling.held(), "kg");
+            barsOn = new Working[] {
+                new Working.Formula(
+                        "held = ball x (1 - share x reach)",
+                        List.of(
+                                in("ball", ball, "kg"),
+                                in("share", levelling.share(), "%"),
+                                in("reach", levelling.reach(), "%"))),
+                Levelling.reached(plan, trailer)
+            };
+        }
+        onAxles(held, barsOn);
+        new PlateLimits(plan, trailer, ball, share)
+                .add(PlateLimits.TOW_BAR, plan.towBar().plate(), steps);
+        new PlateLimits(plan, trailer, ball, share).add(PlateLimits.TRAILER, trailer.coupling(), steps);
+    }
+
+    /** @param held what of its mass the vehicle holds up @param before how that came about */
+    private void onAxles(Working.Input held, Working... before) {
+        steps.add(Step.onAxles(Limit.TRAILER_AXLES, trailer.gtm(), held, trailer.mass(), before));
         trailer.tyres().ifPresent(tyres -> {
             PassengerTyres passenger = PassengerTyres.under(plan, tyres.passenger());
             Figure carried = plan.tables().tyreLoad(tyres.loadIndex()).times(tyres.count());
             Figure counted = Carrier.surely(passenger, carried);
-            steps.add(Step.onAxles(
-                    Limit.TRAILER_TYRES,
-                    counted,
-                    ball,
-                    trailer.mass(),
-                    passenger.working(carried, counted, "axles"),
-                    new Working.Formula(
-                            (counted.equals(carried) ? "axles" : "carried") + " = tyres x load of one",
-                            List.of(
-                                    in("tyres", tyres.count(), ""),
-                                    in("load of one", plan.tables().tyreLoad(tyres.loadIndex()), "kg")))));
+            List<Working> workings = new ArrayList<>(List.of(before));
+            workings.add(passenger.working(carried, counted, "axles"));
+            workings.add(new Working.Formula(
+                    (counted.equals(carried) ? "axles" : "carried") + " = tyres x load of one",
+                    List.of(
+                            in("tyres", tyres.count(), ""),
+                            in("load of one", plan.tables().tyreLoad(tyres.loadIndex()), "kg"))));
+            steps.add(
+                    Step.onAxles(Limit.TRAILER_TYRES, counted, held, trailer.mass(), workings.toArray(Working[]::new)));
         });
-        new PlateLimits(plan, trailer, ball, share)
-                .add(PlateLimits.TOW_BAR, plan.towBar().plate(), steps);
-        new PlateLimits(plan, trailer, ball, share).add(PlateLimits.TRAILER, trailer.coupling(), steps);
     }
 
     private Map<Limit, Figure> ballRatings() {
@@ -157,6 +191,12 @@ final class HeaviestTrailer {
         ratings.put(Limit.BALL_RATING, plan.ratings().ball());
         ratings.put(Limit.TOW_BAR_BALL, plan.towBar().plate().ball());
         ratings.put(Limit.TRAILER_COUPLING_BALL, trailer.coupling().ball());
+        supplies.ifPresent(more -> {
+            ratings.put(Limit.BALL_RATING_LATER, plan.ratings().ball().minus(more));
+            ratings.put(Limit.TOW_BAR_BALL_LATER, plan.towBar().plate().ball().minus(more));
+            ratings.put(
+                    Limit.TRAILER_COUPLING_BALL_LATER, trailer.coupling().ball().minus(more));
+        });
         return ratings;
     }
 

@@ -3,7 +3,7 @@ package fitworthy.figures.room;
 import java.util.EnumSet;
 import java.util.Set;
 
-/** What may bound what is still taken. */
+/** What may bound what is still taken; later: once tanks and supplies are used up on the way, in the worst order. */
 public enum Limit {
     TOW_RATING("tow rating", Of.VEHICLE),
     TOW_RATING_UNBRAKED("tow rating without brakes", Of.VEHICLE),
@@ -14,10 +14,17 @@ public enum Limit {
     TOW_BAR_V("tow bar's V value", Of.VEHICLE),
     BALL_RATING("ball rating", Of.VEHICLE),
     TOW_BAR_BALL("tow bar's ball load", Of.VEHICLE),
+    BALL_RATING_LATER("ball rating on the way", Of.VEHICLE),
+    TOW_BAR_BALL_LATER("tow bar's ball load on the way", Of.VEHICLE),
     GVM("GVM", Of.VEHICLE),
     GCM("GCM", Of.VEHICLE),
     FRONT_AXLE("front axle", Of.VEHICLE),
     REAR_AXLE("rear axle", Of.VEHICLE),
+    GVM_LATER("GVM on the way", Of.VEHICLE),
+    FRONT_AXLE_LATER("front axle on the way", Of.VEHICLE),
+    REAR_AXLE_LATER("rear axle on the way", Of.VEHICLE),
+    FRONT_LIFT("front axle lift", Of.VEHICLE),
+    FRONT_LIFT_LATER("front axle lift on the way", Of.VEHICLE),
     FRONT_TYRES("front tyres", Of.VEHICLE),
     REAR_TYRES("rear tyres", Of.VEHICLE),
     FRONT_WHEELS("front wheels", Of.VEHICLE),
@@ -33,6 +40,7 @@ public enum Limit {
     TRAILER_COUPLING_DC("Dc value of the trailer's coupling", Of.TRAILER),
     TRAILER_COUPLING_V("V value of the trailer's coupling", Of.TRAILER),
     TRAILER_COUPLING_BALL("ball load of the trailer's coupling", Of.TRAILER),
+    TRAILER_COUPLING_BALL_LATER("ball load of the trailer's coupling on the way", Of.TRAILER),
     FULL("full tank", Of.TANK);
 
     /** Whose limit it is. */
@@ -61,6 +69,11 @@ public enum Limit {
     /** Whether the maker of the vehicle rates it so. */
     public boolean isRating() {
         return RATINGS.contains(this);
+    }
+
+    /** Whether it is one that has to be kept and not to be passed. */
+    boolean isLeast() {
+        return this == FRONT_LIFT || this == FRONT_LIFT_LATER;
     }
 
     /** Whose limit it is: another trailer has others. */

@@ -81,6 +81,7 @@ record PlateLimits(Plan plan, Trailer trailer, Figure ball, Figure share) {
 
     /** Where what may be on the trailer's axles is known. */
     private Step onAxles(Limit limit, Figure axles, String formula, Working.Input... inputs) {
-        return Step.onAxles(limit, axles, ball, trailer.mass(), new Working.Formula(formula, List.of(inputs)));
+        return Step.onAxles(
+                limit, axles, in("ball", ball, "kg"), trailer.mass(), new Working.Formula(formula, List.of(inputs)));
     }
 }

@@ -29,9 +29,9 @@ public record Step(Limit limit, Figure left, Figure takes, DoubleUnaryOperator s
                 limit, heaviest, new Working.Formula("heaviest = limit", List.of(Working.in("limit", heaviest, "kg"))));
     }
 
-    /** A limit of what is on the trailer's axles: its mass without the load on the ball. */
-    static Step onAxles(Limit limit, Figure axles, Figure ball, Figure trailer, Working... before) {
-        Figure share = ball.dividedBy(trailer);
+    /** A limit of what is on the trailer's axles. @param held what of the trailer's mass the vehicle holds up, kg */
+    static Step onAxles(Limit limit, Figure axles, Working.Input held, Figure trailer, Working... before) {
+        Figure share = held.figure().dividedBy(trailer);
         return new Step(
                 limit,
                 axles,
@@ -39,10 +39,10 @@ public record Step(Limit limit, Figure left, Figure takes, DoubleUnaryOperator s
                 units -> Math.hypot(axles.tolerance(), units * share.tolerance()),
                 () -> Stream.concat(
                                 Stream.of(new Working.Formula(
-                                        "heaviest = axles / (1 - ball / trailer)",
+                                        "heaviest = axles / (1 - " + held.name() + " / trailer)",
                                         List.of(
                                                 Working.in("axles", axles, "kg"),
-                                                Working.in("ball", ball, "kg"),
+                                                held,
                                                 Working.in("trailer", trailer, "kg")))),
                                 Stream.of(before))
                         .flatMap(working -> working.lines().stream())

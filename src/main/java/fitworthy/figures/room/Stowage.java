@@ -7,6 +7,7 @@ import fitworthy.figures.plan.Held;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Masses;
 import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
@@ -44,7 +45,7 @@ final class Stowage {
     private Stowage(Loading loading) {
         this.loading = loading;
         this.plan = loading.plan();
-        this.carrier = Carrier.of(loading, mass -> false);
+        this.carrier = Carrier.of(loading, "");
         this.above = new Above(loading);
     }
 
@@ -57,7 +58,7 @@ final class Stowage {
     }
 
     private List<Step> limits(Spot spot) {
-        Taken more = new Taken("most", spot.at(), Figure.of(1, 0), "", List.of());
+        Taken more = new Taken("most", Sort.CARGO, spot.at(), Figure.of(1, 0), "", List.of());
         List<Step> steps = new ArrayList<>(carrier.steps(more));
         steps.addAll(above.steps(more, spot.on(), spot.roof(), ""));
         spot.box().flatMap(this::holdDowns).ifPresent(steps::add);

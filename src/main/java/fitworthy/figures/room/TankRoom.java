@@ -35,11 +35,11 @@ public record TankRoom(Tank tank, Figure planned, Most most, boolean feeds) {
 
     private static TankRoom of(Loading loading, Above above, Tank tank, boolean feeds) {
         String filled = Liquids.name(tank);
-        Carrier carrier = Carrier.of(
-                loading, mass -> mass.sort() == Sort.LIQUID && mass.name().equals(filled));
+        Carrier carrier = Carrier.of(loading, filled);
         Figure density = Liquids.densityOf(tank);
         Taken more = new Taken(
                 "most",
+                Sort.LIQUID,
                 loading.plan().places().of(tank),
                 density,
                 " / density",

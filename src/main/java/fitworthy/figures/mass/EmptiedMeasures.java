@@ -1,0 +1,84 @@
+package fitworthy.figures.mass;
+
+import static fitworthy.figures.measure.MeasureKind.number;
+import static fitworthy.figures.measure.Working.in;
+
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.plan.BallLoad;
+import fitworthy.figures.plan.FrontLift;
+import fitworthy.figures.plan.Levelling;
+import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.Topic;
+import fitworthy.figures.plan.UsedUp;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import java.util.List;
+
+/** What is left on the front axle at its lightest on the way, as tanks and supplies in the trailer are used up. */
+final class EmptiedMeasures implements Topic {
+
+    private static final MeasureKind FRONT_LIFT = number(
+                    "mass.front-lift-emptied",
+                    "%",
+                    1,
+                    "front axle load lost against the bare vehicle with that used up which holds it down")
+            .byLoading();
+    private static final MeasureKind BALL_LIFT = number(
+                    "mass.ball-lift-emptied",
+                    "kg",
+                    0,
+                    "most that the ball lifts off the front axle as supplies run out, less what a load-levelling hitch"
+                            + " brings back")
+            .signed()
+            .byLoading();
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(FRONT_LIFT, BALL_LIFT);
+    }
+
+    @Override
+    public void loading(Loading loading, List<Measure> measures) {
+        Plan plan = loading.plan();
+        UsedUp.lightestFront(loading).ifPresent(state -> {
+            FrontLift lift = FrontLift.of(loading, state.masses());
+            measures.add(Measure.of(FRONT_LIFT, "front axle", lift.lost())
+                    .worked(lift.working())
+                    .worked(state.working(loading.axles().front(), lift.load(), plan.wheelbase())));
+        });
+        // A pin ahead of the rear axle lifts nothing off the front one.
+        if (!(plan.ballOverhang().value() < 0)) {
+            UsedUp.heaviestBall(loading)
+                    .flatMap(UsedUp::trailer)
+                    .ifPresent(gone -> measures.add(ballLift(plan, gone.load(), gone.left())));
+        }
+    }
+
+    /** The bars of a load-levelling hitch bring back what they were set to, and no more of a heavier ball. */
+    private static Measure ballLift(Plan plan, BallLoad load, BallLoad.Left left) {
+        Figure lever = plan.ballOverhang().dividedBy(plan.wheelbase());
+        Figure lifted = left.ball().times(lever);
+        boolean bars = Levelling.planned(plan) && !plan.ratings().levelling().is(YesNo.NO);
+        Figure back =
+                bars ? load.filledIn().ball().times(lever).times(plan.towBar().levellingShare()) : Figure.of(0, 0);
+        Measure measure = Measure.of(BALL_LIFT, "front axle", lifted.minus(back));
+        return (bars
+                        ? measure.worked("lifted = then - back", in("then", lifted, "kg"), in("back", back, "kg"))
+                                .worked(
+                                        "back = share x ball x overhang / wheelbase",
+                                        in("share", plan.towBar().levellingShare(), "%"),
+                                        in("ball", load.filledIn().ball(), "kg"),
+                                        in("overhang", plan.ballOverhang(), "mm"),
+                                        in("wheelbase", plan.wheelbase(), "mm"))
+                                .given(plan.ratings().levelling())
+                        : measure)
+                .worked(
+                        (bars ? "then" : "lifted") + " = ball then x overhang / wheelbase",
+                        in("ball then", left.ball(), "kg"),
+                        in("overhang", plan.ballOverhang(), "mm"),
+                        in("wheelbase", plan.wheelbase(), "mm"))
+                .worked(load.working("ball then", left));
+    }
+}
