@@ -108,7 +108,8 @@ class MirrorSymmetryTest {
                 1,
                 wide.met().stream()
                         .filter(each -> each.judged().id().equals("mirrors.field-narrow")
-                                && each.judged().subject().equals("right mirror"))
+                                && each.judged().subject().equals("right mirror")
+                                && each.judged().loadCase().equals("towing"))
                         .count(),
                 reach + ", " + glass);
     }

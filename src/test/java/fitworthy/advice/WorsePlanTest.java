@@ -172,8 +172,8 @@ class WorsePlanTest {
             Relief.of(".*charger\\.output", "electrical\\.charger-gains", "it is no longer more than it takes"),
             Relief.of(
                     ".*(length|width|ball-overhang)",
-                    "mirrors\\.(load-hides|sticks-out)|body\\.door-meets-trailer",
-                    "the trailer stands farther off or out"),
+                    "mirrors\\.(load-hides|sticks-out|left-out|out-past-what-stays)|body\\.door-meets-trailer",
+                    "the trailer stands farther off, or what a mirror is measured from is wider"),
             Relief.of("trip\\.people", "across\\.people-more", "more travel than are aboard"),
             Relief.of("trip\\.water-use", "water\\.use-low", "it is how low it is that is judged"),
             Relief.of(".*wheels\\.width", "tyres\\.rim-narrow", "it is how narrow it is that is judged"));

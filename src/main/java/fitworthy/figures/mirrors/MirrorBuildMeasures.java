@@ -1,18 +1,20 @@
 package fitworthy.figures.mirrors;
 
 import static fitworthy.figures.measure.MeasureKind.number;
+import static fitworthy.figures.measure.MeasureKind.rated;
 import static fitworthy.figures.measure.MeasureKind.word;
 import static fitworthy.figures.measure.MeasureKind.yesNo;
-import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Fitment;
 import fitworthy.sheet.MirrorDetails;
 import fitworthy.sheet.MirrorDetails.Mirrors;
 import java.util.List;
@@ -20,7 +22,10 @@ import java.util.List;
 /** How far the planned mirrors stand out, what becomes of them without the trailer, and what is built into them. */
 final class MirrorBuildMeasures implements Topic {
     private static final MeasureKind BEYOND_TRAILER = number(
-                    "mirrors.beyond-trailer", "mm", 0, "how far the mirror sticks out past the widest part")
+                    "mirrors.beyond-trailer",
+                    "mm",
+                    0,
+                    "how far the mirror sticks out past the wider of trailer and vehicle")
             .signed()
             .byLoading();
     private static final MeasureKind BEYOND_VEHICLE = number(
@@ -28,6 +33,14 @@ final class MirrorBuildMeasures implements Topic {
                     "mm",
                     0,
                     "how far the mirror sticks out past the vehicle without a trailer")
+            .signed()
+            .byLoading();
+    private static final MeasureKind BEYOND_STAYING = rated(
+                    "mirrors.beyond-staying",
+                    "mm",
+                    0,
+                    "how far the mirror sticks out past the widest part that does not come off",
+                    "how far it may stick out")
             .signed()
             .byLoading();
     private static final MeasureKind STOW = word(
@@ -47,7 +60,15 @@ final class MirrorBuildMeasures implements Topic {
     @Override
     public List<MeasureKind> kinds() {
         return List.of(
-                BEYOND_TRAILER, BEYOND_VEHICLE, STOW, INDICATORS, CAMERAS, BLIND_SPOT, CAMERA_APPROVED, DRIVER_GLASS);
+                BEYOND_TRAILER,
+                BEYOND_VEHICLE,
+                BEYOND_STAYING,
+                STOW,
+                INDICATORS,
+                CAMERAS,
+                BLIND_SPOT,
+                CAMERA_APPROVED,
+                DRIVER_GLASS);
     }
 
     @Override
@@ -88,34 +109,61 @@ final class MirrorBuildMeasures implements Topic {
 
     @Override
     public void loading(Loading loading, List<Measure> measures) {
-        if (loading.plannedMirrors().isPresent()) {
-            Mirrors mirrors = loading.mirrors();
-            Side.both(mirrors).forEach(side -> standsOut(loading, side, measures));
-            if (loading.plan().trailer().isPresent() && !loading.towing()) {
-                measures.add(Measure.of(STOW, "towing mirrors", mirrors.stow()));
+        Mirrors mirrors = loading.mirrors();
+        boolean planned = loading.plannedMirrors().isPresent();
+        for (Side side : Side.both(mirrors)) {
+            if (planned) {
+                standsOut(loading, side, measures);
             }
+            boolean leftOut = Standing.of(loading, side.mirror()).leftOut();
+            if (planned || leftOut) {
+                pastWhatStays(
+                        loading,
+                        side,
+                        loading.trailer().isPresent() || leftOut
+                                ? side.mirror().edge()
+                                : side.mirror().edgeStowed(),
+                        measures);
+            }
+        }
+        if (planned && loading.plan().trailer().isPresent() && !loading.towing()) {
+            measures.add(Measure.of(STOW, "towing mirrors", mirrors.stow()));
         }
     }
 
     private static void standsOut(Loading loading, Side side, List<Measure> measures) {
-        Figure body = loading.plan().vehicle().size().bodyWidth().times(0.5);
-        if (loading.trailer().isPresent()) {
-            Figure widest = loading.trailer().get().width().times(0.5).most(body);
-            measures.add(
-                    Measure.of(BEYOND_TRAILER, side.name(), side.mirror().edge().minus(widest))
-                            .worked(
-                                    "beyond = edge - widest",
-                                    in("edge", side.mirror().edge(), "mm"),
-                                    in("widest", widest, "mm")));
-        } else {
-            measures.add(Measure.of(
-                            BEYOND_VEHICLE,
-                            side.name(),
-                            side.mirror().edgeStowed().minus(body))
-                    .worked(
-                            "beyond = edge - body / 2",
-                            in("edge", side.mirror().edgeStowed(), "mm"),
-                            in("body", loading.plan().vehicle().size().bodyWidth(), "mm")));
+        boolean towed = loading.trailer().isPresent();
+        Figure edge = towed ? side.mirror().edge() : side.mirror().edgeStowed();
+        Figure most = allowed(loading);
+        Flanks flanks = Flanks.of(loading);
+        measures.add(Measure.of(towed ? BEYOND_TRAILER : BEYOND_VEHICLE, side.name(), flanks.beyond(edge, most))
+                .worked(flanks.working(edge, most)));
+    }
+
+    private static Figure allowed(Loading loading) {
+        return loading.plan()
+                .practice(
+                        loading.trailer().isPresent()
+                                ? PracticeId.MIRRORS_BEYOND_TRAILER_MOST
+                                : PracticeId.MIRRORS_BEYOND_VEHICLE_MOST);
+    }
+
+    /** Asked where a tray or canopy that comes off may be the widest. Whether it does is asked where that decides. */
+    private static void pastWhatStays(Loading loading, Side side, Figure edge, List<Measure> measures) {
+        Flanks stay = Flanks.thatStay(loading);
+        List<Choice<YesNo>> comingOff = loading.bodies().stream()
+                .filter(body -> Flanks.mayComeOff(body) && !stay.hide(body))
+                .map(Fitment::removable)
+                .toList();
+        if (comingOff.isEmpty()) {
+            return;
         }
+        Figure most = allowed(loading);
+        Measure past = Measure.of(BEYOND_STAYING, side.name(), stay.beyond(edge, most), most)
+                .worked(stay.working(edge, most));
+        measures.add(
+                past.getHeadroom() < 0 && comingOff.stream().noneMatch(each -> each.is(YesNo.YES))
+                        ? past.given(comingOff.get(0))
+                        : past);
     }
 }

@@ -33,10 +33,8 @@ record Standing(Mirror mirror, boolean retracts, Choice<YesNo> staysOut) {
     }
 
     private static Choice<YesNo> mayStayOut(Loading loading, Mirror mirror) {
-        Figure beyond =
-                mirror.edge().minus(loading.plan().vehicle().size().bodyWidth().times(0.5));
         Figure most = loading.plan().practice(PracticeId.MIRRORS_BEYOND_VEHICLE_MOST);
-        Figure over = beyond.minus(most);
+        Figure over = Flanks.of(loading).beyond(mirror.edge(), most).minus(most);
         return over.known()
                 ? Choice.yesNo(over.isAtMost(Figure.ZERO))
                 : Choice.missing(over.missing().get(0));
@@ -57,6 +55,11 @@ record Standing(Mirror mirror, boolean retracts, Choice<YesNo> staysOut) {
     /** What of it can be said whatever it may: whether its reach is known as far as it may have to be drawn in. */
     boolean known() {
         return (retracts ? drawnIn() : mirror.reach()).known();
+    }
+
+    /** Whether it comes in without the trailer, but may stay out and so is taken to. */
+    boolean leftOut() {
+        return retracts && staysOut.is(YesNo.YES);
     }
 
     private Figure taken() {

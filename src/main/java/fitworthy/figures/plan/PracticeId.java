@@ -36,6 +36,7 @@ public enum PracticeId {
     MASS_RERATING_REFUSED("mass.rerating-refused"),
     PAPERWORK_RATING_STAGES("paperwork.rating-stages"),
     MASS_SIDE_MOST("mass.side-most"),
+    MIRRORS_BEYOND_TRAILER_MOST("mirrors.beyond-trailer-most"),
     MIRRORS_BEYOND_VEHICLE_MOST("mirrors.beyond-vehicle-most"),
     MIRRORS_FAR_DISTANCE("mirrors.far-distance"),
     MIRRORS_FAR_WIDTH("mirrors.far-width"),
