@@ -135,6 +135,10 @@ class WorsePlanTest {
                     ".*(gvm|front-axle|rear-axle)",
                     "across\\.(supplies|tanks)-.*",
                     "what is passed as planned is a stop of its own"),
+            Relief.of(
+                    "trailer\\.ball|.*ratings\\.ball|.*plate\\.ball",
+                    "towing\\.ball-over-emptied",
+                    "a ball that is too heavy as planned is a stop of its own"),
             Relief.of("trailer\\.ball", "towing\\.bars-stiff", "stiff bars suit a heavier ball"),
             Relief.of(
                     "trailer\\.ball", "towing\\.levelling-tightens", "of a heavier ball supplies take a smaller share"),

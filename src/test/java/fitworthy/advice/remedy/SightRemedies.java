@@ -60,6 +60,7 @@ final class SightRemedies {
         table.rule("radio.range-short", says("Plan on ", " at best", set(at("trip.radio-range"))));
         table.rule("radio.gain-high", says("whip of ", " or less", set(of(Fitment.Kind.AERIAL, "vehicle", "gain"))));
         table.rule("radio.gain-low", says("whip of ", " or more", set(of(Fitment.Kind.AERIAL, "vehicle", "gain"))));
+        table.told("the authority is asked first", "mirrors.out-past-what-stays");
         table.told("wavelengths are no field; the distance goes by the lower frequency", "radio.too-near");
         table.told(RemedyTable.LEFT_OR_USUAL, "front.approach-low front.grille-hidden");
     }
