@@ -138,13 +138,13 @@ public record UsedUp(List<PointMass> masses, List<PointMass> tanks, Optional<Gon
                 gone);
     }
 
-    /** What is in the tanks there; what nobody knows the place of may be there. */
+    /** What is in the tanks there; what nobody knows the place of may be there, as all may where the axle itself is not known. */
     private static List<PointMass> tanks(Loading loading, Predicate<Figure> there) {
+        boolean axle = loading.plan().wheelbase().known();
         return setsOut(loading)
                 ? loading.masses().stream()
                         .filter(mass -> mass.sort() == Sort.LIQUID
-                                && (!mass.at().x().known()
-                                        || there.test(mass.at().x())))
+                                && (!axle || !mass.at().x().known() || there.test(mass.at().x())))
                         .toList()
                 : List.of();
     }
