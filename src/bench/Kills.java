@@ -1,3 +1,4 @@
+import fitworthy.Books;
 import fitworthy.learn.Fleet;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -10,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
+import java.util.concurrent.locks.LockSupport;
 import java.util.stream.Stream;
 
 /**
@@ -76,6 +78,7 @@ public final class Kills {
         Path guessed =
                 Files.writeString(HOME.resolve("guessed.yaml"), plain.replace("gvm: 3000 kg", "gvm: about 3000 kg"));
         Path fleet = fleet();
+        Path book = Books.copyOf("water", HOME.resolve("book"));
         Path out = HOME.resolve("out");
         Path cache = HOME.resolve("cache");
         List<What> all = List.of(
@@ -145,7 +148,7 @@ public final class Kills {
                 new What(
                         "begin region",
                         out,
-                        Path.of("rules"),
+                        book,
                         true,
                         "begin",
                         "region",
@@ -159,17 +162,17 @@ public final class Kills {
                 new What(
                         "begin rule",
                         out,
-                        Path.of("rules"),
+                        book,
                         true,
                         "begin",
                         "rule",
-                        "mass.roof-high",
+                        "water.plenty",
                         "--about",
-                        "mass.roof",
+                        "water.person-day",
                         "--from",
-                        "2037-07-01",
+                        "2027-07-01",
                         "--region",
-                        "any=100 kg",
+                        "au-sa",
                         "--rules",
                         "FILE"),
                 new What("learn --proposal", out, null, true, "learn", fleet.toString(), "--proposal", "FILE"),
@@ -230,7 +233,8 @@ public final class Kills {
             } else {
                 boolean atNote = what.name.equals("begin rule") && i % 4 == 1;
                 while (process.isAlive() && !(atNote ? Files.exists(what.note()) : isWriting(what))) {
-                    Thread.onSpinWait();
+                    // Leaves the processor to what is to be killed.
+                    LockSupport.parkNanos(20_000);
                 }
                 if (!atNote) {
                     Thread.sleep(RANDOM.nextInt(what.isSteady() ? 500 : 3));
