@@ -1,3 +1,4 @@
+import fitworthy.Books;
 import fitworthy.learn.Fleet;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -10,12 +11,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
+import java.util.concurrent.locks.LockSupport;
 import java.util.stream.Stream;
 
 /**
  * Kills runs at random moments (SIGKILL, as a machine that loses its power does for the program) and holds the next run
  * against one that nobody disturbed. Half of the kills fall anywhere in the run, half soon after a file begins to be
- * written.
+ * written; of the latter, where several files are put in their places under a note, half as soon as the note is there.
  *
  * A second argument, {@code print} say, names the things to kill by what they begin with.
  *
@@ -42,6 +44,11 @@ public final class Kills {
         /** Whether it writes a line for each sheet, and so all the time. */
         boolean isSteady() {
             return args[0].equals("batch") || args[0].equals("effect");
+        }
+
+        /** Of several files of a book: what stands there while not all of them are in their places. */
+        Path note() {
+            return written.resolve(".adding");
         }
 
         /** Where its unfinished files would lie. */
@@ -71,6 +78,7 @@ public final class Kills {
         Path guessed =
                 Files.writeString(HOME.resolve("guessed.yaml"), plain.replace("gvm: 3000 kg", "gvm: about 3000 kg"));
         Path fleet = fleet();
+        Path book = Books.copyOf("water", HOME.resolve("book"));
         Path out = HOME.resolve("out");
         Path cache = HOME.resolve("cache");
         List<What> all = List.of(
@@ -140,7 +148,7 @@ public final class Kills {
                 new What(
                         "begin region",
                         out,
-                        Path.of("rules"),
+                        book,
                         true,
                         "begin",
                         "region",
@@ -154,17 +162,17 @@ public final class Kills {
                 new What(
                         "begin rule",
                         out,
-                        Path.of("rules"),
+                        book,
                         true,
                         "begin",
                         "rule",
-                        "mass.roof-high",
+                        "water.plenty",
                         "--about",
-                        "mass.roof",
+                        "water.person-day",
                         "--from",
-                        "2037-07-01",
+                        "2027-07-01",
                         "--region",
-                        "any=100 kg",
+                        "au-sa",
                         "--rules",
                         "FILE"),
                 new What("learn --proposal", out, null, true, "learn", fleet.toString(), "--proposal", "FILE"),
@@ -183,8 +191,15 @@ public final class Kills {
                         "--resume",
                         "FILE"));
         System.out.printf(
-                "%-18s %6s %14s %14s %10s %12s %10s%n",
-                "killed", "kills", "while running", "while writing", "wrong next", "half written", "left over");
+                "%-18s %6s %14s %14s %10s %12s %10s %10s%n",
+                "killed",
+                "kills",
+                "while running",
+                "while writing",
+                "wrong next",
+                "half written",
+                "left over",
+                "noted");
         for (What each : all) {
             if (args.length < 2 || each.name.startsWith(args[1])) {
                 kill(each, kills, cache);
@@ -209,28 +224,45 @@ public final class Kills {
         int wrong = 0;
         int half = 0;
         int left = 0;
+        int noted = 0;
         for (int i = 0; i < kills; i++) {
             fresh(what);
             Process process = start(args(what), cache, ProcessBuilder.Redirect.DISCARD);
             if (i % 2 == 0) {
                 Thread.sleep((long) (RANDOM.nextDouble() * took / 1e6));
             } else {
-                while (process.isAlive() && !isWriting(what)) {
-                    Thread.onSpinWait();
+                boolean atNote = what.name.equals("begin rule") && i % 4 == 1;
+                while (process.isAlive() && !(atNote ? Files.exists(what.note()) : isWriting(what))) {
+                    // Leaves the processor to what is to be killed.
+                    LockSupport.parkNanos(20_000);
                 }
-                Thread.sleep(RANDOM.nextInt(what.isSteady() ? 500 : 3));
+                if (!atNote) {
+                    Thread.sleep(RANDOM.nextInt(what.isSteady() ? 500 : 3));
+                }
             }
             running += process.isAlive() ? 1 : 0;
             process.destroyForcibly().waitFor();
             writing += isWriting(what) ? 1 : 0;
             Map<String, String> now = standing(what);
             boolean isAsBefore = now.equals(before);
-            if (what.isCompared && !isAsBefore && !now.equals(after)) {
+            boolean isNoted = Files.exists(what.note());
+            if (isNoted) {
+                noted++;
+                now.remove(".adding");
+                if (!now.equals(before) && !now.equals(after)) {
+                    System.out.println("  kill " + i + ": between two files, under a note");
+                }
+                Ended read = run(List.of("check", "rules/plain-sheet.yaml", "--rules", what.written.toString()), cache);
+                if (read.code != 3 || !read.out.isEmpty()) {
+                    half++;
+                    System.out.println("  kill " + i + ": half of it was read");
+                }
+            } else if (what.isCompared && !isAsBefore && !now.equals(after)) {
                 half++;
                 System.out.println("  kill " + i + ": half written");
             }
             left += unfinished(what);
-            if (what.isCompared && !isAsBefore) {
+            if (what.isCompared && !isAsBefore && !isNoted) {
                 // Done once, and some things cannot be done twice.
                 fresh(what);
             }
@@ -244,7 +276,8 @@ public final class Kills {
             }
         }
         System.out.printf(
-                "%-18s %6d %14d %14d %10d %12d %10d%n", what.name, kills, running, writing, wrong, half, left);
+                "%-18s %6d %14d %14d %10d %12d %10d %10d%n",
+                what.name, kills, running, writing, wrong, half, left, noted);
     }
 
     private static boolean isWriting(What what) throws IOException {

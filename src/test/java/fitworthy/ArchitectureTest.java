@@ -91,6 +91,7 @@ class ArchitectureTest {
             "fitworthy.source.Leftovers",
             "fitworthy.effect.Journal",
             "fitworthy.counter.desk.Journal",
+            "fitworthy.engine.Adding",
             "fitworthy.engine.CacheFolder",
             "fitworthy.engine.ShippedRulesBuild");
 

@@ -57,6 +57,7 @@ final class Begin implements Runnable {
         @Override
         public Integer call() throws FaultsException, NotWritten {
             Path folder = options.folder(around);
+            takeBack(folder);
             RuleEngine engine = options.engine(around);
             Map<Path, String> added;
             try {
@@ -64,23 +65,46 @@ final class Begin implements Runnable {
             } catch (FaultsException e) {
                 throw Failures.isTyped(e) ? e : new BadBook(e);
             }
-            Map<Path, String> whole = new LinkedHashMap<>();
+            Map<Path, String> before = new LinkedHashMap<>();
+            Map<Path, String> after = new LinkedHashMap<>();
             List<String> begins = new ArrayList<>();
             for (Map.Entry<Path, String> each : added.entrySet()) {
                 List<Fault> faults = new ArrayList<>();
-                String before = InputFile.page(folder, each.getKey(), faults);
-                if (before == null) {
+                String was = InputFile.page(folder, each.getKey(), faults);
+                if (was == null) {
                     throw new BadBook(new FaultsException(faults));
                 }
-                String ended = before.endsWith("\n") ? before : before + "\n";
-                whole.put(each.getKey(), ended + each.getValue());
+                String ended = was.endsWith("\n") ? was : was + "\n";
+                before.put(each.getKey(), was);
+                after.put(each.getKey(), ended + each.getValue());
                 begins.add(each.getKey() + ":" + (ended.lines().count() + 1) + ": begins here");
             }
-            OutputFile.writeAll(whole);
+            write(folder, before, after);
             begins.forEach(around.out()::println);
             around.out().println("Write what it says there, then run 'fitworthy prove'.");
             around.out().flush();
             return ExitCodes.IN_ORDER;
+        }
+
+        private void write(Path folder, Map<Path, String> before, Map<Path, String> after)
+                throws FaultsException, NotWritten {
+            try {
+                OutputFile.writeAll(folder, before, after);
+            } catch (NotWritten e) {
+                takeBack(folder);
+                throw e;
+            }
+        }
+
+        private void takeBack(Path folder) throws FaultsException, NotWritten {
+            try {
+                if (OutputFile.takeBack(folder)) {
+                    around.err().println("What a 'begin' that did not come to its end had added is taken back.");
+                    around.err().flush();
+                }
+            } catch (FaultsException e) {
+                throw new BadBook(e);
+            }
         }
     }
 

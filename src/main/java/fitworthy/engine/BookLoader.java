@@ -106,6 +106,9 @@ public final class BookLoader {
                     "name the rules folder: --rules rules"));
             throw new FaultsException(faults);
         }
+        if (!Adding.check(folder, faults)) {
+            throw new FaultsException(faults);
+        }
         Unread unread = new Unread();
         Path coverFile = folder.resolve("book.yaml");
         Node.Mapping root = files.read(coverFile);

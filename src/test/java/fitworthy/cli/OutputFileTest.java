@@ -1,6 +1,7 @@
 package fitworthy.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.nio.file.Files;
@@ -24,28 +25,37 @@ class OutputFileTest {
         }
     }
 
-    private Map<Path, String> pages(String second) throws Exception {
-        Map<Path, String> pages = new LinkedHashMap<>();
-        pages.put(Files.writeString(home.resolve("cards.yaml"), "cards"), "cards and one more");
-        pages.put(home.resolve(second), "cases and one more");
-        return pages;
+    private final Map<Path, String> before = new LinkedHashMap<>();
+    private final Map<Path, String> after = new LinkedHashMap<>();
+
+    /** Two pages of a topic, each to get a line more. */
+    private void pages(String second) throws Exception {
+        for (String name : List.of("cards.yaml", second)) {
+            before.put(home.resolve(name), name + "\n");
+            after.put(home.resolve(name), name + "\nand one more\n");
+            if (Files.exists(home.resolve(name).getParent())) {
+                Files.writeString(home.resolve(name), name + "\n");
+            }
+        }
     }
 
     @Test
     void allAreWritten() throws Exception {
-        OutputFile.writeAll(pages("cases.yaml"));
-        assertEquals("cards and one more", Files.readString(home.resolve("cards.yaml")));
-        assertEquals("cases and one more", Files.readString(home.resolve("cases.yaml")));
+        pages("cases.yaml");
+        OutputFile.writeAll(home, before, after);
+        assertEquals("cards.yaml\nand one more\n", Files.readString(home.resolve("cards.yaml")));
+        assertEquals("cases.yaml\nand one more\n", Files.readString(home.resolve("cases.yaml")));
         assertEquals(List.of("cards.yaml", "cases.yaml"), names());
+        assertFalse(OutputFile.takeBack(home));
     }
 
     @Test
     void oneThatCannotBeLeavesTheOthersAsTheyWere() throws Exception {
-        Map<Path, String> pages = pages("gone/cases.yaml");
-        String told =
-                assertThrows(NotWritten.class, () -> OutputFile.writeAll(pages)).getMessage();
+        pages("gone/cases.yaml");
+        String told = assertThrows(NotWritten.class, () -> OutputFile.writeAll(home, before, after))
+                .getMessage();
         assertEquals(home.resolve("gone/cases.yaml") + ": there is no such folder", told);
-        assertEquals("cards", Files.readString(home.resolve("cards.yaml")));
+        assertEquals("cards.yaml\n", Files.readString(home.resolve("cards.yaml")));
         assertEquals(List.of("cards.yaml"), names());
     }
 }

@@ -76,7 +76,8 @@ class MessagesDocTest {
                 "rules/Tokens",
                 "rules/RuleParser",
                 "rules/ComparisonParser",
-                "engine/BookLoader")) {
+                "engine/BookLoader",
+                "engine/Adding")) {
             String code = Files.readString(MAIN.resolve(name + ".java")).replaceAll("\"\\s*\\+ \"", "");
             for (String made :
                     MADE.matcher(code).results().map(each -> each.group(1)).toList()) {
