@@ -132,7 +132,7 @@ final class Burden {
                     : mass.mass().minus(front);
         }
         boolean isElsewhere = measure.kind() == LoadMeasures.ROOF && mass.roof().is(YesNo.NO)
-                || measure.kind() == RackMeasures.RACK && racks.stream().noneMatch(rack -> rack.bears(mass));
+                || measure.kind() == RackMeasures.RACK && racks.stream().noneMatch(rack -> rack.bears(mass.name()));
         return isElsewhere ? Figure.ZERO : mass.mass();
     }
 }

@@ -1,5 +1,6 @@
 package fitworthy.search;
 
+import fitworthy.figures.plan.CanopyTop;
 import fitworthy.figures.plan.Masses;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Contents;
@@ -35,30 +36,31 @@ final class Resting {
     /** By canopy, what is off wherever it is. */
     private final Map<String, Set<String>> offWith = new HashMap<>();
 
-    /** By the only roof rack, the parts and the cargo that stand on it though no {@code in} says so. */
-    private final Map<String, Set<String>> onRack;
-
-    private final Map<String, Set<String>> cargoOnRack;
+    /** By the only rack on the roof or on a canopy, the parts that stand on it though no {@code in} says so. */
+    private final Map<String, Set<String>> onRack = new HashMap<>();
+    /** The same of cargo. */
+    private final Map<String, Set<String>> cargoOnRack = new HashMap<>();
 
     /** @param planned the sheet with only the chosen parts in it */
     Resting(Sheet planned) {
         contents = new Contents(planned.fitments(), planned.tanks());
-        Optional<String> rack = onlyRack(planned);
-        onRack = rack.filter(name -> nothingSaysSo(planned, name))
-                .map(name -> Map.of(
-                        name,
+        onlyRack(planned).ifPresent(rack -> {
+            if (nothingSaysSo(planned, rack)) {
+                onRack.put(
+                        rack,
                         names(planned.fitments().stream()
                                 .filter(part -> isOnRoof(part)
                                         && !part.isDone()
                                         && part.in().isEmpty())
-                                .map(Fitment::name))))
-                .orElse(Map.of());
-        cargoOnRack = rack.map(name -> Map.of(
-                        name,
-                        names(planned.cargo().stream()
-                                .filter(load -> isOnRoof(load) && load.in().isEmpty())
-                                .map(Sheet.Load::name))))
-                .orElse(Map.of());
+                                .map(Fitment::name)));
+            }
+            cargoOnRack.put(
+                    rack,
+                    names(planned.cargo().stream()
+                            .filter(load -> isOnRoof(load) && load.in().isEmpty())
+                            .map(Sheet.Load::name)));
+        });
+        onCanopies(planned);
         Set<String> mayGo = new LinkedHashSet<>();
         for (Fitment part : planned.fitments()) {
             Kind kind = part.kind();
@@ -118,6 +120,27 @@ final class Resting {
                 .map(Fitment::name)
                 .toList();
         return racks.size() == 1 ? Optional.of(racks.get(0)) : Optional.empty();
+    }
+
+    /** By the only rack of each canopy, what by its place stands on top of that. */
+    private void onCanopies(Sheet planned) {
+        Set<String> cargo = names(planned.cargo().stream().map(Sheet.Load::name));
+        List<Fitment> racks = planned.fitments().stream()
+                .filter(part -> part.kind() == Kind.ROOF_RACK)
+                .toList();
+        for (Fitment rack : racks) {
+            CanopyTop.under(planned, rack).filter(top -> top.isOnly(racks)).ifPresent(top -> {
+                Set<String> up = names(top.standing().entrySet().stream()
+                        .filter(standing -> standing.getValue().is(YesNo.YES))
+                        .map(Map.Entry::getKey));
+                cargoOnRack.put(rack.name(), names(up.stream().filter(cargo::contains)));
+                boolean nothingSaysSo = contents.with(List.of(rack.name())).size() == 1
+                        && planned.cargo().stream().noneMatch(load -> load.in().equals(rack.name()));
+                if (nothingSaysSo) {
+                    onRack.put(rack.name(), names(up.stream().filter(name -> !cargo.contains(name))));
+                }
+            });
+        }
     }
 
     private boolean nothingSaysSo(Sheet planned, String rack) {

@@ -25,10 +25,14 @@ public final class RackMeasures implements Topic {
     @Override
     public void loading(Loading loading, List<Measure> measures) {
         for (RackLoad rack : RackLoad.of(loading)) {
-            measures.add(Measure.of(RACK, rack.rack(), rack.load().sum(), rack.most())
-                    .worked(new Working.Sum("load", rack.load().loads()))
-                    .given(rack.load().told().toArray(Choice<?>[]::new))
-                    .atLeast(rack.load().least()));
+            Measure load = Measure.of(RACK, rack.rack(), rack.load().sum(), rack.most())
+                    .worked(new Working.Sum("load", rack.load().loads()));
+            // Where all that may be up there is surely not too much, nobody has to say what is.
+            measures.add(
+                    rack.load().sum().isSurelyWithin(rack.most())
+                            ? load
+                            : load.given(rack.load().told().toArray(Choice<?>[]::new))
+                                    .atLeast(rack.load().least()));
         }
     }
 }

@@ -158,12 +158,21 @@ public final class Masses {
                 .toList();
     }
 
-    /** A roof rack is there for nothing else; what reaches above a roof from elsewhere is not on it. */
+    /** Whether a kind of part reaches above a roof from elsewhere and, unless the sheet says so, is not on it. */
+    static boolean reachesUp(Fitment.Kind kind) {
+        return switch (kind) {
+            case TRAY, CANOPY, SNORKEL, PRE_CLEANER, MIRRORS, REAR_CAMERA, AERIAL -> true;
+            default -> false;
+        };
+    }
+
+    /** A roof rack is there for nothing else. */
     public static Choice<YesNo> onRoof(Fitment part) {
+        if (reachesUp(part.kind())) {
+            return Choice.yesNo(part.roof().is(YesNo.YES));
+        }
         return switch (part.kind()) {
             case ROOF_RACK -> part.roof();
-            case TRAY, CANOPY, SNORKEL, PRE_CLEANER, MIRRORS, REAR_CAMERA, AERIAL ->
-                Choice.yesNo(part.roof().is(YesNo.YES));
             case LAMPS -> lampsOnRoof(part);
             default -> part.at().map(at -> onRoof(part.roof(), at)).orElse(part.roof());
         };

@@ -13,13 +13,14 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
  * What stands on a rack whose maker names what it may carry: what the sheet says stands in or on it, be the rack on the roof
- * or on a canopy, and on the only rack on the roof the cargo up there. Where it says so of nothing, parts on the roof stand on
- * that rack too; else they may be fixed to the roof itself.
+ * or on a canopy, and on the only rack on either the cargo up there. Where it says so of nothing, parts up there stand on
+ * that rack too; else they may be fixed to the roof or the canopy itself.
  *
  * @param rack the name of the rack
  * @param load what stands on it, without itself
@@ -28,6 +29,8 @@ import java.util.stream.Collectors;
  * @param bearsRoof whether it is the only one on the roof
  */
 public record RackLoad(String rack, RoofLoad load, Figure most, Set<String> standing, boolean bearsRoof) {
+
+    private static final RoofLoad NOTHING = new RoofLoad(List.of(), List.of());
 
     /** Those of the racks that are on in a loading. */
     public static List<RackLoad> of(Loading loading) {
@@ -39,9 +42,9 @@ public record RackLoad(String rack, RoofLoad load, Figure most, Set<String> stan
         }
         Sheet sheet = loading.plan().sheet();
         Map<Fitment, Set<String>> standing = new LinkedHashMap<>();
-        racks.forEach(rack -> standing.put(rack, standing(sheet, rack)));
+        racks.forEach(rack -> standing.put(rack, standing(sheet, rack.name())));
         Set<String> onSome = standing.values().stream().flatMap(Set::stream).collect(Collectors.toSet());
-        RoofLoad open = RoofLoad.of(loading).only(name -> !onSome.contains(name));
+        RoofLoad onRoof = RoofLoad.of(loading).only(name -> !onSome.contains(name));
         List<Fitment> above = racks.stream()
                 .filter(rack -> !Masses.onRoof(rack, sheet).is(YesNo.NO))
                 .toList();
@@ -51,16 +54,32 @@ public record RackLoad(String rack, RoofLoad load, Figure most, Set<String> stan
             Figure most = most(rack, RoofLimit.leavesTheSeal(sheet));
             if (most.known()) {
                 RoofLoad told = RoofLoad.standing(loading, names).only(name -> !name.equals(rack.name()));
-                boolean only = above.equals(List.of(rack));
+                boolean roof = above.contains(rack);
+                Optional<CanopyTop> canopy = roof ? Optional.empty() : CanopyTop.under(sheet, rack);
+                RoofLoad open = roof
+                        ? onRoof
+                        : canopy.map(top -> onTop(loading, top, onSome)).orElse(NOTHING);
+                boolean only = roof
+                        ? above.size() == 1
+                        : canopy.filter(top -> top.isOnly(racks)).isPresent();
                 RoofLoad load = !only ? told : told.loads().isEmpty() ? open : told.with(open.only(cargo::contains));
-                boolean decides = above.size() > 1
-                        && above.contains(rack)
+                boolean decides = !only
                         && load.sum().isAtMost(most)
                         && !load.sum().plus(open.sum()).isAtMost(most);
-                loads.add(new RackLoad(rack.name(), load, decides ? Figure.missing(on(open)) : most, names, only));
+                loads.add(new RackLoad(
+                        rack.name(), load, decides ? Figure.missing(on(open)) : most, names, roof && only));
             }
         });
         return loads;
+    }
+
+    /** What is on top of a canopy, or may be, and on no rack by the words of the sheet. */
+    private static RoofLoad onTop(Loading loading, CanopyTop canopy, Set<String> onSome) {
+        Sheet sheet = loading.plan().sheet();
+        return canopy.standing().entrySet().stream()
+                .filter(up -> !onSome.contains(up.getKey()))
+                .map(up -> RoofLoad.standing(loading, standing(sheet, up.getKey()), up.getValue()))
+                .reduce(NOTHING, RoofLoad::with);
     }
 
     /** Whether it would carry something. @param in what that stands in or on @param roof whether it is on the roof */
@@ -68,9 +87,9 @@ public record RackLoad(String rack, RoofLoad load, Figure most, Set<String> stan
         return standing.contains(in) || bearsRoof && !roof.is(YesNo.NO);
     }
 
-    /** Whether a mass is part of what stands on it. */
-    public boolean bears(PointMass mass) {
-        return load.loads().stream().anyMatch(on -> on.name().equals(mass.name()));
+    /** Whether a mass is part of what stands on it. @param mass by name */
+    public boolean bears(String mass) {
+        return load.loads().stream().anyMatch(on -> on.name().equals(mass));
     }
 
     private static Missing on(RoofLoad open) {
@@ -83,13 +102,13 @@ public record RackLoad(String rack, RoofLoad load, Figure most, Set<String> stan
         Sheet sheet = loading.plan().sheet();
         return loading.plan().fitments(Fitment.Kind.ROOF_RACK).stream()
                 .filter(loading::carries)
-                .flatMap(rack -> standing(sheet, rack).stream().filter(name -> !name.equals(rack.name())))
+                .flatMap(rack -> standing(sheet, rack.name()).stream().filter(name -> !name.equals(rack.name())))
                 .collect(Collectors.toSet());
     }
 
-    /** A rack and all that the sheet puts on it, or in what stands there; of tanks what they hold, too. */
-    private static Set<String> standing(Sheet sheet, Fitment rack) {
-        Set<String> names = new HashSet<>(new Contents(sheet.fitments(), sheet.tanks()).with(List.of(rack.name())));
+    /** A rack, or what else has a name, and all that the sheet puts on it, or in what stands there; of tanks what they hold, too. */
+    private static Set<String> standing(Sheet sheet, String carrier) {
+        Set<String> names = new HashSet<>(new Contents(sheet.fitments(), sheet.tanks()).with(List.of(carrier)));
         sheet.cargo().stream()
                 .filter(load -> names.contains(load.in()))
                 .map(Sheet.Load::name)

@@ -39,13 +39,18 @@ public record RoofLoad(List<Working.Input> loads, List<Choice<YesNo>> told) {
 
     /** What the sheet puts in or on something, be that on the roof or not. @param names of all that it puts there */
     static RoofLoad standing(Loading loading, Set<String> names) {
+        return standing(loading, names, Choice.of(YesNo.YES));
+    }
+
+    /** The same of what is, or may be, there. @param there whether it is */
+    static RoofLoad standing(Loading loading, Set<String> names, Choice<YesNo> there) {
         RoofLoad standing = new RoofLoad(new ArrayList<>(), new ArrayList<>());
         loading.masses().stream()
                 .filter(mass -> names.contains(mass.name()))
-                .forEach(mass -> standing.add(mass.name(), mass.mass(), Choice.of(YesNo.YES)));
+                .forEach(mass -> standing.add(mass.name(), mass.mass(), there));
         Masses.unplaced(loading.plan()).stream()
                 .filter(part -> names.contains(part.name()))
-                .forEach(part -> standing.add(part.name(), part.mass().exact(), Choice.of(YesNo.YES)));
+                .forEach(part -> standing.add(part.name(), part.mass().exact(), there));
         return standing;
     }
 

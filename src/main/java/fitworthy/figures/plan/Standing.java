@@ -8,7 +8,6 @@ import fitworthy.sheet.BodyDetails.Body;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Fitment.Kind;
 import fitworthy.sheet.Point;
-import fitworthy.sheet.Space;
 import java.util.List;
 import java.util.Optional;
 
@@ -34,6 +33,12 @@ public final class Standing {
         return sides.along.is(YesNo.YES) && sides.up.is(YesNo.YES) && !sides.across.is(YesNo.NO);
     }
 
+    /** Whether a place is above or below a part; as far aside as nobody says, it is. */
+    static Choice<YesNo> over(Places places, Fitment carrier, Point at) {
+        Choice<YesNo> along = along(places, carrier, at);
+        return across(places, carrier, at).is(YesNo.NO) ? Choice.of(YesNo.NO) : along;
+    }
+
     /** Whether a place is within a part in each direction. */
     private record Sides(Choice<YesNo> along, Choice<YesNo> across, Choice<YesNo> up) {}
 
@@ -43,20 +48,31 @@ public final class Standing {
      */
     private static Sides sides(Plan plan, Fitment carrier, Point at) {
         Places places = plan.places();
-        Optional<Space> box = places.space(carrier);
-        if (box.isPresent()) {
-            Space space = box.get();
-            return new Sides(
-                    between(space.from().x(), at.x(), space.to().x()),
-                    between(space.from().y(), at.y(), space.to().y()),
-                    between(space.from().z(), at.z(), space.to().z()));
-        }
-        Body body = (Body) carrier.details();
-        Figure half = body.width().times(0.5);
         return new Sides(
-                between(body.front(), at.x(), body.front().plus(body.length())),
-                between(half.times(-1), at.y(), half),
-                above(floor(plan, body), places.of(carrier), at.z()));
+                along(places, carrier, at),
+                across(places, carrier, at),
+                places.space(carrier)
+                        .map(space ->
+                                between(space.from().z(), at.z(), space.to().z()))
+                        .orElseGet(() -> above(floor(plan, (Body) carrier.details()), places.of(carrier), at.z())));
+    }
+
+    private static Choice<YesNo> along(Places places, Fitment carrier, Point at) {
+        return places.space(carrier)
+                .map(space -> between(space.from().x(), at.x(), space.to().x()))
+                .orElseGet(() -> {
+                    Body body = (Body) carrier.details();
+                    return between(body.front(), at.x(), body.front().plus(body.length()));
+                });
+    }
+
+    private static Choice<YesNo> across(Places places, Fitment carrier, Point at) {
+        return places.space(carrier)
+                .map(space -> between(space.from().y(), at.y(), space.to().y()))
+                .orElseGet(() -> {
+                    Figure half = ((Body) carrier.details()).width().times(0.5);
+                    return between(half.times(-1), at.y(), half);
+                });
     }
 
     /** That of the canopy, or else of the tray; neither is guessed from where the tray's mass sits. */

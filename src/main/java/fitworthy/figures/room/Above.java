@@ -38,23 +38,31 @@ final class Above {
             RoofLoad others = roof.only(name -> !name.equals(instead));
             Figure limit = RoofLimit.of(loading, others.sum()).most();
             Figure told = onRoof.known() ? limit : Figure.missing(onRoof.missing());
-            for (Choice<YesNo> other : others.told()) {
-                told = other.known() ? told : told.missingWith(Figure.missing(other.missing()), told);
-            }
-            steps.add(step(Limit.ROOF, taken, told, others.sum()));
+            steps.add(step(Limit.ROOF, taken, told, others));
         }
         racks.stream()
                 .filter(rack -> rack.takes(in, onRoof))
-                .map(rack -> step(
-                        Limit.RACK,
-                        taken,
-                        rack.most(),
-                        rack.load().only(name -> !name.equals(instead)).sum()))
+                .map(rack -> step(Limit.RACK, taken, rack.most(), rack.load().only(name -> !name.equals(instead))))
                 .forEach(steps::add);
         return steps;
     }
 
-    private static Step step(Limit limit, Taken taken, Figure most, Figure load) {
+    /** What something stands in or on: the rack that bears it, whatever else the sheet says. @param name of its mass */
+    String under(String name, String in) {
+        return racks.stream()
+                .filter(rack -> rack.bears(name))
+                .map(RackLoad::rack)
+                .findFirst()
+                .orElse(in);
+    }
+
+    /** @param others what is up there; where it is not known whether it is, nor is what is left */
+    private static Step step(Limit limit, Taken taken, Figure rated, RoofLoad others) {
+        Figure load = others.sum();
+        Figure most = rated;
+        for (Choice<YesNo> other : others.told()) {
+            most = other.known() ? most : most.missingWith(Figure.missing(other.missing()), most);
+        }
         Figure left = most.minus(load);
         List<Working.Input> inputs = new ArrayList<>(List.of(in("limit", most, "kg"), in("load", load, "kg")));
         inputs.addAll(taken.inputs());

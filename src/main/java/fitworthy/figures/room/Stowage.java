@@ -160,6 +160,6 @@ final class Stowage {
                         plan.places().of(piece),
                         Masses.onRoof(piece, plan.sheet()),
                         Optional.empty(),
-                        piece.in())));
+                        above.under(piece.name(), piece.in()))));
     }
 }

@@ -45,8 +45,11 @@ public record TankRoom(Tank tank, Figure planned, Most most, boolean feeds) {
                 " / density",
                 List.of(in("density", density, "kg/L")));
         List<Step> steps = new ArrayList<>(carrier.steps(more));
-        steps.addAll(
-                above.steps(more, tank.in(), Masses.onRoof(tank, loading.plan().sheet()), filled));
+        steps.addAll(above.steps(
+                more,
+                above.under(filled, tank.in()),
+                Masses.onRoof(tank, loading.plan().sheet()),
+                filled));
         steps.add(Step.plain(
                 Limit.FULL,
                 tank.capacity(),

@@ -41,6 +41,11 @@ final class TrailerBrakeMeasures implements Topic {
             number("towing.no-breakaway", "kg", 0, "greatest axle load of a trailer without a breakaway brake");
     private static final MeasureKind NO_BREAKAWAY_MASS =
             number("towing.no-breakaway-mass", "kg", 0, "greatest mass of a braked trailer without a breakaway brake");
+    private static final MeasureKind NO_BREAKAWAY_CAMP = number(
+            "towing.no-breakaway-camp",
+            "kg",
+            0,
+            "greatest mass of a braked trailer to live in without a breakaway brake");
     private static final MeasureKind BREAKAWAY_HOLD =
             number("towing.breakaway-hold", "min", 0, "how long the trailer's brakes hold after a breakaway");
     private static final MeasureKind BRAKE_CONTROL =
@@ -70,6 +75,7 @@ final class TrailerBrakeMeasures implements Topic {
                 PLAIN_BRAKES,
                 NO_BREAKAWAY,
                 NO_BREAKAWAY_MASS,
+                NO_BREAKAWAY_CAMP,
                 BREAKAWAY_HOLD,
                 BRAKE_CONTROL,
                 UNBRAKED_SHARE,
@@ -84,10 +90,7 @@ final class TrailerBrakeMeasures implements Topic {
         plan.trailer().ifPresent(trailer -> {
             brakes(plan, trailer, measures);
             measures.add(onAxles(AXLES, trailer));
-            if (!trailer.onFifthWheel()
-                    || !plan.practice(PracticeId.TOWING_FIFTH_WHEEL_CHAINS).isZero()) {
-                measures.add(Measure.of(CHAINS, "trailer", trailer.chains()));
-            }
+            chains(plan, trailer).ifPresent(chains -> measures.add(Measure.of(CHAINS, "trailer", chains)));
             if (!trailer.breakaway().is(YesNo.YES)) {
                 measures.add(
                         Measure.of(CHAINS_ALONE, "trailer", trailer.chains()).given(trailer.breakaway()));
@@ -104,7 +107,10 @@ final class TrailerBrakeMeasures implements Topic {
         if (open || brakes.is(Brakes.NONE)) {
             measures.add(onAxles(UNBRAKED_AXLES, trailer, brakes));
             measures.add(Measure.of(UNBRAKED, "trailer", given(trailer.rated(), brakes)));
-            massByUse(plan, trailer)
+            massByUse(
+                            trailer,
+                            plan.practice(PracticeId.TOWING_UNBRAKED_CAMP_MOST),
+                            plan.practice(PracticeId.TOWING_UNBRAKED_MASS_MOST))
                     .ifPresent(mass -> measures.add(Measure.of(UNBRAKED_CAMP, "trailer", given(mass, brakes))));
             share(plan, trailer, measures);
         }
@@ -115,9 +121,13 @@ final class TrailerBrakeMeasures implements Topic {
         }
         if (open || braked && !trailer.breakaway().is(YesNo.YES)) {
             measures.add(onAxles(NO_BREAKAWAY, trailer, brakes, trailer.breakaway()));
-            massByUse(plan, trailer)
+            measures.add(Measure.of(NO_BREAKAWAY_MASS, "trailer", given(trailer.rated(), brakes, trailer.breakaway())));
+            massByUse(
+                            trailer,
+                            plan.practice(PracticeId.TOWING_NO_BREAKAWAY_CAMP_MOST),
+                            plan.practice(PracticeId.TOWING_NO_BREAKAWAY_MASS_MOST))
                     .ifPresent(mass -> measures.add(
-                            Measure.of(NO_BREAKAWAY_MASS, "trailer", given(mass, brakes, trailer.breakaway()))));
+                            Measure.of(NO_BREAKAWAY_CAMP, "trailer", given(mass, brakes, trailer.breakaway()))));
         }
         if ((open || controlled) && !trailer.breakaway().is(YesNo.NO)) {
             measures.add(Measure.of(BREAKAWAY_HOLD, "trailer", trailer.breakawayHold())
@@ -130,14 +140,34 @@ final class TrailerBrakeMeasures implements Topic {
     }
 
     /**
-     * What the trailer may weigh, kg, where that is held against the law on trailers to live in. Between the mass from
-     * which such a one needs brakes and the one from which all do, what it is decides and is asked: nothing of another.
+     * The chains of a trailer that needs some: on a fifth wheel, by where it is, none or only one that does not brake by itself
+     * when it breaks away; whether it does is asked where its chains would be too few.
      */
-    private static Optional<Figure> massByUse(Plan plan, Trailer trailer) {
+    private static Optional<Figure> chains(Plan plan, Trailer trailer) {
+        Figure chains = trailer.chains();
+        if (!trailer.onFifthWheel()
+                || !plan.practice(PracticeId.TOWING_FIFTH_WHEEL_CHAINS).isZero()) {
+            return Optional.of(chains);
+        }
+        Choice<YesNo> breakaway = trailer.breakaway();
+        if (plan.practice(PracticeId.TOWING_FIFTH_WHEEL_CHAINS_ALONE).isZero() || breakaway.is(YesNo.YES)) {
+            return Optional.empty();
+        }
+        Figure needed = plan.practice(
+                trailer.rated().isAtMost(plan.practice(PracticeId.TOWING_ONE_CHAIN_MOST))
+                        ? PracticeId.TOWING_CHAINS_LEAST
+                        : PracticeId.TOWING_CHAINS_HEAVY_LEAST);
+        return Optional.of(chains.isAtLeast(needed) ? chains : given(chains, breakaway));
+    }
+
+    /**
+     * What the trailer may weigh, kg, where that is held against the law on trailers to live in. Between the mass from
+     * which that law holds for such a one and the one from which it holds for all, what it is decides and is asked: nothing
+     * of another.
+     */
+    private static Optional<Figure> massByUse(Trailer trailer, Figure campMost, Figure most) {
         Figure rated = trailer.rated();
-        boolean useDecides = rated.isAbove(plan.practice(PracticeId.TOWING_UNBRAKED_CAMP_MOST))
-                && rated.isAtMost(plan.practice(PracticeId.TOWING_UNBRAKED_MASS_MOST));
-        if (!useDecides) {
+        if (!rated.isAbove(campMost) || !rated.isAtMost(most)) {
             return Optional.of(rated);
         }
         return trailer.livedIn().is(YesNo.NO) ? Optional.empty() : Optional.of(given(rated, trailer.livedIn()));
