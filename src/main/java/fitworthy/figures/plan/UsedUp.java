@@ -144,7 +144,9 @@ public record UsedUp(List<PointMass> masses, List<PointMass> tanks, Optional<Gon
         return setsOut(loading)
                 ? loading.masses().stream()
                         .filter(mass -> mass.sort() == Sort.LIQUID
-                                && (!axle || !mass.at().x().known() || there.test(mass.at().x())))
+                                && (!axle
+                                        || !mass.at().x().known()
+                                        || there.test(mass.at().x())))
                         .toList()
                 : List.of();
     }
