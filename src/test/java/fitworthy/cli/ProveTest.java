@@ -114,6 +114,57 @@ class ProveTest {
         ran.says("water.short: no case meets it");
     }
 
+    /** 'None' for a day count that says only when a trip is remote ends the checks of the water too. */
+    @Test
+    void eachRuleThatAValueSilencesNeedsACaseOfItsOwn() throws IOException {
+        String remote = "    - {region: any, from: 2000-01-01, value: 2 days, basis: common-practice}\n";
+        String cases = Files.readString(rules.resolve("water/cases.yaml"));
+        String practice = Files.readString(rules.resolve("water/practice.yaml"));
+        String silent = "    - {region: nz, from: 2000-01-01, value: none, basis: memory}\n";
+        String said = "water.remote-days: no case of nz from 2000-01-01 shows that it silences water.no-reserve and ";
+        with("water/practice.yaml", remote, remote + silent, prove())
+                .says(said + "water.one-tank and water.short and water.use-low");
+        Files.writeString(rules.resolve("water/practice.yaml"), practice.replace(remote, remote + silent));
+        try {
+            String seen = "  - name: Nothing of one tank there\n    sheet: {region: nz}\n    does-not-apply: [water.one-tank]\n";
+            with("water/cases.yaml", cases, cases + seen, prove()).says(said + "water.short and water.use-low");
+        } finally {
+            Files.writeString(rules.resolve("water/practice.yaml"), practice);
+        }
+    }
+
+    @Test
+    void aCaseThatExpectsNothingIsAFaultUnlessItSaysSo() throws IOException {
+        String met = "    met: [water.too-near]\n";
+        Ran ran = with("water/cases.yaml", met, "", prove());
+        assertEquals(3, ran.code(), ran.out() + ran.err());
+        assertTrue(
+                (ran.out() + ran.err()).contains("A tank 100 mm from it: expects nothing in particular"),
+                ran.out() + ran.err());
+        Ran bare = with("water/cases.yaml", met, "    expect: []\n", prove());
+        assertTrue(!(bare.out() + bare.err()).contains("expects nothing in particular"), bare.out() + bare.err());
+    }
+
+    /** A condition more than the rule had keeps it silent for water that is not fit to drink, in no case of these. */
+    @Test
+    void aConditionThatNoCaseTurnsIsAFault() throws IOException {
+        Path cards = rules.resolve("water/cards.yaml");
+        String words = Files.readString(cards);
+        String gap = "    $gap : Measure(name == \"water.clearance\", known, value < $least.value)\n";
+        Files.writeString(cards, words.replace("[water.clearance]", "[water.clearance, water.potable]"));
+        try {
+            Ran ran = with(
+                    "water/water.drl",
+                    gap,
+                    gap + "    Measure(name == \"water.potable\", word == \"yes\")\n",
+                    prove());
+            assertEquals(3, ran.code(), ran.out() + ran.err());
+            ran.says("water.too-near: never false in these cases: water.potable");
+        } finally {
+            Files.writeString(cards, words);
+        }
+    }
+
     @Test
     void aDateWithoutACaseOnBothItsSidesIsAFault() throws IOException {
         Ran ran = with("water/cases.yaml", "as-of: 2010-12-31", "as-of: 2010-12-30", prove());
@@ -229,6 +280,10 @@ class ProveTest {
         Ran ran = with("water/cases.yaml", "capacity: 61 L", "capacity: 80 L", prove());
         ran.says("water.surge-most: no case of any from 2000-01-01 comes within 5 % above 30 L");
         ran.says("right: a case in which the figure is between 30 L and 31.5 L");
+        ran = with("water/practice.yaml", "value: 30 L", "value: 30000 cc", prove());
+        assertTrue(!ran.out().contains("between 30000 cc"), ran.out());
+        ran = with("water/practice.yaml", "value: 30 L", "value: 100000 cc", prove());
+        ran.says("right: a case in which the figure is between 100000 cc and 105000 cc");
     }
 
     @Test
