@@ -120,16 +120,8 @@ public final class Cases {
             @Field(value = "the field that is missing", needed = true, example = "vehicle.ratings.gvm") String field) {}
 
     /** Fields in which a case says what has to come of it. */
-    private static final List<String> SAYING = List.of(
-            "expect",
-            "met",
-            "held",
-            "does-not-apply",
-            "not-assessed",
-            "figures",
-            "retired",
-            "unsure",
-            "sure");
+    private static final List<String> SAYING =
+            List.of("expect", "met", "held", "does-not-apply", "not-assessed", "figures", "retired", "unsure", "sure");
 
     private final Book book;
     private final Node.Mapping plain;
@@ -222,7 +214,8 @@ public final class Cases {
                     mapping.place(),
                     text.name(),
                     "expects nothing in particular, so that it shows nothing",
-                    "one of " + String.join(", ", SAYING) + "; 'expect: []' where no rule of the topic may find anything"));
+                    "one of " + String.join(", ", SAYING)
+                            + "; 'expect: []' where no rule of the topic may find anything"));
         }
         House house = house(mapping, text);
         try {

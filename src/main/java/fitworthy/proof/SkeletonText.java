@@ -77,7 +77,13 @@ record SkeletonText(String id, MeasureKind kind, Limit limit, LocalDate from) {
                     advice.give("%s", $judged, $own);
                 end
                 """
-                .formatted(id, practiceId(), limit.isNumber() ? "" : ", value > 0", kind.name(), limit.comparison.formatted(word), id);
+                .formatted(
+                        id,
+                        practiceId(),
+                        limit.isNumber() ? "" : ", value > 0",
+                        kind.name(),
+                        limit.comparison.formatted(word),
+                        id);
     }
 
     private String card() {

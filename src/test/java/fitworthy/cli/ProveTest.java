@@ -126,7 +126,8 @@ class ProveTest {
                 .says(said + "water.one-tank and water.short and water.use-low");
         Files.writeString(rules.resolve("water/practice.yaml"), practice.replace(remote, remote + silent));
         try {
-            String seen = "  - name: Nothing of one tank there\n    sheet: {region: nz}\n    does-not-apply: [water.one-tank]\n";
+            String seen =
+                    "  - name: Nothing of one tank there\n    sheet: {region: nz}\n    does-not-apply: [water.one-tank]\n";
             with("water/cases.yaml", cases, cases + seen, prove()).says(said + "water.short and water.use-low");
         } finally {
             Files.writeString(rules.resolve("water/practice.yaml"), practice);
@@ -145,6 +146,41 @@ class ProveTest {
         assertTrue(!(bare.out() + bare.err()).contains("expects nothing in particular"), bare.out() + bare.err());
     }
 
+    @Test
+    void aPracticeValueLeadsToTheRulesThatUseIt() {
+        Ran.of("handbook", "water.largest-most", "--rules", rules.toString()).says("water.one-tank");
+        Ran.of("handbook", "water.remote-days", "--rules", rules.toString())
+                .refused(2, "one of water.no-reserve, water.one-tank, water.short, water.use-low");
+    }
+
+    /** Whoever does not prove would believe that it is in force. */
+    @Test
+    void whatNothingReadsIsToldByOtherCommandsToo() throws IOException {
+        Path stray = Files.writeString(rules.resolve("water/practice (2).yaml"), "none: {}\n");
+        try {
+            Ran ran = Ran.of("due", "--rules", rules.toString());
+            assertTrue(ran.err().contains("practice (2).yaml: nothing reads this"), ran.err());
+        } finally {
+            Files.delete(stray);
+        }
+    }
+
+    @Test
+    void aRegionGoesByTheCountryThatItsIdBeginsWith() throws IOException {
+        String told = "regions.au-sa: its id begins with 'au', and its parent is ";
+        String line = "au-sa: {name: South Australia, parent: au}";
+        Ran other = with("book.yaml", line, line.replace("parent: au", "parent: uk"), prove());
+        assertTrue(other.err().contains(told + "'uk'"), other.err());
+        Ran none = with("book.yaml", line, line.replace(", parent: au", ""), prove());
+        assertTrue(none.err().contains(told + "left out"), none.err());
+        Ran himself = with(
+                "book.yaml",
+                line,
+                line.replace("parent: au", "parent: au, asked-instead: [{of: engineer, ask: engineer}]"),
+                prove());
+        assertTrue(himself.err().contains("asks somebody in place of himself"), himself.err());
+    }
+
     /** A condition more than the rule had keeps it silent for water that is not fit to drink, in no case of these. */
     @Test
     void aConditionThatNoCaseTurnsIsAFault() throws IOException {
@@ -154,10 +190,7 @@ class ProveTest {
         Files.writeString(cards, words.replace("[water.clearance]", "[water.clearance, water.potable]"));
         try {
             Ran ran = with(
-                    "water/water.drl",
-                    gap,
-                    gap + "    Measure(name == \"water.potable\", word == \"yes\")\n",
-                    prove());
+                    "water/water.drl", gap, gap + "    Measure(name == \"water.potable\", word == \"yes\")\n", prove());
             assertEquals(3, ran.code(), ran.out() + ran.err());
             ran.says("water.too-near: never false in these cases: water.potable");
         } finally {
