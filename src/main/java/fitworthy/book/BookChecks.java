@@ -78,6 +78,14 @@ public final class BookChecks {
                         "its parent '" + region.parent() + "' is not a region",
                         String.join(", ", parts.regions().keySet()));
             }
+            country(id, region);
+            region.askedInstead().stream()
+                    .filter(instead -> instead.of().value() != null
+                            && instead.of().value() == instead.ask().value())
+                    .forEach(instead -> region(
+                            id,
+                            "asks somebody in place of himself",
+                            "asked-instead: [{of: whom the region does not have, ask: who is asked there}]"));
             String each = id;
             for (int i = 0; each != null && parts.regions().containsKey(each); i++) {
                 if (i > parts.regions().size()) {
@@ -87,6 +95,20 @@ public final class BookChecks {
                 each = parts.regions().get(each).parent();
             }
         });
+    }
+
+    /** A region below a country, such as us-ut, goes by that country's values alone. */
+    private void country(String id, Region region) {
+        String country = id.split("-")[0];
+        if (!country.equals(id)
+                && parts.regions().containsKey(country)
+                && !region.parent().split("-")[0].equals(country)) {
+            region(
+                    id,
+                    "its id begins with '" + country + "', and its parent is "
+                            + (region.parent().isEmpty() ? "left out" : "'" + region.parent() + "'"),
+                    "parent: " + country);
+        }
     }
 
     private void region(String id, String problem, String mend) {

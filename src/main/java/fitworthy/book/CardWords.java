@@ -27,6 +27,8 @@ final class CardWords {
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^}]*)\\}");
     private static final Set<String> GENERAL_PLACEHOLDERS =
             Set.of("subject", "value", "enough", "limit", "margin", "left", "case");
+    /** Those that are worked out from what the judged measure is held against. */
+    private static final Set<String> OF_WHAT_IT_IS_AGAINST = Set.of("limit", "margin", "left");
 
     /** Takes down a fault of a card. */
     interface Faults {
@@ -151,6 +153,12 @@ final class CardWords {
                                                         card.about().stream())
                                                 .toList())
                                 + "} or one of its practice values",
+                        field);
+            } else if (card.against().isEmpty() && OF_WHAT_IT_IS_AGAINST.contains(name)) {
+                faults.tell(
+                        id,
+                        "the placeholder {" + name + "} is worked out from a limit, and the card is 'against' none",
+                        "against: a practice value or limit; else {value}, or the practice value by its id",
                         field);
             }
         }

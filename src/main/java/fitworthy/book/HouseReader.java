@@ -18,6 +18,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.HexFormat;
@@ -159,14 +160,24 @@ public final class HouseReader {
         if (value.value().equals("none")) {
             fault(
                     "a shop cannot do away with a limit",
-                    "value: " + dimension.example() + ", or a milder severity for its rule",
+                    "value: " + example(value, dimension) + ", or a milder severity for its rule",
                     path("values", number, "value"));
             return false;
         }
         Optional<String> problem = LimitText.problem(
                 value.practice(), value.value(), dimension, book.rules().values());
-        problem.ifPresent(words -> fault(words, "value: " + dimension.example(), path("values", number, "value")));
+        problem.ifPresent(
+                words -> fault(words, "value: " + example(value, dimension), path("values", number, "value")));
         return problem.isEmpty();
+    }
+
+    /** What the book has there, so that nobody who copies an example loosens anything by it. */
+    private String example(House.Value value, Dimension dimension) {
+        return book.practice().get(value.practice()).values().stream()
+                .filter(recorded -> !recorded.none())
+                .min(Comparator.comparing(recorded -> !recorded.region().equals(value.region())))
+                .map(DatedLimit.Value::value)
+                .orElse(dimension.example());
     }
 
     private Map<String, House.SetSeverity> severities() {

@@ -116,7 +116,7 @@ final class ValueChanges {
         Map<String, String> said = Said.by(value);
         said.keySet().removeAll(TOLD_OF_EACH);
         List<Field> fields = new ArrayList<>(
-                List.of(new Field(FIGURE, held(before, id, value).orElse(null), value.value())));
+                List.of(new Field(FIGURE, until(id, value).orElse(null), value.value())));
         fields.addAll(Said.differing(Map.of(), said));
         tell(value.none() ? What.ENDED : What.ADDED, id, value, fields, after);
     }
@@ -130,11 +130,27 @@ final class ValueChanges {
                 before);
     }
 
-    /** What a book has in a value's place on its first day, in its region. */
-    private static Optional<String> held(Book book, String id, Value value) {
+    /** What held until a new value begins: an older one of its region that is new too, else what the book before has. */
+    private Optional<String> until(String id, Value value) {
+        return after.practice()
+                .get(id)
+                .begun(value.region(), value.from().minusDays(1))
+                .filter(older -> begun(id, value).isEmpty())
+                .map(Value::value)
+                .or(() -> held(before, id, value));
+    }
+
+    private Optional<Value> begun(String id, Value value) {
+        return Optional.ofNullable(before.practice().get(id))
+                .flatMap(entry -> entry.begun(value.region(), value.from()));
+    }
+
+    /** What a book has in a value's place on its first day; in a region new to it by those that this one is to be below. */
+    private Optional<String> held(Book book, String id, Value value) {
+        Book placed = book.regions().containsKey(value.region()) ? book : book == before ? after : before;
         return Optional.ofNullable(book.practice().get(id))
-                .filter(entry -> book.regions().containsKey(value.region()))
-                .flatMap(entry -> entry.inForce(book.lineage(value.region()), value.from()))
+                .filter(entry -> placed.regions().containsKey(value.region()))
+                .flatMap(entry -> entry.inForce(placed.lineage(value.region()), value.from()))
                 .map(Value::value);
     }
 

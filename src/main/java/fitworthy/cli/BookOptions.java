@@ -2,8 +2,12 @@ package fitworthy.cli;
 
 import fitworthy.engine.BookLoader;
 import fitworthy.engine.RuleEngine;
+import fitworthy.proof.FolderReview;
+import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import picocli.CommandLine.Option;
 
 /** Which rule book. */
@@ -17,8 +21,20 @@ final class BookOptions {
         return rules == null ? DefaultFolders.rules(around.environment()) : rules;
     }
 
-    /** The rule book; says on the error stream when it takes seconds. */
+    /** The rule book; says on the error stream when it takes seconds, and what lies in it that nothing reads. */
     RuleEngine engine(CommandContext around) throws FaultsException {
+        RuleEngine engine = toProve(around);
+        if (rules != null) {
+            List<Fault> strays = new ArrayList<>();
+            FolderReview.look(rules, engine.book(), strays);
+            strays.forEach(stray -> around.err().println(stray.place() + ": " + stray.problem()));
+            around.err().flush();
+        }
+        return engine;
+    }
+
+    /** The same for the command that tells as faults what nothing reads. */
+    RuleEngine toProve(CommandContext around) throws FaultsException {
         return rules == null ? finished(around.shipped(), around) : engine(rules, around);
     }
 

@@ -52,7 +52,9 @@ final class Explain implements Callable<Integer> {
         View.Read read = options.read(engine);
         Sheet sheet = read.sheet();
         if (!RoomPrintout.names(id)) {
-            Names.rule(id, engine.book());
+            String rule = Names.rule(id, engine.book());
+            // A former id stays, since the printout says what it is called now.
+            id = engine.book().practice().containsKey(id) ? rule : id;
         }
         Advice advice = Adviser.advise(engine, sheet, SheetOptions.chosen(sheet, cases));
         if (RoomPrintout.names(id)) {

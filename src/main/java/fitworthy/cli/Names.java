@@ -36,9 +36,24 @@ final class Names {
         FaultsException.refuse(faults(option, typed, known, missing, right));
     }
 
-    /** The present id of a rule, by that or a former one; refuses one that the book does not have. */
+    /**
+     * The present id of a rule, by that or a former one, or by a practice value that it alone uses; refuses one that the
+     * book does not have.
+     */
     static String rule(String id, Book book) throws FaultsException {
         String present = book.formerIds().present(id);
+        if (book.practice().containsKey(present)) {
+            List<String> users = book.users(present);
+            if (users.size() == 1) {
+                return users.get(0);
+            }
+            throw new FaultsException(List.of(new Fault(
+                    Place.of("RULE"),
+                    "",
+                    "'" + present + "' is a practice value, "
+                            + (users.isEmpty() ? "which figures alone ask for" : "which several rules use"),
+                    users.isEmpty() ? "a rule whose figures it is for" : "one of " + String.join(", ", users))));
+        }
         check("RULE", List.of(present), book.cards().keySet(), "the rule book has no rule", rules(id, book));
         return present;
     }

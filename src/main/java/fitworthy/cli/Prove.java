@@ -45,7 +45,7 @@ final class Prove implements Callable<Integer> {
         try (StatusLine line = StatusLine.of(around.err())) {
             Proof proof = Proof.of(
                     options.folder(around),
-                    options.engine(around),
+                    options.toProve(around),
                     day == null ? LocalDate.now() : day,
                     run -> line.show(run + " cases run"));
             line.close();

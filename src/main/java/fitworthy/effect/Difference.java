@@ -10,6 +10,7 @@ import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Held;
 import fitworthy.advice.Outcome.Met;
 import fitworthy.advice.Outcome.NotAssessed;
+import fitworthy.advice.Outcome.Reason;
 import fitworthy.batch.ComparedFigures;
 import fitworthy.book.Severity;
 import fitworthy.quantity.Missing;
@@ -48,6 +49,8 @@ public record Difference(
         ASSESSED("no longer not assessed"),
         /** Not assessed on both sides, for want of different figures. */
         MISSING("lacking other figures"),
+        /** In order before, while its question does not arise now. */
+        SILENCED("in order before and now not asked"),
         /** What was found, met or not assessed by a rule that is retired after the change, or not in the book. */
         GONE("no longer checked");
 
@@ -81,6 +84,7 @@ public record Difference(
 
         private static final String NOT_ASSESSED = "not-assessed";
         private static final String MET = "met";
+        private static final String HELD = "in-order-if-guesses-hold";
 
         static State of(Outcome outcome) {
             if (outcome instanceof Finding finding) {
@@ -99,8 +103,7 @@ public record Difference(
                         not.missing().stream().map(Missing::path).toList());
             }
             if (outcome instanceof Held held) {
-                return new State(
-                        "in-order-if-guesses-hold", null, ComparedFigures.of(held.judged(), held.comparison()), null);
+                return new State(HELD, null, ComparedFigures.of(held.judged(), held.comparison()), null);
             }
             if (outcome instanceof Met met) {
                 return new State(MET, null, ComparedFigures.of(met.judged(), met.comparison()), null);
@@ -116,6 +119,10 @@ public record Difference(
         /** Whether something was found, met or not assessed. */
         boolean isSaid() {
             return isFinding() || isNotAssessed() || outcome.equals(MET);
+        }
+
+        boolean isInOrder() {
+            return outcome.equals(MET) || outcome.equals(HELD);
         }
 
         boolean isNotAssessed() {
@@ -138,6 +145,9 @@ public record Difference(
             State was = State.of(old.get(key));
             State is = State.of(now.get(key));
             List<What> what = what(was, is);
+            if (was.isInOrder() && now.get(key) instanceof DoesNotApply off && off.reason() != Reason.SAID_ALREADY) {
+                what.add(What.SILENCED);
+            }
             if (was.isSaid() && !checked(renaming.in(after.book(), key.rule()), after)) {
                 what.add(What.GONE);
             }

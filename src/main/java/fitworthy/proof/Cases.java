@@ -119,6 +119,10 @@ public final class Cases {
             @Field(value = "the rule", needed = true, example = "mass.gvm-over") String id,
             @Field(value = "the field that is missing", needed = true, example = "vehicle.ratings.gvm") String field) {}
 
+    /** Fields in which a case says what has to come of it. */
+    private static final List<String> SAYING =
+            List.of("expect", "met", "held", "does-not-apply", "not-assessed", "figures", "retired", "unsure", "sure");
+
     private final Book book;
     private final Node.Mapping plain;
     private final List<Fault> faults;
@@ -204,6 +208,14 @@ public final class Cases {
                 mapping.get("sheet") instanceof Node.Mapping changes ? Trees.merged(base, changes) : base;
         for (String path : text.without()) {
             changed = Trees.without(changed, NodePath.parse(path));
+        }
+        if (book.topics().contains(topic) && SAYING.stream().noneMatch(field -> mapping.get(field) != null)) {
+            faults.add(new Fault(
+                    mapping.place(),
+                    text.name(),
+                    "expects nothing in particular, so that it shows nothing",
+                    "one of " + String.join(", ", SAYING)
+                            + "; 'expect: []' where no rule of the topic may find anything"));
         }
         House house = house(mapping, text);
         try {

@@ -16,7 +16,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What lies in a book's folder though nothing reads it: what its keeper wrote there is nobody's advice. */
-final class FolderReview {
+public final class FolderReview {
 
     private static final Set<String> OF_BOOK = Set.of("book.yaml", "sources.yaml", "plain-sheet.yaml");
     private static final Set<String> OF_TOPIC = Set.of("cards.yaml", "practice.yaml", "cases.yaml");
@@ -33,7 +33,7 @@ final class FolderReview {
     private FolderReview() {}
 
     /** Tells every file and folder that is not one of a book; hidden ones, which editors make, are let be. */
-    static void look(Path folder, Book book, List<Fault> faults) {
+    public static void look(Path folder, Book book, List<Fault> faults) {
         for (Path each : in(folder)) {
             String name = each.getFileName().toString();
             if (!Files.isDirectory(each)) {

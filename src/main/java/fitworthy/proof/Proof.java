@@ -20,8 +20,8 @@ import java.util.function.Predicate;
  *
  * @param book the book
  * @param trials the cases, run
- * @param faults cases that fail and rules that no case holds in place; with any of them the book must not go out
- * @param reminders what does no harm yet: comparisons that no case turns, values past their review date
+ * @param faults cases that fail, rules that no case holds in place and comparisons that none turns; with any of them the book must not go out
+ * @param reminders what does no harm yet: values past their review date
  */
 public record Proof(Book book, List<CaseResult> trials, List<Fault> faults, List<Fault> reminders) {
 
@@ -35,7 +35,8 @@ public record Proof(Book book, List<CaseResult> trials, List<Fault> faults, List
      */
     public static Proof of(Path folder, RuleEngine engine, LocalDate day, IntConsumer progress) throws FaultsException {
         Book book = engine.book();
-        Proof proof = of(folder, engine, every -> true, progress);
+        Proof proof = run(folder, engine, every -> true, progress);
+        proof.oneSided(proof.faults);
         book.rules().forEach((id, rule) -> proof.coverage(id)
                 .gap()
                 .ifPresent(gap -> proof.faults.add(new Fault(
@@ -73,6 +74,13 @@ public record Proof(Book book, List<CaseResult> trials, List<Fault> faults, List
      */
     public static Proof of(Path folder, RuleEngine engine, Predicate<Case> chosen, IntConsumer progress)
             throws FaultsException {
+        Proof proof = run(folder, engine, chosen, progress);
+        proof.oneSided(proof.reminders);
+        return proof;
+    }
+
+    private static Proof run(Path folder, RuleEngine engine, Predicate<Case> chosen, IntConsumer progress)
+            throws FaultsException {
         Book book = engine.book();
         Proof proof = new Proof(book, new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
         for (Case each : Cases.read(folder, book)) {
@@ -88,18 +96,22 @@ public record Proof(Book book, List<CaseResult> trials, List<Fault> faults, List
                 progress.accept(proof.trials.size());
             }
         }
+        return proof;
+    }
+
+    /** Tells the comparisons that come out the same in all cases; of some of the cases that need not mean anything. */
+    private void oneSided(List<Fault> told) {
         Set<String> topics = new TreeSet<>();
-        proof.trials.forEach(trial -> topics.add(trial.text().topic()));
+        trials.forEach(trial -> topics.add(trial.text().topic()));
         book.rules().keySet().stream()
                 .filter(id -> topics.contains(Book.topic(id)))
-                .forEach(id -> proof.coverage(id)
+                .forEach(id -> coverage(id)
                         .oneSided()
-                        .ifPresent(text -> proof.reminders.add(new Fault(
+                        .ifPresent(text -> told.add(new Fault(
                                 place(book, id),
                                 id,
                                 text,
                                 "cases that turn it the other way, or a condition without it"))));
-        return proof;
     }
 
     private Coverage coverage(String id) {

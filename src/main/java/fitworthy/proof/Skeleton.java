@@ -13,6 +13,7 @@ import fitworthy.source.Words;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -191,15 +192,16 @@ public final class Skeleton {
         List<Case> cases = Cases.read(folder, book).stream()
                 .filter(each -> each.topic().equals(topic))
                 .toList();
-        for (Case each : cases) {
-            LocalDate day = each.sheet().asOf();
-            if (!day.isBefore(wanted.from())) {
-                throw Refusal.of(
-                        "--from",
-                        "the case at " + each.place() + " is about " + day + ", so a rule from " + wanted.from()
-                                + " on would change it",
-                        "--from " + day.plusYears(1).withDayOfYear(1));
-            }
+        Optional<Case> last = cases.stream()
+                .filter(each -> !each.sheet().asOf().isBefore(wanted.from()))
+                .max(Comparator.comparing(each -> each.sheet().asOf()));
+        if (last.isPresent()) {
+            LocalDate day = last.get().sheet().asOf();
+            throw Refusal.of(
+                    "--from",
+                    "the case at " + last.get().place() + " is about " + day + ", so a rule from " + wanted.from()
+                            + " on would change it",
+                    "--from " + day.plusDays(1));
         }
         return cases;
     }

@@ -71,13 +71,19 @@ record SkeletonText(String id, MeasureKind kind, Limit limit, LocalDate from) {
 
                 rule "%s"
                 when
-                    $own : Practice(id == "%s")
+                    $own : Practice(id == "%s"%s)
                     $judged : Measure(name == "%s"%s)
                 then
                     advice.give("%s", $judged, $own);
                 end
                 """
-                .formatted(id, practiceId(), kind.name(), limit.comparison.formatted(word), id);
+                .formatted(
+                        id,
+                        practiceId(),
+                        limit.isNumber() ? "" : ", value > 0",
+                        kind.name(),
+                        limit.comparison.formatted(word),
+                        id);
     }
 
     private String card() {
@@ -117,11 +123,13 @@ record SkeletonText(String id, MeasureKind kind, Limit limit, LocalDate from) {
                   unit: "%s"
                   meaning: To be written
                   values:
-                    - {region: any, from: 2000-01-01, value: none, basis: memory}
+                    - {region: any, from: 2000-01-01, value: %s, basis: memory}
                 %s"""
                 .formatted(
                         practiceId(),
                         limit.isNumber() ? kind.unit() : "",
+                        // Where a word is not asked for, a no says so; a limit that does not apply is none at all.
+                        limit.isNumber() ? "none" : "\"0\"",
                         values.entrySet().stream()
                                 .map(value -> "    - {region: " + value.getKey() + ", from: " + from + ", value: "
                                         + value.getValue() + ", basis: memory, note: " + unwritten(note) + "}\n")

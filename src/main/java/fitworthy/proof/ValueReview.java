@@ -1,11 +1,11 @@
 package fitworthy.proof;
 
-import fitworthy.advice.Outcome.DoesNotApply;
 import fitworthy.advice.Outcome.Reason;
 import fitworthy.book.Book;
 import fitworthy.book.Practice;
 import fitworthy.figures.Measures;
 import fitworthy.figures.measure.Measure;
+import fitworthy.figures.plan.PracticeId;
 import fitworthy.quantity.Dimension;
 import fitworthy.quantity.QuantityText;
 import fitworthy.rules.Comparison;
@@ -78,33 +78,47 @@ final class ValueReview {
         }
     }
 
-    /** Where no such limit applies, its rules have nothing to say. */
+    /** Where no such limit applies, none of its rules has anything to say: each needs a case that shows it. */
     private void none(BookValue value) {
-        if (trials(value).noneMatch(trial -> trial.advice().doesNotApply().stream()
-                .anyMatch(off -> noSuchLimit(value, off)
-                        && trial.text()
-                                .text()
-                                .doesNotApply()
-                                .contains(off.judged().id())))) {
+        List<String> unseen = value.users().stream()
+                .filter(rule -> value.book().retired(rule, value.value().from()).isEmpty())
+                .filter(rule -> trials(value).noneMatch(trial -> silenced(trial, rule)))
+                .toList();
+        if (!unseen.isEmpty()) {
             faults.add(value.tell(
-                    "no case of " + where(value) + " shows that no such limit applies there",
-                    "a case in which the limit would matter, with the rule under 'does-not-apply'"));
+                    "no case of " + where(value) + " shows that it silences " + String.join(" and ", unseen),
+                    "for each a case in which it would fire with another value, with it under 'does-not-apply'; or,"
+                            + " where it has to go on, a value rather than 'none'"));
         }
     }
 
-    private static boolean noSuchLimit(BookValue value, DoesNotApply off) {
-        return off.reason() == Reason.NO_SUCH_LIMIT
-                && value.users().contains(off.judged().id());
+    private static boolean silenced(CaseResult trial, String rule) {
+        return trial.text().text().doesNotApply().contains(rule)
+                && trial.advice().doesNotApply().stream()
+                        .anyMatch(off -> off.reason() == Reason.NO_SUCH_LIMIT
+                                && off.judged().id().equals(rule));
     }
 
     /** A value that no rule compares with makes figures: what those come to, the case says. */
     private void figured(BookValue value) {
-        if (trials(value).noneMatch(trial -> trial.advice().findings().stream()
+        if (saysNo(value)) {
+            faults.add(value.tell(
+                    "no rule compares " + value.value().value() + " of " + where(value)
+                            + " with anything, so that a no fires as a yes does",
+                    "value > 0 in the rule: Practice(id == \"" + value.id() + "\", value > 0)"));
+        } else if (trials(value).noneMatch(trial -> trial.advice().findings().stream()
                 .anyMatch(finding -> value.users().contains(finding.judged().id())))) {
             faults.add(value.tell(
                     "no case of " + where(value) + " fires a rule whose figures are worked out with it",
                     "a case whose 'expect' gives the value or the margin that they come to"));
         }
+    }
+
+    /** A no that neither a rule compares with anything nor the figures ask for. */
+    private static boolean saysNo(BookValue value) {
+        return value.number() == 0
+                && value.entry().unit().isEmpty()
+                && Stream.of(PracticeId.values()).noneMatch(asked -> asked.id().equals(value.id()));
     }
 
     /** A yes or no: one or none, which rules ask for. */
@@ -121,14 +135,22 @@ final class ValueReview {
 
     private void side(BookValue value, double step, String side) {
         if (!turned(value, value.number() + step * AND_A_HAIR)) {
-            String shown =
-                    QuantityText.shown(value.number() + step, value.entry().unit());
+            String shown = QuantityText.shown(value.number() + step, unit(value));
             faults.add(value.tell(
                     "no case of " + where(value) + " comes within " + apart(value, step) + " " + side + " "
                             + value.value().value(),
-                    "a case in which the figure is between " + value.value().value() + " and " + shown
+                    "a case in which the figure is between "
+                            + (step < 0
+                                    ? shown + " and " + value.value().value()
+                                    : value.value().value() + " and " + shown)
                             + " and nothing else keeps the rule from firing"));
         }
+    }
+
+    /** The unit in which a value is written, which need not be that in which it is printed. */
+    private static String unit(BookValue value) {
+        String[] written = value.value().value().split(" ", 2);
+        return written.length < 2 ? value.entry().unit() : written[1];
     }
 
     private static String apart(BookValue value, double step) {

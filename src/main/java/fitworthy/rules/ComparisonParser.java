@@ -214,8 +214,12 @@ final class ComparisonParser {
         tokens.back(first);
         tokens.skipComparison();
         String written = Words.shortened(tokens.writtenFrom(first), 80);
+        String turned = written.replace("=>", ">=").replace("=<", "<=");
         return written.isEmpty()
                 ? tokens.misplaced("a comparison")
-                : tokens.unreadable(wrong.place(), "'" + written + "' is not a plain comparison", "headroom < 0");
+                : tokens.unreadable(
+                        wrong.place(),
+                        "'" + written + "' is not a plain comparison",
+                        turned.equals(written) ? "headroom < 0" : turned);
     }
 }

@@ -26,13 +26,18 @@ class CardWordsTest {
     }
 
     private static Card card(String remedy, List<Ask> asks, List<String> with, Buying buying, Card.Regional... own) {
+        return card("limit", remedy, asks, with, buying, own);
+    }
+
+    private static Card card(
+            String against, String remedy, List<Ask> asks, List<String> with, Buying buying, Card.Regional... own) {
         return new Card(
                 "Too heavy",
                 Choice.of(Severity.STOP),
                 Choice.missing(null),
                 with,
                 List.of("mass.loaded"),
-                "limit",
+                against,
                 Choice.of(Card.Sense.AT_MOST),
                 List.of("mass.gvm-reserve"),
                 "Light enough",
@@ -102,6 +107,18 @@ class CardWordsTest {
                 faults(Map.of(
                         "a.one",
                         asking(OFFICE.get(0), new Ask(Choice.of(Party.INSURER), "{subjet}", "{margn}", "{valeu}")))));
+    }
+
+    @Test
+    void whereNothingIsHeldAgainstALimitThereIsNoMargin() {
+        Card none = card("", "Take {value} or {enough}; {margin}, {left} of {limit}.", OFFICE, List.of(), NOT_BOUGHT);
+        String told = " is worked out from a limit, and the card is 'against' none";
+        assertEquals(
+                List.of(
+                        "a.one remedy the placeholder {left}" + told,
+                        "a.one remedy the placeholder {limit}" + told,
+                        "a.one remedy the placeholder {margin}" + told),
+                faults(Map.of("a.one", none)));
     }
 
     @Test

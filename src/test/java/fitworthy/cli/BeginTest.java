@@ -129,8 +129,24 @@ class BeginTest {
         assertEquals(
                 0, rule("water.again", "water.potable", "2027-07-01", "any").code());
         proves(3);
+        Path drl = Path.of(rules, "water", "water.drl");
+        String begun = Files.readString(drl);
+        assertTrue(begun.contains("$own : Practice(id == \"water.again-asked\", value > 0)"), begun);
         fillIn("Words");
         proves(3);
+        // A region that does not ask for it has a no, at which nothing may fire.
+        Files.writeString(drl, begun.replace("\"water.again-asked\", value > 0", "\"water.again-asked\""));
+        Ran.of("prove", "--rules", rules)
+                .says("no rule compares 0 of any from 2000-01-01 with anything, so that a no fires as a yes does");
+    }
+
+    /** The cases of the first are of the day that both were to begin on. */
+    @Test
+    void aSecondRuleOfATopicMayBeginTheDayAfterTheFirst() throws IOException {
+        rule("water.plenty", "water.person-day", "2027-07-01", "au-sa");
+        rule("water.again", "water.potable", "2027-07-01", "any").refused(2, "right: --from 2027-07-02");
+        assertEquals(
+                0, rule("water.again", "water.potable", "2027-07-02", "any").code());
     }
 
     @Test

@@ -98,6 +98,22 @@ class ChangesTest {
         assertTrue(same.out().contains("content"), same.out());
     }
 
+    /** Utah is new: until its first value it went by the United States', until its second one by its first. */
+    @Test
+    void aValueOfANewRegionSaysWhatHeldThereByInheritance() throws IOException {
+        edit(now.resolve("book.yaml"), "  us-tx: {", "  us-ut: {name: Utah, parent: us}\n  us-tx: {");
+        edit(
+                water("practice.yaml"),
+                "      value: 75 %\n",
+                "      value: 75 %\n      basis: memory\n"
+                        + "    - {region: us-ut, from: 2010-01-01, value: 60 %, basis: memory}\n"
+                        + "    - region: us-ut\n      from: 2015-01-01\n      value: 50 %\n");
+        changes()
+                .printed(1)
+                .says("Utah (us-ut) from 2010-01-01: 60 % (until then: 75 %)")
+                .says("Utah (us-ut) from 2015-01-01: 50 % (until then: 60 %)");
+    }
+
     @Test
     void valuesAreToldWithRegionDayAndBothFigures() throws IOException {
         edit(

@@ -189,6 +189,16 @@ class EffectTest {
     }
 
     @Test
+    void aCheckThatWasInOrderAndIsNotAskedAnyMoreIsTold() throws IOException {
+        edit("water/practice.yaml", LEAST, LEAST.replace("6 L", "none"));
+        List<String> told = told(lines(1, "--with-rules", edited.toString()));
+        assertTrue(
+                told.contains("a-short: lost water.short, change 5.714/6.0/-0.286 L, does-not-apply"), told.toString());
+        assertTrue(
+                told.contains("b-tight: silenced water.short, met 6.429/6.0/0.429 L, does-not-apply"), told.toString());
+    }
+
+    @Test
     void theSameTheOtherWayRoundLosesIt() throws IOException {
         edit("water/practice.yaml", LEAST, LEAST.replace("6 L", "5.5 L"));
         assertTrue(told(lines(1, "--with-rules", edited.toString()))

@@ -114,6 +114,90 @@ class ProveTest {
         ran.says("water.short: no case meets it");
     }
 
+    /** 'None' for a day count that says only when a trip is remote ends the checks of the water too. */
+    @Test
+    void eachRuleThatAValueSilencesNeedsACaseOfItsOwn() throws IOException {
+        String remote = "    - {region: any, from: 2000-01-01, value: 2 days, basis: common-practice}\n";
+        String cases = Files.readString(rules.resolve("water/cases.yaml"));
+        String practice = Files.readString(rules.resolve("water/practice.yaml"));
+        String silent = "    - {region: nz, from: 2000-01-01, value: none, basis: memory}\n";
+        String said = "water.remote-days: no case of nz from 2000-01-01 shows that it silences water.no-reserve and ";
+        with("water/practice.yaml", remote, remote + silent, prove())
+                .says(said + "water.one-tank and water.short and water.use-low");
+        Files.writeString(rules.resolve("water/practice.yaml"), practice.replace(remote, remote + silent));
+        try {
+            String seen =
+                    "  - name: Nothing of one tank there\n    sheet: {region: nz}\n    does-not-apply: [water.one-tank]\n";
+            with("water/cases.yaml", cases, cases + seen, prove()).says(said + "water.short and water.use-low");
+        } finally {
+            Files.writeString(rules.resolve("water/practice.yaml"), practice);
+        }
+    }
+
+    @Test
+    void aCaseThatExpectsNothingIsAFaultUnlessItSaysSo() throws IOException {
+        String met = "    met: [water.too-near]\n";
+        Ran ran = with("water/cases.yaml", met, "", prove());
+        assertEquals(3, ran.code(), ran.out() + ran.err());
+        assertTrue(
+                (ran.out() + ran.err()).contains("A tank 100 mm from it: expects nothing in particular"),
+                ran.out() + ran.err());
+        Ran bare = with("water/cases.yaml", met, "    expect: []\n", prove());
+        assertTrue(!(bare.out() + bare.err()).contains("expects nothing in particular"), bare.out() + bare.err());
+    }
+
+    @Test
+    void aPracticeValueLeadsToTheRulesThatUseIt() {
+        Ran.of("handbook", "water.largest-most", "--rules", rules.toString()).says("water.one-tank");
+        Ran.of("handbook", "water.remote-days", "--rules", rules.toString())
+                .refused(2, "one of water.no-reserve, water.one-tank, water.short, water.use-low");
+    }
+
+    /** Whoever does not prove would believe that it is in force. */
+    @Test
+    void whatNothingReadsIsToldByOtherCommandsToo() throws IOException {
+        Path stray = Files.writeString(rules.resolve("water/practice (2).yaml"), "none: {}\n");
+        try {
+            Ran ran = Ran.of("due", "--rules", rules.toString());
+            assertTrue(ran.err().contains("practice (2).yaml: nothing reads this"), ran.err());
+        } finally {
+            Files.delete(stray);
+        }
+    }
+
+    @Test
+    void aRegionGoesByTheCountryThatItsIdBeginsWith() throws IOException {
+        String told = "regions.au-sa: its id begins with 'au', and its parent is ";
+        String line = "au-sa: {name: South Australia, parent: au}";
+        Ran other = with("book.yaml", line, line.replace("parent: au", "parent: uk"), prove());
+        assertTrue(other.err().contains(told + "'uk'"), other.err());
+        Ran none = with("book.yaml", line, line.replace(", parent: au", ""), prove());
+        assertTrue(none.err().contains(told + "left out"), none.err());
+        Ran himself = with(
+                "book.yaml",
+                line,
+                line.replace("parent: au", "parent: au, asked-instead: [{of: engineer, ask: engineer}]"),
+                prove());
+        assertTrue(himself.err().contains("asks somebody in place of himself"), himself.err());
+    }
+
+    /** A condition more than the rule had keeps it silent for water that is not fit to drink, in no case of these. */
+    @Test
+    void aConditionThatNoCaseTurnsIsAFault() throws IOException {
+        Path cards = rules.resolve("water/cards.yaml");
+        String words = Files.readString(cards);
+        String gap = "    $gap : Measure(name == \"water.clearance\", known, value < $least.value)\n";
+        Files.writeString(cards, words.replace("[water.clearance]", "[water.clearance, water.potable]"));
+        try {
+            Ran ran = with(
+                    "water/water.drl", gap, gap + "    Measure(name == \"water.potable\", word == \"yes\")\n", prove());
+            assertEquals(3, ran.code(), ran.out() + ran.err());
+            ran.says("water.too-near: never false in these cases: water.potable");
+        } finally {
+            Files.writeString(cards, words);
+        }
+    }
+
     @Test
     void aDateWithoutACaseOnBothItsSidesIsAFault() throws IOException {
         Ran ran = with("water/cases.yaml", "as-of: 2010-12-31", "as-of: 2010-12-30", prove());
@@ -229,6 +313,10 @@ class ProveTest {
         Ran ran = with("water/cases.yaml", "capacity: 61 L", "capacity: 80 L", prove());
         ran.says("water.surge-most: no case of any from 2000-01-01 comes within 5 % above 30 L");
         ran.says("right: a case in which the figure is between 30 L and 31.5 L");
+        ran = with("water/practice.yaml", "value: 30 L", "value: 30000 cc", prove());
+        assertTrue(!ran.out().contains("between 30000 cc"), ran.out());
+        ran = with("water/practice.yaml", "value: 30 L", "value: 100000 cc", prove());
+        ran.says("right: a case in which the figure is between 100000 cc and 105000 cc");
     }
 
     @Test

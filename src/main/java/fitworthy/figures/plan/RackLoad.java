@@ -26,9 +26,11 @@ import java.util.stream.Collectors;
  * @param load what stands on it, without itself
  * @param most what it may carry, kg; missing where it takes knowing on which of several racks something stands
  * @param standing the rack and all that the sheet puts on it, by name
- * @param bearsRoof whether it is the only one on the roof
+ * @param onRoof whether it is on the roof
+ * @param open what stands on it or on another, as the sheet does not say on which
  */
-public record RackLoad(String rack, RoofLoad load, Figure most, Set<String> standing, boolean bearsRoof) {
+public record RackLoad(
+        String rack, RoofLoad load, Figure most, Set<String> standing, boolean onRoof, RoofLoad open) {
 
     private static final RoofLoad NOTHING = new RoofLoad(List.of(), List.of());
 
@@ -67,7 +69,7 @@ public record RackLoad(String rack, RoofLoad load, Figure most, Set<String> stan
                         && load.sum().isAtMost(most)
                         && !load.sum().plus(open.sum()).isAtMost(most);
                 loads.add(new RackLoad(
-                        rack.name(), load, decides ? Figure.missing(on(open)) : most, names, roof && only));
+                        rack.name(), load, decides ? Figure.missing(on(open)) : most, names, roof, only ? NOTHING : open));
             }
         });
         return loads;
@@ -82,9 +84,14 @@ public record RackLoad(String rack, RoofLoad load, Figure most, Set<String> stan
                 .reduce(NOTHING, RoofLoad::with);
     }
 
-    /** Whether it would carry something. @param in what that stands in or on @param roof whether it is on the roof */
+    /** Whether it would carry something, or may. @param in what that stands in or on @param roof whether it is on the roof */
     public boolean takes(String in, Choice<YesNo> roof) {
-        return standing.contains(in) || bearsRoof && !roof.is(YesNo.NO);
+        return standing.contains(in) || onRoof && !roof.is(YesNo.NO);
+    }
+
+    /** What is on it already where something stands there too; with all that may be, where no one says that it stands on this one. */
+    public RoofLoad beside(String in) {
+        return standing.contains(in) ? load : load.with(open);
     }
 
     /** Whether a mass is part of what stands on it. @param mass by name */
