@@ -29,8 +29,7 @@ import java.util.stream.Collectors;
  * @param onRoof whether it is on the roof
  * @param open what stands on it or on another, as the sheet does not say on which
  */
-public record RackLoad(
-        String rack, RoofLoad load, Figure most, Set<String> standing, boolean onRoof, RoofLoad open) {
+public record RackLoad(String rack, RoofLoad load, Figure most, Set<String> standing, boolean onRoof, RoofLoad open) {
 
     private static final RoofLoad NOTHING = new RoofLoad(List.of(), List.of());
 
@@ -69,7 +68,12 @@ public record RackLoad(
                         && load.sum().isAtMost(most)
                         && !load.sum().plus(open.sum()).isAtMost(most);
                 loads.add(new RackLoad(
-                        rack.name(), load, decides ? Figure.missing(on(open)) : most, names, roof, only ? NOTHING : open));
+                        rack.name(),
+                        load,
+                        decides ? Figure.missing(on(open)) : most,
+                        names,
+                        roof,
+                        only ? NOTHING : open));
             }
         });
         return loads;

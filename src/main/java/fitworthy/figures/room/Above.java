@@ -42,7 +42,8 @@ final class Above {
         }
         racks.stream()
                 .filter(rack -> rack.takes(in, onRoof))
-                .map(rack -> step(Limit.RACK, taken, rack.most(), rack.beside(in).only(name -> !name.equals(instead))))
+                .map(rack ->
+                        step(Limit.RACK, taken, rack.most(), rack.beside(in).only(name -> !name.equals(instead))))
                 .forEach(steps::add);
         return steps;
     }
