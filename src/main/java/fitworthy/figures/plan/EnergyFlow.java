@@ -107,21 +107,45 @@ public final class EnergyFlow {
         return !circuits(circuit -> true).isEmpty();
     }
 
-    /** What the alternator has to give before any charger, in A at its voltage: the vehicle and what runs on. */
+    /**
+     * What the alternator has to give before any charger, in A at its voltage: the vehicle and what runs on. Of a board on
+     * which more is on at once than the sheet hangs on it the rest counts beside that.
+     */
     public List<Input> beforeChargers() {
         List<Input> loads = new ArrayList<>(
                 List.of(in("the vehicle itself", plan.vehicle().engine().ownLoad(), "A")));
-        drawing(Circuit.Supply.SECOND).stream()
-                .filter(circuit -> !circuit.driving().is(YesNo.NO))
-                .forEach(circuit -> loads.add(in(
-                        circuit.name(),
-                        !circuit.driving().known()
-                                ? Figure.missing(circuit.driving().missing())
-                                : feedOfCharger(circuit)
-                                        .map(Figure::missing)
-                                        .orElse(onBattery(circuit, inverters.drawn(circuit, starterVoltage(plan)))),
-                        "A")));
+        drawing(Circuit.Supply.SECOND).forEach(circuit -> driven(circuit, circuit.name(), circuit.current(), loads));
+        boards(Circuit.Supply.SECOND).forEach(board -> {
+            Figure listed = feeds.branches(board).stream().map(this::onBoard).reduce(NONE, Figure::plus);
+            beyond(board.current(), listed).ifPresent(rest -> driven(board, beyond(board), rest, loads));
+        });
         return loads;
+    }
+
+    /** Adds what a circuit takes of the alternator. @param current of it that counts, A at its own voltage */
+    private void driven(Circuit circuit, String name, Figure current, List<Input> loads) {
+        if (!circuit.driving().is(YesNo.NO)) {
+            Figure drawn = inverters.at(circuit, current, starterVoltage(plan));
+            loads.add(in(
+                    name,
+                    !circuit.driving().known()
+                            ? Figure.missing(circuit.driving().missing())
+                            : feedOfCharger(circuit, drawn).map(Figure::missing).orElse(onBattery(circuit, drawn)),
+                    "A"));
+        }
+    }
+
+    /** What a branch takes of its board, in A; of the feed of a charger what that takes. */
+    private Figure onBoard(Circuit branch) {
+        return chargers().stream()
+                .filter(charger -> charger.name().equals(branch.part()))
+                .findFirst()
+                .map(this::input)
+                .orElseGet(() -> feeds.carried(branch));
+    }
+
+    private static String beyond(Circuit feed) {
+        return feed.name() + ", beyond its loads";
     }
 
     /** The most that each charger takes from the alternator, in A: its input, or its feed where that is not given. */
@@ -193,7 +217,10 @@ public final class EnergyFlow {
         List<Input> loads = new ArrayList<>(
                 List.of(in("the vehicle itself", plan.vehicle().engine().ownStandby(), "A")));
         Map<Circuit, Figure> used = new LinkedHashMap<>();
-        drawing(Circuit.Supply.SECOND).forEach(circuit -> used.put(circuit, usedParked(circuit)));
+        drawing(Circuit.Supply.SECOND)
+                .forEach(circuit -> used.put(circuit, usedParked(circuit, daily(circuit, starterVoltage(plan)))));
+        boards(Circuit.Supply.SECOND).forEach(board -> beyondDaily(board, starterVoltage(plan))
+                .ifPresent(rest -> used.put(board, usedParked(board, rest))));
         circuits(circuit -> !circuit.battery().is(Circuit.Supply.SECOND)
                         && !inverters.isCarried(circuit)
                         && (circuit.standby().known() || feeds.branches(circuit).isEmpty()))
@@ -259,31 +286,44 @@ public final class EnergyFlow {
      * hours carries more than the loads on the sheet the rest counts beside them.
      */
     public List<Input> drains() {
+        Figure nominal = voltage();
         List<Input> drains = new ArrayList<>(drawing(Circuit.Supply.STARTER).stream()
-                .map(circuit -> in(circuit.name(), onBattery(circuit, daily(circuit)), "Ah"))
+                .map(circuit -> in(circuit.name(), onBattery(circuit, daily(circuit, nominal)), "Ah"))
                 .toList());
-        circuits(circuit -> circuit.battery().is(Circuit.Supply.SECOND)).forEach(feed -> {
-            Figure loads = loadsDaily(feed);
-            if (!feeds.behind(feed).isEmpty() && daily(feed).isAbove(loads)) {
-                drains.add(in(feed.name() + ", beyond its loads", daily(feed).minus(loads), "Ah"));
-            }
-        });
+        circuits(circuit -> circuit.battery().is(Circuit.Supply.SECOND)).forEach(feed -> beyondDaily(feed, nominal)
+                .ifPresent(rest -> drains.add(in(beyond(feed), rest, "Ah"))));
         return drains;
     }
 
+    /** What goes through a feed a day by its own hours and not to the loads on the sheet, Ah; empty where nothing does. */
+    private Optional<Figure> beyondDaily(Circuit feed, Figure nominal) {
+        return feeds.behind(feed).isEmpty()
+                ? Optional.empty()
+                : beyond(daily(feed, nominal), loadsDaily(feed, nominal));
+    }
+
+    /** What a feed's own figure is more than that of its loads; where one of theirs is not known, that is missing. */
+    private static Optional<Figure> beyond(Figure own, Figure loads) {
+        return !own.known() || own.isZero() || own.isAtMost(loads) ? Optional.empty() : Optional.of(own.minus(loads));
+    }
+
     /** What goes through a circuit a day for all that hangs on it. */
-    private Figure carriedDaily(Circuit circuit) {
-        Figure loads = loadsDaily(circuit);
-        return feeds.behind(circuit).isEmpty() || daily(circuit).isAbove(loads) ? daily(circuit) : loads;
+    private Figure carriedDaily(Circuit circuit, Figure nominal) {
+        Figure loads = loadsDaily(circuit, nominal);
+        Figure own = daily(circuit, nominal);
+        return feeds.behind(circuit).isEmpty() || own.isAbove(loads) ? own : loads;
     }
 
     /** What the loads behind a feed take of that. */
-    private Figure loadsDaily(Circuit feed) {
-        return feeds.behind(feed).stream().map(this::carriedDaily).reduce(NONE, Figure::plus);
+    private Figure loadsDaily(Circuit feed, Figure nominal) {
+        return feeds.behind(feed).stream()
+                .map(load -> carriedDaily(load, nominal))
+                .reduce(NONE, Figure::plus);
     }
 
-    private Figure daily(Circuit circuit) {
-        return inverters.drawn(circuit, voltage()).times(circuit.hours());
+    /** Ah a day. @param nominal of the battery, V */
+    private Figure daily(Circuit circuit, Figure nominal) {
+        return inverters.drawn(circuit, nominal).times(circuit.hours());
     }
 
     /** How the currents of circuits of another voltage than their battery's were converted. */
@@ -309,27 +349,23 @@ public final class EnergyFlow {
      * The feed of a charger, missing, where this circuit may be that feed: no weaker, and of no part but what the charger
      * stands in. It would be counted beside the charger.
      */
-    private Optional<Missing> feedOfCharger(Circuit circuit) {
+    private Optional<Missing> feedOfCharger(Circuit circuit, Figure drawn) {
         return unfed.entrySet().stream()
                 .filter(entry -> loading.carries(entry.getKey()))
                 .filter(entry -> circuit.part().isEmpty()
                         || circuit.part().equals(entry.getKey().in()))
                 .filter(entry -> !circuit.shortTime().is(YesNo.YES)
-                        && inverters
-                                .drawn(circuit, starterVoltage(plan))
-                                .isAtLeast(((Charger) entry.getKey().details()).input()))
+                        && drawn.isAtLeast(((Charger) entry.getKey().details()).input()))
                 .map(Map.Entry::getValue)
                 .findFirst();
     }
 
-    private Figure usedParked(Circuit circuit) {
+    /** The mean over a day in A of what a circuit takes with the engine off. @param daily Ah */
+    private Figure usedParked(Circuit circuit, Figure daily) {
         if (circuit.shortTime().is(YesNo.YES) || circuit.parked().is(YesNo.NO)) {
             return NONE;
         }
-        Figure mean = inverters
-                .drawn(circuit, starterVoltage(plan))
-                .times(circuit.hours())
-                .times(1 / HOURS_A_DAY);
+        Figure mean = daily.times(1 / HOURS_A_DAY);
         boolean used = circuit.parked().is(YesNo.YES)
                 || circuit.driving().is(YesNo.NO)
                 || circuit.hours().isZero()
@@ -392,6 +428,12 @@ public final class EnergyFlow {
                 && feeds.behind(circuit).isEmpty()
                 && plan.fitments(Fitment.Kind.CHARGER).stream()
                         .noneMatch(charger -> charger.name().equals(circuit.part())));
+    }
+
+    /** The circuits that lead to a board and do not hang on this battery. */
+    private List<Circuit> boards(Circuit.Supply other) {
+        return circuits(circuit ->
+                !circuit.battery().is(other) && !feeds.branches(circuit).isEmpty());
     }
 
     /** The circuits whose part is on, with those of the boards they hang on, and where an inverter feeds them that one too. */
