@@ -108,6 +108,7 @@ class ProveTest {
                       tanks:
                         - {name: Water tank, liquid: water, capacity: 20 L, fill: 100 %, stock: yes,
                           at: {x: 2400 mm, y: 0 mm, z: 700 mm}}
+                    expect: []
                 """,
                 prove());
         assertEquals(3, ran.code(), ran.out() + ran.err());
