@@ -244,7 +244,7 @@ class HouseReaderTest {
         assertEquals(
                 List.of(
                         "house.yaml:2:75: values.1.value: '-5 %' is below zero, which what is held against it never is: "
-                                + "mass.side\n    right: value: 90 %"),
+                                + "mass.side\n    right: value: 6 %"),
                 faults(value("mass.side-most", "-5 %") + SIGNED + "]"));
         assertEquals(
                 List.of(
@@ -266,7 +266,7 @@ class HouseReaderTest {
         assertEquals(
                 List.of(
                         "house.yaml:2:75: values.1.value: '5 % +/- 1 %' has a tolerance, which no limit has\n    right: "
-                                + "value: 90 %"),
+                                + "value: 6 %"),
                 faults(value("mass.side-most", "5 % +/- 1 %") + "}]"));
     }
 
@@ -289,11 +289,11 @@ class HouseReaderTest {
                 "house.yaml:4:40: values.2.region: the rule book has no region 'auu' (did you mean 'au'?)\n    "
                         + "right: one of any, au",
                 "house.yaml:4:70: values.2.value: '5 kg' has a unit of mass where one of share belongs\n    right: "
-                        + "value: 90 %",
+                        + "value: 6 %",
                 "house.yaml:5:50: values.3.from: is '2026-13-01', which is not a date\n    right: from: 2026-07-01",
-                "house.yaml:5:69: values.3.value: a shop cannot do away with a limit\n    right: value: 90 %, or a "
+                "house.yaml:5:69: values.3.value: a shop cannot do away with a limit\n    right: value: 6 %, or a "
                         + "milder",
-                "house.yaml:6:71: values.4.value: '4' has no unit\n    right: value: 90 %",
+                "house.yaml:6:71: values.4.value: '4' has no unit\n    right: value: 6 %",
                 "house.yaml:7:16: values.5.practice: two values of mass.gvm-reserve begin in au on 2026-01-01\n    "
                         + "right: one",
                 "house.yaml:7:76: values.5.because: no field has this name",
