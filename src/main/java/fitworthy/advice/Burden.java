@@ -35,6 +35,9 @@ final class Burden {
     /** kg that count as none. */
     private static final double NOTHING = 1e-6;
 
+    private static final String FRONT_AXLE = "front axle";
+    private static final String REAR_AXLE = "rear axle";
+
     private final Map<String, Loading> loadings;
 
     Burden(List<Loading> loadings) {
@@ -92,12 +95,20 @@ final class Burden {
         return loadCase.isEmpty() ? loadings.values() : List.of(loadings.get(loadCase));
     }
 
-    /** kg; where a limit is kept by less than the tolerance, what is missing to keep it by that. */
+    /**
+     * kg; where a limit is kept by less than the tolerance, what is missing to keep it by that, and where it is passed by less,
+     * the tolerance: what changes less than that settles nothing.
+     */
     private static double tooMuch(Comparison comparison) {
-        return comparison.margin() < 0 ? -comparison.margin() : comparison.tolerance() - comparison.margin();
+        return comparison.margin() < 0
+                ? Math.max(-comparison.margin(), comparison.tolerance())
+                : comparison.tolerance() - comparison.margin();
     }
 
-    /** What each mass of a loading puts on a limit, in kg, by its sort and name; what is not known puts nothing. */
+    /**
+     * What each mass of a loading puts on a limit, in kg, by its sort and name: below zero where it takes load off an axle, as
+     * what hangs behind the rear axle does of the front. What is not known puts nothing.
+     */
     private static Map<String, Double> shares(Loading loading, Measure measure) {
         Map<String, Double> shares = new HashMap<>();
         List<RackLoad> racks = measure.kind() != RackMeasures.RACK
@@ -125,11 +136,10 @@ final class Burden {
 
     /** @param racks those that the measure is about; none where it is about no rack */
     private static Figure on(PointMass mass, Loading loading, Measure measure, List<RackLoad> racks) {
-        if (measure.kind() == LoadMeasures.AXLE) {
+        // Of an axle whatever is held against its limit: as planned, or once tanks or supplies are used up.
+        if (measure.getSubject().equals(FRONT_AXLE) || measure.getSubject().equals(REAR_AXLE)) {
             Figure front = mass.onFront(loading.plan().wheelbase());
-            return measure.getSubject().equals("front axle")
-                    ? front
-                    : mass.mass().minus(front);
+            return measure.getSubject().equals(FRONT_AXLE) ? front : mass.mass().minus(front);
         }
         boolean isElsewhere = measure.kind() == LoadMeasures.ROOF && mass.roof().is(YesNo.NO)
                 || measure.kind() == RackMeasures.RACK && racks.stream().noneMatch(rack -> rack.bears(mass));
