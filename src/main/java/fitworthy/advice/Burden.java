@@ -15,8 +15,10 @@ import fitworthy.figures.plan.RackLoad;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment.Removed;
+import fitworthy.sheet.Sheet;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -26,8 +28,8 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Which planned parts bear a good share of what is too much for a limit of the vehicle. */
-final class Burden {
+/** Which planned parts bear a good share of what is too much for a limit of the vehicle, and what takes most off it. */
+public final class Burden {
 
     /** A part bears a good share where it puts this share or more of what is too much on the limit; see docs/method.md. */
     private static final double GOOD_SHARE = 0.1;
@@ -69,6 +71,35 @@ final class Burden {
     /** Those that put anything on a limit. */
     Set<String> parts(Judged judged) {
         return parts(judged.measure(), judged.loadCase(), NOTHING);
+    }
+
+    /**
+     * What would take load off a limit if it were left out, kg by its name, the most first: planned parts and added tanks with what
+     * is in them, less what comes off for them, and cargo that is not alive. What takes off less than a kilogram is left out.
+     *
+     * @param judged what is held against the limit in a loading
+     */
+    public static Map<String, Double> takesOff(Advice advice, Judged judged) {
+        Map<String, Double> takes = new HashMap<>();
+        for (Loading loading : new Burden(advice.loadings()).loadings(judged.loadCase())) {
+            Map<String, Double> shares = shares(loading, judged.measure());
+            Sheet sheet = loading.plan().sheet();
+            sheet.fitments().stream()
+                    .filter(part -> !part.isDone())
+                    .forEach(part -> takes.merge(part.name(), bears(part.name(), part.removes(), shares), Math::max));
+            sheet.tanks().stream()
+                    .filter(tank -> Alterations.added(tank) && !tank.isDone())
+                    .forEach(tank -> takes.merge(tank.name(), bears(tank.name(), tank.removes(), shares), Math::max));
+            sheet.cargo().stream()
+                    .filter(cargo -> !cargo.isAlive())
+                    .forEach(cargo ->
+                            takes.merge(cargo.name(), shares.getOrDefault(Sort.CARGO + cargo.name(), 0.0), Math::max));
+        }
+        return takes.entrySet().stream()
+                .filter(thing -> thing.getValue() >= 1)
+                .sorted(Map.Entry.<String, Double>comparingByValue().reversed().thenComparing(Map.Entry.comparingByKey()))
+                .collect(Collectors.toMap(
+                        Map.Entry::getKey, Map.Entry::getValue, (one, other) -> one, LinkedHashMap::new));
     }
 
     private Set<String> parts(Measure measure, String loadCase, double least) {
@@ -129,7 +160,8 @@ final class Burden {
                         Sort.FITMENT + part,
                         Sort.TANK + part,
                         Sort.LIQUID + part + ", filled",
-                        Sort.REMOVED + removes.map(Removed::name).orElse(""))
+                        Sort.REMOVED
+                                + PointMass.takenOff(removes.map(Removed::name).orElse("")))
                 .mapToDouble(mass -> shares.getOrDefault(mass, 0.0))
                 .sum();
     }

@@ -164,6 +164,20 @@ class BuyListTest {
         }
     }
 
+    /** 2520 kg with a tray of 132 kg in place of a tub of 150 kg, 2 kg over; in place of one of 100 kg, 2 kg over as well. */
+    @Test
+    void whatIsLighterThanWhatComesOffForItDoesNotWaitForLessLoad() throws FaultsException {
+        String tray =
+                """
+                vehicle: {ratings: {gvm: %d kg}}
+                fitments:
+                  - {name: Tray, kind: other, mass: 132 kg +/- 0 kg, at: {x: 2850 mm, y: 0 mm, z: 900 mm},
+                     removes: {name: tub, mass: %d kg +/- 0 kg, at: {x: 2850 mm, y: 0 mm, z: 900 mm}}}
+                """;
+        assertFalse(found(part(list(tray.formatted(2500, 150)), "Tray")).contains("mass.gvm-over"));
+        assertTrue(found(part(list(tray.formatted(2550, 100)), "Tray")).contains("mass.gvm-over"));
+    }
+
     /** 2 kg over by 10 kg more or less: a tenth of the 10 kg is 1 kg. */
     @Test
     void whatWeighsLessThanATenthOfWhatIsNotKnownDoesNotWaitForIt() throws FaultsException {
