@@ -97,7 +97,9 @@ public final class Burden {
         }
         return takes.entrySet().stream()
                 .filter(thing -> thing.getValue() >= 1)
-                .sorted(Map.Entry.<String, Double>comparingByValue().reversed().thenComparing(Map.Entry.comparingByKey()))
+                .sorted(Map.Entry.<String, Double>comparingByValue()
+                        .reversed()
+                        .thenComparing(Map.Entry.comparingByKey()))
                 .collect(Collectors.toMap(
                         Map.Entry::getKey, Map.Entry::getValue, (one, other) -> one, LinkedHashMap::new));
     }

@@ -44,7 +44,8 @@ public final class GuessWords {
     static String toMeasure(Arrangement arrangement, Group<Finding> finding) {
         List<String> fields = fields(arrangement, finding);
         return "Find out what matters most: " + String.join("; ", fields.subList(0, Math.min(BRIEFLY, fields.size())))
-                + "." + (finding.card().settledBy() == Settled.LESS_LOAD
+                + "."
+                + (finding.card().settledBy() == Settled.LESS_LOAD
                         ? " Or weigh it loaded, each axle, on a weighbridge."
                         : "");
     }

@@ -239,7 +239,8 @@ public final class Letters {
                                 .limit(MOST_HEAVY)
                                 .map(thing -> thing.getKey() + ": "
                                         + Wording.quantity(
-                                                thing.getValue(), passed.judged().measure().kind()))
+                                                thing.getValue(),
+                                                passed.judged().measure().kind()))
                                 .toList()));
     }
 

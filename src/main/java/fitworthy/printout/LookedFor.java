@@ -53,8 +53,7 @@ public record LookedFor(Mending mending, Optional<Alternatives<ComparedPlan>> al
             tried.accept(before.get() + count);
         };
         return new LookedFor(
-                Mender.mend(
-                        engine, read.tree(), read.sheet(), shelf, time.after(LEAST_PLANS, changes::get), counting),
+                Mender.mend(engine, read.tree(), read.sheet(), shelf, time.after(LEAST_PLANS, changes::get), counting),
                 alternatives);
     }
 }

@@ -54,8 +54,8 @@ final class Weighing {
 
     private Figure load(List<Loading> loadings) {
         return loadings.stream()
-                .filter(loading -> furthest.filter(
-                                judged -> judged.loadCase().equals(loading.loadCase().name()))
+                .filter(loading -> furthest.filter(judged ->
+                                judged.loadCase().equals(loading.loadCase().name()))
                         .isPresent())
                 .map(loading -> load(loading, furthest.orElseThrow()))
                 .findFirst()

@@ -36,11 +36,7 @@ class LookedForTest {
     private LookedFor lookedFor(String yaml, SearchTime time) throws FaultsException {
         Node.Mapping tree = Sheets.treeWith(yaml);
         return LookedFor.of(
-                Books.engine(),
-                new View.Read(tree, Sheets.read(tree), KnownGroups.NONE),
-                Shelf.NONE,
-                time,
-                tried::set);
+                Books.engine(), new View.Read(tree, Sheets.read(tree), KnownGroups.NONE), Shelf.NONE, time, tried::set);
     }
 
     /** The ways that are told where time is up at once. */

@@ -329,12 +329,13 @@ class MenderTest {
     @Test
     void whatTakesMostOffIsTriedFirstWhereverItStandsOnTheSheet() throws FaultsException {
         String box = "  - {name: %s, kind: other, mass: %s kg +/- 0 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}}\n";
-        Node.Mapping tree = Sheets.treeWith("vehicle: {ratings: {gvm: 2570 kg, front-axle: 3000 kg, rear-axle: 3000 kg}}\n"
-                + "fitments:\n"
-                + IntStream.range(0, 20)
-                        .mapToObj(i -> box.formatted("Light " + i, "5"))
-                        .collect(Collectors.joining())
-                + box.formatted("Safe", "150"));
+        Node.Mapping tree =
+                Sheets.treeWith("vehicle: {ratings: {gvm: 2570 kg, front-axle: 3000 kg, rear-axle: 3000 kg}}\n"
+                        + "fitments:\n"
+                        + IntStream.range(0, 20)
+                                .mapToObj(i -> box.formatted("Light " + i, "5"))
+                                .collect(Collectors.joining())
+                        + box.formatted("Safe", "150"));
         AtomicInteger most = new AtomicInteger();
         Mending mending =
                 Mender.mend(Books.engine(), tree, Sheets.read(tree), () -> most.get() >= 8, tried -> most.set(tried));
