@@ -15,8 +15,10 @@ import fitworthy.figures.plan.RackLoad;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment.Removed;
+import fitworthy.sheet.Sheet;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -26,14 +28,17 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Which planned parts bear a good share of what is too much for a limit of the vehicle. */
-final class Burden {
+/** Which planned parts bear a good share of what is too much for a limit of the vehicle, and what takes most off it. */
+public final class Burden {
 
     /** A part bears a good share where it puts this share or more of what is too much on the limit; see docs/method.md. */
     private static final double GOOD_SHARE = 0.1;
 
     /** kg that count as none. */
     private static final double NOTHING = 1e-6;
+
+    private static final String FRONT_AXLE = "front axle";
+    private static final String REAR_AXLE = "rear axle";
 
     private final Map<String, Loading> loadings;
 
@@ -68,6 +73,37 @@ final class Burden {
         return parts(judged.measure(), judged.loadCase(), NOTHING);
     }
 
+    /**
+     * What would take load off a limit if it were left out, kg by its name, the most first: planned parts and added tanks with what
+     * is in them, less what comes off for them, and cargo that is not alive. What takes off less than a kilogram is left out.
+     *
+     * @param judged what is held against the limit in a loading
+     */
+    public static Map<String, Double> takesOff(Advice advice, Judged judged) {
+        Map<String, Double> takes = new HashMap<>();
+        for (Loading loading : new Burden(advice.loadings()).loadings(judged.loadCase())) {
+            Map<String, Double> shares = shares(loading, judged.measure());
+            Sheet sheet = loading.plan().sheet();
+            sheet.fitments().stream()
+                    .filter(part -> !part.isDone())
+                    .forEach(part -> takes.merge(part.name(), bears(part.name(), part.removes(), shares), Math::max));
+            sheet.tanks().stream()
+                    .filter(tank -> Alterations.added(tank) && !tank.isDone())
+                    .forEach(tank -> takes.merge(tank.name(), bears(tank.name(), tank.removes(), shares), Math::max));
+            sheet.cargo().stream()
+                    .filter(cargo -> !cargo.isAlive())
+                    .forEach(cargo ->
+                            takes.merge(cargo.name(), shares.getOrDefault(Sort.CARGO + cargo.name(), 0.0), Math::max));
+        }
+        return takes.entrySet().stream()
+                .filter(thing -> thing.getValue() >= 1)
+                .sorted(Map.Entry.<String, Double>comparingByValue()
+                        .reversed()
+                        .thenComparing(Map.Entry.comparingByKey()))
+                .collect(Collectors.toMap(
+                        Map.Entry::getKey, Map.Entry::getValue, (one, other) -> one, LinkedHashMap::new));
+    }
+
     private Set<String> parts(Measure measure, String loadCase, double least) {
         Set<String> parts = new LinkedHashSet<>();
         if (measure.kind() == RackMeasures.RACK) {
@@ -92,12 +128,20 @@ final class Burden {
         return loadCase.isEmpty() ? loadings.values() : List.of(loadings.get(loadCase));
     }
 
-    /** kg; where a limit is kept by less than the tolerance, what is missing to keep it by that. */
+    /**
+     * kg; where a limit is kept by less than the tolerance, what is missing to keep it by that, and where it is passed by less,
+     * the tolerance: what changes less than that settles nothing.
+     */
     private static double tooMuch(Comparison comparison) {
-        return comparison.margin() < 0 ? -comparison.margin() : comparison.tolerance() - comparison.margin();
+        return comparison.margin() < 0
+                ? Math.max(-comparison.margin(), comparison.tolerance())
+                : comparison.tolerance() - comparison.margin();
     }
 
-    /** What each mass of a loading puts on a limit, in kg, by its sort and name; what is not known puts nothing. */
+    /**
+     * What each mass of a loading puts on a limit, in kg, by its sort and name: below zero where it takes load off an axle, as
+     * what hangs behind the rear axle does of the front. What is not known puts nothing.
+     */
     private static Map<String, Double> shares(Loading loading, Measure measure) {
         Map<String, Double> shares = new HashMap<>();
         List<RackLoad> racks = measure.kind() != RackMeasures.RACK
@@ -118,18 +162,18 @@ final class Burden {
                         Sort.FITMENT + part,
                         Sort.TANK + part,
                         Sort.LIQUID + part + ", filled",
-                        Sort.REMOVED + removes.map(Removed::name).orElse(""))
+                        Sort.REMOVED
+                                + PointMass.takenOff(removes.map(Removed::name).orElse("")))
                 .mapToDouble(mass -> shares.getOrDefault(mass, 0.0))
                 .sum();
     }
 
     /** @param racks those that the measure is about; none where it is about no rack */
     private static Figure on(PointMass mass, Loading loading, Measure measure, List<RackLoad> racks) {
-        if (measure.kind() == LoadMeasures.AXLE) {
+        // Of an axle whatever is held against its limit: as planned, or once tanks or supplies are used up.
+        if (measure.getSubject().equals(FRONT_AXLE) || measure.getSubject().equals(REAR_AXLE)) {
             Figure front = mass.onFront(loading.plan().wheelbase());
-            return measure.getSubject().equals("front axle")
-                    ? front
-                    : mass.mass().minus(front);
+            return measure.getSubject().equals(FRONT_AXLE) ? front : mass.mass().minus(front);
         }
         boolean isElsewhere = measure.kind() == LoadMeasures.ROOF && mass.roof().is(YesNo.NO)
                 || measure.kind() == RackMeasures.RACK && racks.stream().noneMatch(rack -> rack.bears(mass.name()));

@@ -115,6 +115,9 @@ final class AnnexPages {
                 "A check in order was held against the practice values of the region and day named above, and against"
                         + " nothing else. No regulation was read in full for this book.",
                 "Dates of the order of work are the earliest; of holidays only 25 December and 1 January are known."));
+        if (readers == Readers.CUSTOMER) {
+            points.add(0, LoadedVerdict.RATINGS);
+        }
         points.add("How good the evidence is stands with every finding "
                 + (readers.hasAnnex() ? "in full" : "in the full print") + ", from best to weakest: "
                 + Arrays.stream(Basis.values()).map(Basis::words).collect(Collectors.joining("; ")) + ".");

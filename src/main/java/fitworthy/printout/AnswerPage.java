@@ -128,12 +128,12 @@ final class AnswerPage {
                         .filter(TrailerRoom::isTooHeavyEmpty)
                         .map(room -> room.trailer().name()
                                 + (room.isTooHeavyEmptyAlways()
-                                        ? " cannot be towed by this build even empty: "
+                                        ? " cannot be towed as planned, even empty: "
                                         : " is too heavy even empty for the vehicle as it is loaded then ("
                                                 + room.loading() + "): ")
                                 + kilograms(room.trailer().lightest()) + " at its lightest, "
                                 + kilograms(room.heaviest()) + " allowed (" + room.governs()
-                                + "). Another trailer, or less on the vehicle. ")
+                                + "). Less on the vehicle, or another trailer. ")
                         .orElse("")
                 + found(heads);
     }

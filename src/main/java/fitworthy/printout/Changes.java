@@ -38,6 +38,9 @@ final class Changes {
     /** Combinations that the first pages show. */
     private static final int MOST_CHOICES = 4;
 
+    /** What takes off less than this share of what is over is no way to the ratings: more than ten such would be needed. */
+    private static final double NOTICEABLE = 0.1;
+
     private Changes() {}
 
     static List<Block> offered(Arrangement planned, Mending mending) {
@@ -132,7 +135,7 @@ final class Changes {
         return Stream.concat(
                         mending.lighter().stream(),
                         mending.best().stream().filter(offer -> !joined.contains(offer.changes())))
-                .filter(offer -> over(offer.advice()) < over)
+                .filter(offer -> over(offer.advice()) <= (1 - NOTICEABLE) * over)
                 .sorted(Comparator.comparingDouble(offer -> over(offer.advice())))
                 .limit(MOST_WAYS)
                 .toList();

@@ -8,6 +8,7 @@ import fitworthy.advice.MissingFigure;
 import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Held;
+import fitworthy.book.Buying.Settled;
 import fitworthy.book.Severity;
 import fitworthy.printout.words.FieldWords;
 import fitworthy.printout.words.Wording;
@@ -39,9 +40,14 @@ public final class GuessWords {
 
     private GuessWords() {}
 
-    /** The guesses that matter most, as an order. */
+    /** The guesses that matter most, as an order; of a limit of the vehicle also how else it is settled. */
     static String toMeasure(Arrangement arrangement, Group<Finding> finding) {
-        return "Measure what is guessed: " + few(arrangement, finding) + ".";
+        List<String> fields = fields(arrangement, finding);
+        return "Find out what matters most: " + String.join("; ", fields.subList(0, Math.min(BRIEFLY, fields.size())))
+                + "."
+                + (finding.card().settledBy() == Settled.LESS_LOAD
+                        ? " Or weigh it loaded, each axle, on a weighbridge."
+                        : "");
     }
 
     /**
@@ -73,12 +79,15 @@ public final class GuessWords {
                         + (arrangement.advice().isGuessed(worst) ? ", on guesses" : ", " + TooClose.WORDS));
     }
 
-    private static String few(Arrangement arrangement, Group<Finding> finding) {
-        Map<Missing, Double> shares = arrangement.shares().of(finding.worst());
-        List<String> fields = weightiest(arrangement.guesses(finding), shares).stream()
+    private static List<String> fields(Arrangement arrangement, Group<Finding> finding) {
+        return weightiest(arrangement.guesses(finding), arrangement.shares().of(finding.worst())).stream()
                 .map(FieldWords::of)
                 .distinct()
                 .toList();
+    }
+
+    private static String few(Arrangement arrangement, Group<Finding> finding) {
+        List<String> fields = fields(arrangement, finding);
         List<String> named = fields.subList(0, Math.min(BRIEFLY, fields.size()));
         return String.join("; ", named) + others(fields.size() - named.size());
     }

@@ -2,6 +2,8 @@ package fitworthy.printout;
 
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
+import fitworthy.advice.Burden;
+import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Ratings;
 import fitworthy.advice.UntilApproved;
 import fitworthy.book.Party;
@@ -80,6 +82,9 @@ public final class Letters {
 
     /** What nobody but the customer can weigh. */
     private static final Pattern OWN = Pattern.compile("(?:cargo|occupants)\\..*\\.mass|trailer\\.(?:mass|ball)");
+
+    /** Of what takes most off a limit so many are named. */
+    private static final int MOST_HEAVY = 8;
 
     private static final String GREETING = "Good day. ";
     /** How the sheet speaks of a maker, who is asked here. */
@@ -178,9 +183,9 @@ public final class Letters {
         blocks.addAll(masses(party, enclosed));
         if (party == Party.CUSTOMER && !Ratings.of(advice).passed().isEmpty()) {
             blocks.add(new Paragraph(LoadedVerdict.loaded(advice)
-                    + " The GVM is the most that the vehicle may weigh loaded, with what presses on its tow bar. The GCM is"
-                    + " the most for vehicle and trailer together. What stays behind or is done without, you choose; we"
-                    + " work out what it brings."));
+                    + " " + LoadedVerdict.RATINGS
+                    + " What stays behind or is done without, you choose; we work out what it brings."));
+            blocks.addAll(heaviest());
         }
         blocks.add(new Paragraph(asking(party)));
         blocks.add(new Steps(items(one)));
@@ -218,6 +223,25 @@ public final class Letters {
                                 .map(loading -> masses(loading, axles))
                                 .toList()))
                 : List.of();
+    }
+
+    /** What takes most off the rating that is passed furthest, to choose from; none where nothing planned does. */
+    private List<Block> heaviest() {
+        Assessed passed = Ratings.of(advice).passed().get(0);
+        Map<String, Double> takes = Burden.takesOff(advice, passed.judged());
+        return takes.isEmpty()
+                ? List.of()
+                : List.of(
+                        new Paragraph("What takes most off the " + RatingWords.name(passed) + ", which is passed by "
+                                + Held.of(passed.judged().measure()).leftText()
+                                + RatingWords.in(passed) + ", each by itself:"),
+                        new Points(takes.entrySet().stream()
+                                .limit(MOST_HEAVY)
+                                .map(thing -> thing.getKey() + ": "
+                                        + Wording.quantity(
+                                                thing.getValue(),
+                                                passed.judged().measure().kind()))
+                                .toList()));
     }
 
     private String opening(Addressee whom) {
@@ -346,7 +370,9 @@ public final class Letters {
         Party party = one.whom().party();
         Map<List<String>, List<Point>> alike = new LinkedHashMap<>();
         one.points().forEach(point -> alike.computeIfAbsent(
-                        List.of(point.finding().id(), point.what(), tellsRemedy(party, point) ? point.remedy() : ""),
+                        tellsRemedy(party, point)
+                                ? List.of(point.finding().id(), point.what(), point.remedy())
+                                : List.of(point.what()),
                         none -> new ArrayList<>())
                 .add(point));
         return Stream.of(

@@ -26,6 +26,11 @@ public final class LoadedVerdict {
     /** How many loadings or choices are named in a sentence. */
     private static final int NAMED = 5;
 
+    /** What the two ratings are that everything is told of, for who never met them. */
+    static final String RATINGS =
+            "The GVM is the most that the vehicle may weigh loaded, with what presses on its tow bar."
+                    + " The GCM is the most for vehicle and trailer together.";
+
     private LoadedVerdict() {}
 
     /**
@@ -47,7 +52,10 @@ public final class LoadedVerdict {
                 + (open.isEmpty() ? "" : " Choices still open, told here with: " + Words.few(open, NAMED) + ".");
     }
 
-    /** What the rating that is passed furthest leaves in the loadings that keep it; empty where none does. */
+    /**
+     * What the rating that is passed furthest leaves in the loadings that keep it, but for those in which that is too close to
+     * call and told so already; empty where there is no other.
+     */
     static String keptElsewhere(Advice advice) {
         Optional<Assessed> worst = Ratings.of(advice).passed().stream().findFirst();
         String kept = worst.stream()
@@ -59,15 +67,14 @@ public final class LoadedVerdict {
                                         .subject()
                                         .equals(rating.judged().subject())
                                 && outcome.comparison()
-                                        .filter(comparison -> comparison.margin() >= 0)
+                                        .filter(comparison -> comparison.margin() >= 0 && !comparison.uncertain())
                                         .isPresent()))
                 .collect(Collectors.toMap(
                         outcome -> outcome.judged().loadCase(),
                         outcome -> outcome.judged().loadCase() + " "
                                 + (Wording.isNothing(outcome)
                                         ? "just at it"
-                                        : RatingWords.spare(advice, outcome) + " below it")
-                                + (outcome.comparison().orElseThrow().uncertain() ? " (" + TooClose.WORDS + ")" : ""),
+                                        : RatingWords.spare(advice, outcome) + " below it"),
                         (one, other) -> one,
                         LinkedHashMap::new))
                 .values()

@@ -21,13 +21,17 @@ import java.util.function.IntConsumer;
  */
 public record LookedFor(Mending mending, Optional<Alternatives<ComparedPlan>> alternatives) {
 
+    /** Plans that are tried however long it takes, so that a slow machine prints what helps most too. */
+    private static final int LEAST_PLANS = 12;
+
     /** Whether more time would find no more. */
     public boolean complete() {
         return mending.complete() && alternatives.map(Alternatives::complete).orElse(true);
     }
 
     /**
-     * Looks for both. They share the time: the choices come first with half of it, and the changes have what is left.
+     * Looks for both. They share the time: the choices come first with half of it, and the changes have what is left, and
+     * time for the few that take most off the limits in any case.
      *
      * @param tried gets how many plans were tried so far
      */
@@ -43,9 +47,13 @@ public record LookedFor(Mending mending, Optional<Alternatives<ComparedPlan>> al
                 ? Optional.empty()
                 : Optional.of(Alternatives.of(
                         engine, read.tree(), read.sheet(), open, ComparedPlan::of, time.share(0.5), choices));
+        AtomicInteger changes = new AtomicInteger();
+        IntConsumer counting = count -> {
+            changes.set(count);
+            tried.accept(before.get() + count);
+        };
         return new LookedFor(
-                Mender.mend(
-                        engine, read.tree(), read.sheet(), shelf, time, count -> tried.accept(before.get() + count)),
+                Mender.mend(engine, read.tree(), read.sheet(), shelf, time.after(LEAST_PLANS, changes::get), counting),
                 alternatives);
     }
 }

@@ -18,11 +18,9 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 
 /** The ways that a sheet leaves open to change its plan. */
 final class Levers {
@@ -31,24 +29,6 @@ final class Levers {
     private static final double MOVE_STEP_M = 0.01;
     /** A trailer is not offered at less than this share of its planned mass where its least is not known. */
     private static final double LIGHTEST_TRAILER = 0.5;
-
-    private static final Set<String> ALIVE = Set.of(
-            "dog",
-            "dogs",
-            "cat",
-            "cats",
-            "puppy",
-            "horse",
-            "horses",
-            "bird",
-            "birds",
-            "pet",
-            "pets",
-            "baby",
-            "child",
-            "children",
-            "kid",
-            "kids");
 
     private Levers() {}
 
@@ -78,7 +58,7 @@ final class Levers {
                     .ifPresent(at -> moves(levers, "fitments", fitment.name(), at.x(), fitment.mayMove()));
         }
         for (Sheet.Load cargo : planned.cargo()) {
-            if (!isAlive(cargo)) {
+            if (!cargo.isAlive()) {
                 levers.add(new Lever(
                         cargo.name(),
                         1,
@@ -127,11 +107,6 @@ final class Levers {
                 .filter(part -> gone.contains(part.name()) && Forgone.replaces(part, choice, sheet))
                 .forEach(part -> lost.remove(part.name()));
         return lost;
-    }
-
-    /** Nobody is told to leave behind what is alive, nor to lock it into a trailer. */
-    private static boolean isAlive(Sheet.Load cargo) {
-        return Stream.of(cargo.name().toLowerCase(Locale.ROOT).split("[^a-z]+")).anyMatch(ALIVE::contains);
     }
 
     /** What is carried in a loading that tows, where mass and ball load of the trailer are known: one that nobody has weighed may be full. */

@@ -245,12 +245,13 @@ public final class Mender {
     }
 
     private void run(List<Pull> pulls, Map<Pull, RunSummary> alone) {
-        List<Optional<RunSummary>> summaries =
-                pulls.parallelStream().map(pull -> trials.run(List.of(pull))).toList();
-        for (int i = 0; i < pulls.size(); i++) {
-            Pull pull = pulls.get(i);
-            summaries.get(i).ifPresent(summary -> alone.put(pull, summary));
+        List<Pull> first = trials.heaviestFirst(pulls);
+        for (int from = 0; from < first.size(); from += BATCH) {
+            first.subList(from, Math.min(from + BATCH, first.size())).parallelStream()
+                    .forEach(pull -> trials.run(List.of(pull)));
         }
+        // In the order of the levers, whichever were run first.
+        pulls.forEach(pull -> trials.run(List.of(pull)).ifPresent(summary -> alone.put(pull, summary)));
     }
 
     /** What clears some stops, and makes none: by the tolerance where anything does, else as far as it goes. */

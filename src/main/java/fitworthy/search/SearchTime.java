@@ -1,6 +1,7 @@
 package fitworthy.search;
 
 import java.util.function.BooleanSupplier;
+import java.util.function.IntSupplier;
 import java.util.function.LongSupplier;
 
 /** How long a search may take by the clock; says whether that is used up. */
@@ -47,6 +48,11 @@ public class SearchTime implements BooleanSupplier {
                 return reason.getAsBoolean() ? Double.POSITIVE_INFINITY : whole.elapsed();
             }
         };
+    }
+
+    /** The same, but not before so many plans were tried, however slow the machine is; unless it was ended sooner. */
+    public BooleanSupplier after(int plans, IntSupplier tried) {
+        return () -> getAsBoolean() && (elapsed() == Double.POSITIVE_INFINITY || tried.getAsInt() >= plans);
     }
 
     /** Whether this share of the time is used up, for what comes first and has to leave some to the rest. */

@@ -12,6 +12,7 @@ import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -97,7 +98,7 @@ final class Trials {
         }
         Optional<RunSummary> summary = Optional.empty();
         try {
-            Sheet changed = Change.sheet(changes, root, sheet, engine.book(), groups);
+            Sheet changed = sheet(changes);
             if (!resting.leavesHanging(changed.planned()) && kept.containsAll(Forgone.kept(changed))) {
                 summary = Optional.of(RunSummary.of(Adviser.counted(engine, changed, advised)));
             }
@@ -159,7 +160,36 @@ final class Trials {
 
     /** What the book says of the plan so changed. @throws FaultsException where that makes no sheet */
     Advice advise(List<Change> changes) throws FaultsException {
-        return Adviser.counted(engine, Change.sheet(changes, root, sheet, engine.book(), groups), advised);
+        return Adviser.counted(engine, sheet(changes), advised);
+    }
+
+    private Sheet sheet(List<Change> changes) throws FaultsException {
+        return Change.sheet(changes, root, sheet, engine.book(), groups);
+    }
+
+    /**
+     * The same pulls, those first that take most off the limit that is passed furthest, as their masses add up: where time
+     * runs out, what helps most was tried. As they are where no such limit is passed.
+     */
+    List<Pull> heaviestFirst(List<Pull> pulls) {
+        Weighing weighing = new Weighing(advised);
+        if (!weighing.isOver()) {
+            return pulls;
+        }
+        Map<Pull, Double> taken = new HashMap<>();
+        pulls.forEach(pull -> taken.put(pull, takes(weighing, pull)));
+        return pulls.stream()
+                .sorted(Comparator.comparingDouble(pull -> -taken.get(pull)))
+                .toList();
+    }
+
+    private double takes(Weighing weighing, Pull pull) {
+        try {
+            return weighing.takes(sheet(changes(List.of(pull))));
+        } catch (FaultsException e) {
+            // It makes no sheet, which its run finds too.
+            return 0;
+        }
     }
 
     /**

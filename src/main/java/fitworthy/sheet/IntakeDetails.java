@@ -69,7 +69,7 @@ public sealed interface IntakeDetails extends Details {
                             value = "distance after which the maker of the filter wants it serviced in dust",
                             in = Dimension.LENGTH,
                             within = Plausible.DISTANCE,
-                            find = "the service book",
+                            find = "the workshop's service data",
                             example = "5000 km")
                     Figure serviceDistance)
             implements IntakeDetails {}

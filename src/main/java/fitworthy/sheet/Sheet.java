@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -212,7 +213,31 @@ public record Sheet(
             @Field("the lashings that pull it back when it would slide, where they are to be held against braking")
                     Optional<Tied> tied,
             @Field("what a tall one stands on, where it is to be seen whether it tips over")
-                    Optional<Footing> footing) {}
+                    Optional<Footing> footing) {
+
+        private static final Set<String> ALIVE = Set.of(
+                "dog",
+                "dogs",
+                "cat",
+                "cats",
+                "puppy",
+                "horse",
+                "horses",
+                "bird",
+                "birds",
+                "pet",
+                "pets",
+                "baby",
+                "child",
+                "children",
+                "kid",
+                "kids");
+
+        /** Whether it is alive by its name: nobody is told to leave that behind, nor to lock it into a trailer. */
+        public boolean isAlive() {
+            return Stream.of(name.toLowerCase(Locale.ROOT).split("[^a-z]+")).anyMatch(ALIVE::contains);
+        }
+    }
 
     /** How the vehicle will be used. */
     public record Trip(

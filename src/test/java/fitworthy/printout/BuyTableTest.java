@@ -56,7 +56,7 @@ class BuyTableTest {
     void ofAnOverloadedPlanEachPartNamesTheLimitsItWaitsFor() throws FaultsException {
         String text = printed(scenario("overloaded"));
         assertTrue(text.contains("Order now: nothing"), text);
-        assertTrue(text.contains("- Steel bar: 305 kg over the GCM, 190 kg over the GVM"), text);
+        assertTrue(text.contains("- Steel bar: towing the van: 305 kg over the GCM, 190 kg over the GVM"), text);
     }
 
     /** Each limit once, however many parts wait for it. */
@@ -67,8 +67,28 @@ class BuyTableTest {
                 .toList();
         assertEquals(6, heavy.size());
         assertEquals(
-                "305 kg over the GCM, 190 kg over the GVM, 143 kg over the limit of the rear axle, 16 kg over the limit of the roof",
+                "towing the van: 305 kg over the GCM, 190 kg over the GVM, 143 kg over the limit of the rear axle;"
+                        + " without the van: 16 kg over the limit of the roof",
                 BuyWords.loads(heavy));
+    }
+
+    /** 2560 kg of 2600 kg, 60 kg more or less, and 150 kg on the ball: 110 kg over when towing, 40 kg spare when not. */
+    @Test
+    void ofOneLimitTheWorstIsToldAndInWhichLoading() throws FaultsException {
+        List<BuyList.Part> parts = BuyList.of(
+                        plain(
+                                """
+                        vehicle: {mass: {kerb: 2300 kg +/- 60 kg, front-axle: 1250 kg +/- 60 kg, rear-axle: 1050 kg +/- 60 kg}, ratings: {gvm: 2600 kg}}
+                        fitments:
+                          - {name: Drawers, kind: other, mass: 40 kg +/- 0 kg, at: {x: 2850 mm, y: 0 mm, z: 700 mm}}
+                        cases: [{name: alone}, {name: towing, towing: yes}]
+                        trailer: {name: Camper, mass: 1400 kg +/- 0 kg, ball: 150 kg +/- 0 kg}
+                        """))
+                .parts();
+        assertEquals("towing: 110 kg over the GVM", BuyWords.loads(parts));
+        assertTrue(
+                BuyWords.brief(parts.get(0)).startsWith("towing: 110 kg over the GVM"), BuyWords.brief(parts.get(0)));
+        assertFalse(BuyWords.full(parts.get(0)).contains("below the GVM"), BuyWords.full(parts.get(0)));
     }
 
     @Test
@@ -108,7 +128,9 @@ class BuyTableTest {
         assertTrue(hidden.get(0).startsWith("Bar: "), hidden.toString());
         assertTrue(hidden.get(0).contains("lamps"), hidden.toString());
         List<String> seen = points(plain(bar.formatted("yes")));
-        assertTrue(seen.get(0).startsWith("Until the load is less (10 kg over the GVM"), seen.toString());
+        assertTrue(
+                seen.get(0).startsWith("Until the load is less (everything aboard: 10 kg over the GVM"),
+                seen.toString());
     }
 
     private static List<String> points(Arrangement arrangement) {

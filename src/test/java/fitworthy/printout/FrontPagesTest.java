@@ -175,8 +175,8 @@ class FrontPagesTest {
                 "Within its ratings? Loaded as planned it is over its ratings: GCM by 305 kg, GVM by 190 kg, rear axle limit",
                 "Heaviest trailer? Up to 1451 kg",
                 "limited by the GVM. Touring van is heavier even empty: 2450 kg.",
-                "What first? Touring van cannot be towed by this build even empty: 2450 kg at its lightest, 1451 kg allowed (GVM)."
-                        + " Another trailer, or less on the vehicle. Make the trailer or the vehicle at least 305 kg lighter when"
+                "What first? Touring van cannot be towed as planned, even empty: 2450 kg at its lightest, 1451 kg allowed (GVM)."
+                        + " Less on the vehicle, or another trailer. Make the trailer or the vehicle at least 305 kg lighter when"
                         + " both are loaded (towing the van). The customer decides.",
                 "Order today? Nothing yet");
         says(

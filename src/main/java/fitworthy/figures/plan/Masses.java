@@ -322,7 +322,7 @@ public final class Masses {
     private PointMass removed(Fitment.Removed gone, double unsprung) {
         Point made = plan.stretch().moved(at(gone.at(), unsprung), unsprung > 0);
         return new PointMass(
-                gone.name() + ", taken off",
+                PointMass.takenOff(gone.name()),
                 Sort.REMOVED,
                 gone.mass().orTolerance(share).times(-1),
                 made,

@@ -59,6 +59,11 @@ public record PointMass(
         return part + ", in the kerb mass";
     }
 
+    /** What is called so that comes off for a planned part. */
+    public static String takenOff(String part) {
+        return part + ", taken off";
+    }
+
     /** What the springs carry of it. */
     public PointMass sprung() {
         return unsprung == 0 ? this : new PointMass(name, sort, mass.times(1 - unsprung), at, roof, 0, raised);

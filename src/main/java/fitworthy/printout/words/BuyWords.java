@@ -17,10 +17,18 @@ import fitworthy.book.Buying.Settled;
 import fitworthy.book.Card;
 import fitworthy.quantity.Missing;
 import fitworthy.source.Words;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.function.BinaryOperator;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Why a part is not ordered now, in words. */
 public final class BuyWords {
@@ -29,6 +37,9 @@ public final class BuyWords {
     private static final int NAMED = 3;
 
     private static final String ON_GUESSES = " on guesses";
+
+    /** In what is measured, the state of a loading: {@code load once the tanks are used up}. */
+    private static final Pattern STATE = Pattern.compile("\\bonce .*");
 
     private BuyWords() {}
 
@@ -49,11 +60,11 @@ public final class BuyWords {
         List<Reason> deciding = part.reasons().stream()
                 .filter(reason -> reason.asksFor() == part.decision())
                 .toList();
-        List<Reason> told = isLoad(deciding.get(0))
-                ? deciding.stream().filter(BuyWords::isLoad).toList()
-                : deciding.subList(0, 1);
-        return told.stream().map(reason -> words(reason, part)).distinct().collect(Collectors.joining(", "))
-                + (told.size() < deciding.size() ? "; and other reasons" : "");
+        boolean load = isLoad(deciding.get(0));
+        return (load ? loads(List.of(part)) : words(deciding.get(0), part))
+                + (deciding.stream().filter(BuyWords::isLoad).count() == deciding.size() || deciding.size() == 1
+                        ? ""
+                        : "; and other reasons");
     }
 
     /** Whether it is not ordered because the vehicle is too heavy. */
@@ -66,19 +77,35 @@ public final class BuyWords {
         return !part.reasons().stream().allMatch(BuyWords::isLoad);
     }
 
-    /** Every limit of the vehicle that some parts wait for, each once. */
+    /** Every limit of the vehicle that some parts wait for, each once: as it is in the loading and state that leaves least. */
     public static String loads(List<Part> parts) {
-        List<String> limits = parts.stream()
-                .flatMap(
-                        part -> part.reasons().stream().filter(BuyWords::isLoad).map(reason -> words(reason, part)))
-                .distinct()
-                .toList();
-        return limits.stream().allMatch(limit -> limit.endsWith(ON_GUESSES))
-                ? "on guesses "
-                        + limits.stream()
-                                .map(limit -> limit.substring(0, limit.length() - ON_GUESSES.length()))
-                                .collect(Collectors.joining(", "))
-                : String.join(", ", limits);
+        List<Found> worst = worst(parts.stream().flatMap(part -> part.reasons().stream()));
+        boolean guessed = worst.stream().noneMatch(found -> found.guesses().isEmpty());
+        Map<String, List<String>> byLoading = new LinkedHashMap<>();
+        worst.forEach(found -> byLoading
+                .computeIfAbsent(when(found.finding().worst()), none -> new ArrayList<>())
+                .add(loadOrTitle(found.finding()) + (guessed || found.guesses().isEmpty() ? "" : ON_GUESSES)));
+        return (guessed ? "on guesses, " : "")
+                + byLoading.entrySet().stream()
+                        .map(in -> (in.getKey().isEmpty() ? "" : in.getKey() + ": ") + String.join(", ", in.getValue()))
+                        .collect(Collectors.joining("; "));
+    }
+
+    /** Of all that speaks of a limit of the vehicle, for each limit what leaves least of it. */
+    private static List<Found> worst(Stream<Reason> reasons) {
+        Map<String, Found> worst = new LinkedHashMap<>();
+        reasons.filter(BuyWords::isLoad)
+                .map(Found.class::cast)
+                .forEach(found -> worst.merge(
+                        limit(found.finding().worst()),
+                        found,
+                        BinaryOperator.minBy(Comparator.comparingDouble(BuyWords::left))));
+        return List.copyOf(worst.values());
+    }
+
+    /** What is left of the limit; where nothing says how much, it is too close to all that does. */
+    private static double left(Found found) {
+        return found.finding().worst().comparison().map(Comparison::margin).orElse(Double.POSITIVE_INFINITY);
     }
 
     private static boolean isLoad(Reason reason) {
@@ -87,7 +114,9 @@ public final class BuyWords {
 
     /** All reasons, those that decide first. */
     public static String full(Part part) {
+        List<Found> worst = worst(part.reasons().stream());
         return part.reasons().stream()
+                .filter(reason -> !isLoad(reason) || worst.contains(reason))
                 .sorted((one, other) -> other.asksFor().compareTo(one.asksFor()))
                 .map(reason -> words(reason, part))
                 .distinct()
@@ -118,7 +147,7 @@ public final class BuyWords {
         Finding worst = found.finding().worst();
         if (!found.guesses().isEmpty()) {
             return isLoad(found)
-                    ? loadOrTitle(found.finding()) + ON_GUESSES
+                    ? loadAndWhen(found.finding()) + ON_GUESSES
                     : "a figure in place of a guess: " + fields(found.guesses(), part);
         }
         Buying buying = found.finding().card().buying();
@@ -129,9 +158,14 @@ public final class BuyWords {
                                 + worst.judged().subject() + ")"
                         : filled(buying.instead(), card -> firstSentence(card.remedy()), worst);
             case ANSWER, CORRECTION -> filled(buying.waitFor(), Card::title, worst);
-            case LESS_LOAD -> loadOrTitle(found.finding());
+            case LESS_LOAD -> loadAndWhen(found.finding());
             case WORK -> filled("", Card::title, worst);
         };
+    }
+
+    private static String loadAndWhen(Group<Finding> finding) {
+        String when = when(finding.worst());
+        return loadOrTitle(finding) + (when.isEmpty() ? "" : " (" + when + ")");
     }
 
     private static String loadOrTitle(Group<Finding> finding) {
@@ -165,13 +199,27 @@ public final class BuyWords {
     private static String load(Finding finding) {
         Judged judged = finding.judged();
         Comparison comparison = finding.comparison().orElseThrow();
-        String limit = judged.measure().kind().limitMeaning();
-        boolean rating = limit.equals(limit.toUpperCase(Locale.ROOT));
         String by = Wording.quantity(
                 Math.abs(Digits.asPrinted(judged, comparison).margin()), Digits.kind(judged, comparison));
         return (comparison.margin() < 0 ? by + " over the " : "only " + by + " below the ")
-                + (rating ? limit : "limit of the " + judged.subject())
+                + limit(finding)
                 + (comparison.margin() < 0 ? "" : ", too little to be sure");
+    }
+
+    /** What a limit of the vehicle is called. */
+    private static String limit(Finding finding) {
+        String limit = finding.judged().measure().kind().limitMeaning();
+        return !limit.isEmpty() && limit.equals(limit.toUpperCase(Locale.ROOT))
+                ? limit
+                : "limit of the " + finding.judged().subject();
+    }
+
+    /** In which loading, and in which state of it where that is not as planned; empty where it hangs on neither. */
+    private static String when(Finding finding) {
+        Matcher state = STATE.matcher(finding.judged().measure().kind().meaning());
+        return Stream.of(finding.judged().loadCase(), state.find() ? state.group() : "")
+                .filter(words -> !words.isEmpty())
+                .collect(Collectors.joining(", "));
     }
 
     /** What figures are, and whose where that is not the part itself. */
