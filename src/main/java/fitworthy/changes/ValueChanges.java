@@ -115,8 +115,8 @@ final class ValueChanges {
     private void added(String id, Value value) {
         Map<String, String> said = Said.by(value);
         said.keySet().removeAll(TOLD_OF_EACH);
-        List<Field> fields = new ArrayList<>(
-                List.of(new Field(FIGURE, until(id, value).orElse(null), value.value())));
+        List<Field> fields =
+                new ArrayList<>(List.of(new Field(FIGURE, until(id, value).orElse(null), value.value())));
         fields.addAll(Said.differing(Map.of(), said));
         tell(value.none() ? What.ENDED : What.ADDED, id, value, fields, after);
     }
