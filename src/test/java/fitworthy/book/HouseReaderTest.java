@@ -249,7 +249,7 @@ class HouseReaderTest {
         assertEquals(
                 List.of(
                         "house.yaml:2:81: values.1.value: '-5 m' is below zero, and no rule holds a figure against it that "
-                                + "could be\n    right: value: 650 mm"),
+                                + "could be\n    right: value: 20 m"),
                 faults(value("mirrors.far-distance", "-5 m") + SIGNED + "]"));
         assertEquals(
                 -2,
@@ -293,7 +293,7 @@ class HouseReaderTest {
                 "house.yaml:5:50: values.3.from: is '2026-13-01', which is not a date\n    right: from: 2026-07-01",
                 "house.yaml:5:69: values.3.value: a shop cannot do away with a limit\n    right: value: 6 %, or a "
                         + "milder",
-                "house.yaml:6:71: values.4.value: '4' has no unit\n    right: value: 6 %",
+                "house.yaml:6:71: values.4.value: '4' has no unit\n    right: value: 3 %",
                 "house.yaml:7:16: values.5.practice: two values of mass.gvm-reserve begin in au on 2026-01-01\n    "
                         + "right: one",
                 "house.yaml:7:76: values.5.because: no field has this name",
