@@ -4,6 +4,7 @@ import fitworthy.source.Words;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -39,6 +40,10 @@ public final class QuantityText {
     /** More separators than a decimal point, or a space that separates. */
     private static final Pattern THOUSANDS =
             Pattern.compile("[-+]?[0-9]{1,3}(?: [0-9]{3}\\b|[.,][0-9]{3}(?=[.,][0-9])).*");
+
+    /** A point behind which stand as many digits as between thousands. */
+    private static final Pattern EITHER =
+            Pattern.compile("([1-9][0-9]{0,2})\\.([0-9]{3})\\s*(kg|g|mm|lb)(?:\\s*" + TOLERANCE + ".*)?");
 
     /** Other words for what a sheet marks by 'about'. */
     private static final Pattern ROUGHLY =
@@ -87,6 +92,21 @@ public final class QuantityText {
                 share
                         ? Math.abs(value) * size * tolerance / 100
                         : tolerance * size(text, ", after +/-,", matcher.group(4), dimension));
+    }
+
+    /**
+     * The two that may be meant by a mass or length that a person typed with three digits behind the point, as where a
+     * point separates thousands: {@code 2000 kg or 2 kg}. Nobody weighs to the gram or measures to the micrometre.
+     */
+    public static Optional<String> eitherOf(String typed) {
+        Matcher doubtful = EITHER.matcher(typed.strip());
+        return doubtful.matches()
+                ? Optional.of(doubtful.group(1) + doubtful.group(2) + " " + doubtful.group(3) + " or "
+                        + new BigDecimal(doubtful.group(1) + "." + doubtful.group(2))
+                                .stripTrailingZeros()
+                                .toPlainString()
+                        + " " + doubtful.group(3))
+                : Optional.empty();
     }
 
     /** Tells what to write for a number with a fraction. */

@@ -107,7 +107,12 @@ public record SheetWords(
             return Optional.empty();
         }
         String right = typed().right("trailer", "Camper=1400 kg");
-        typed().figure("trailer", mass, Dimension.MASS, Plausible.TRAILER_MASS, right);
+        typed().figure(
+                        dashes.isEmpty() ? "trailer-mass" : "trailer",
+                        mass,
+                        Dimension.MASS,
+                        Plausible.TRAILER_MASS,
+                        dashes.isEmpty() ? "1400 kg" : right);
         String own = typed().name("trailer", name, right);
         Optional<String> kept = shelf.named(Kind.TRAILERS, own);
         return Optional.of(new Towed(
@@ -121,9 +126,10 @@ public record SheetWords(
     /** A figure of a field with its unit, which may be left out; nothing where nothing was typed. */
     public String figure(FieldSchema field, String typed) {
         String bare = typed.strip();
-        String figure = bare.matches("(about\\s+)?[0-9.]+") ? bare + " " + unit(field) : bare;
+        String figure = bare.matches("(about\\s+)?[0-9.,]+") ? bare + " " + unit(field) : bare;
         typed().figure(field.name(), figure, field, typed().right(field.name(), field.example()));
-        return figure;
+        // A comma would end it where the sheet has several fields on one line.
+        return figure.replaceFirst("(?<=[0-9]),(?=[0-9])", ".");
     }
 
     /** The unit of a field that holds a figure. */

@@ -9,6 +9,7 @@ import fitworthy.source.Fault;
 import fitworthy.source.Place;
 import fitworthy.source.Words;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
@@ -58,6 +59,11 @@ record TypedFaults(String dashes, List<Fault> faults) {
     /** Looks at a figure, where there is one. */
     void figure(String option, String typed, Dimension in, Plausible within, String right) {
         if (typed.isEmpty()) {
+            return;
+        }
+        Optional<String> either = QuantityText.eitherOf(Mark.read(typed).text());
+        if (either.isPresent()) {
+            tellWords(option, typed, "could be either of two", either.get());
             return;
         }
         try {

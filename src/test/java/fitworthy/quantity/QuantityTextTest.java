@@ -265,4 +265,23 @@ class QuantityTextTest {
             dimension.units().keySet().forEach(unit -> assertEquals(dimension, Dimension.ofUnit(unit), unit));
         }
     }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "2.000 kg; 2000 kg or 2 kg",
+                "1.250kg; 1250 kg or 1.25 kg",
+                "2.850 mm +/- 5 mm; 2850 mm or 2.85 mm",
+                "4.500 lb; 4500 lb or 4.5 lb",
+                "0.125 kg; ",
+                "1.250 t; ",
+                "2.00 kg; ",
+                "2.0000 kg; ",
+                "1234.500 kg; ",
+                "2.850 m; "
+            })
+    void tellsWhereAPointMayStandBetweenThousands(String typed, String either) {
+        assertEquals(either, QuantityText.eitherOf(typed).orElse(null));
+    }
 }

@@ -2,10 +2,19 @@ package fitworthy.counter.plan;
 
 import fitworthy.counter.edit.Labels;
 import fitworthy.schema.FieldSchema;
+import fitworthy.schema.RecordSchema;
+import fitworthy.sheet.Sheet;
 import fitworthy.source.Words;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What the page calls fields: as the schema does. */
 final class Names {
+
+    /** What a sheet says of itself. */
+    private static final Set<FieldSchema> OWN = RecordSchema.of(Sheet.class).fields().stream()
+            .filter(field -> Set.of("title", "customer", "quote", "region", "as-of").contains(field.name()))
+            .collect(Collectors.toUnmodifiableSet());
 
     private Names() {}
 
@@ -19,11 +28,13 @@ final class Names {
         return Words.capital(field.description().value().split(";", 2)[0]);
     }
 
-    /** What else its description says, and where a person finds it. */
+    /** What else its description says, and where a person finds it; what a shop says itself is not found. */
     static String help(FieldSchema field) {
         String[] said = field.description().value().split("; *", 2);
         String rest = said.length < 2 ? "" : Words.capital(said[1]) + ". ";
-        return rest + "Found: " + field.description().find() + ". On the sheet: " + field.name()
+        String found =
+                OWN.contains(field) ? "" : "Found: " + field.description().find() + ". ";
+        return rest + found + "On the sheet: " + field.name()
                 + (field.example().isEmpty() ? "" : ", such as " + field.example()) + ".";
     }
 }

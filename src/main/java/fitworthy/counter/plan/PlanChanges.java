@@ -3,7 +3,7 @@ package fitworthy.counter.plan;
 import fitworthy.counter.desk.Change;
 import fitworthy.counter.edit.AddItem;
 import fitworthy.counter.edit.Rename;
-import fitworthy.counter.edit.SetValue;
+import fitworthy.counter.edit.SetTyped;
 import fitworthy.counter.edit.TakeOff;
 import fitworthy.counter.page.FieldPath;
 import fitworthy.counter.page.Sent;
@@ -131,7 +131,7 @@ public final class PlanChanges {
             return new Rename(sheet.key(path.above()), value);
         }
         boolean besideCoordinates = field.filter(Form::isGroup).isPresent() && sheet.own(path) instanceof Node.Mapping;
-        return new SetValue(sheet.key(besideCoordinates ? path.to("where") : path), value);
+        return new SetTyped(sheet.key(besideCoordinates ? path.to("where") : path), value);
     }
 
     private static Node.Listing words(String value) {

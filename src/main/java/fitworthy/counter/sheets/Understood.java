@@ -26,6 +26,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -52,7 +53,10 @@ public record Understood(
         Optional<String> text) {
 
     /** The fields before the parts at which something may be told, in the order of the page. */
-    public static final List<String> FIELDS = Typed.fields("vehicle", "trailer");
+    public static final List<String> FIELDS = Typed.fields("vehicle", "rated");
+    /** Those of a trailer. */
+    private static final List<String> TRAILER = Typed.fields("trailer", "rated");
+
 
     private static final String FROM_SHELF = "from the shelf";
     private static final String OF_SHELF =
@@ -61,6 +65,14 @@ public record Understood(
     /** What is said to fields in which nothing was filled, where more is to be said than that. */
     private static final Map<String, String> ASKED =
             Map.of("region", "Choose where it is registered: its laws are looked at. 'Anywhere' looks at none.");
+
+    /** Fields of the sheet that are typed of a trailer, each with that of the page. */
+    private static final Map<String, String> TRAILER_FIELDS =
+            Map.of("trailer.mass", "trailer-mass", "trailer.ball", "ball", "trailer.rated", "rated");
+
+    private static final String OF_TRAILER =
+            "The shelf has other figures of this trailer. Leave this empty to take those, or give the trailer a name of"
+                    + " its own.";
 
     private static final List<String> TRIP = Typed.fields("longest-leg", "top-speed");
 
@@ -99,9 +111,11 @@ public record Understood(
             Book book = view.book();
             T read = reading.by(new SheetWords(
                     book.tables().shopWords(), shelf, book.regions().keySet(), book.usualPlaces(), "", found));
-            if (!found.isEmpty()) {
-                said.put(field, new Said(true, words(found.get(0))));
-            }
+            // Of a trailer several fields are read together.
+            found.forEach(fault -> said.merge(
+                    TRAILER.contains(fault.place().file()) ? fault.place().file() : field,
+                    new Said(true, words(fault)),
+                    (told, more) -> told.fault() ? told : more));
             return read;
         }
 
@@ -119,10 +133,15 @@ public record Understood(
             boolean kept = at("vehicle", words -> words.isOnShelf(named));
             if (kept) {
                 said.put("vehicle", new Said(false, FROM_SHELF));
+            } else if (!named.isEmpty()) {
+                alike(named);
             }
             String burns = kept ? burns(vehicle).orElse(typed.line("fuel")) : typed.line("fuel");
             Tank.Liquid fuel = needed("fuel", burns, words -> words.fuel(burns));
             Integer people = needed("people", typed.line("people"), words -> words.people(typed.line("people")));
+            if (kept && people != null) {
+                seats(vehicle, people);
+            }
             String region = needed("region", typed.line("region"), words -> words.region(typed.line("region")));
             Optional<SheetDraft.Towed> trailer = at(
                     "trailer",
@@ -167,6 +186,29 @@ public record Understood(
                             trailer,
                             told),
                     parts);
+        }
+
+        /** Tells where more are to travel than the vehicle has seats. */
+        private void seats(String vehicle, int people) {
+            String seats = word(vehicle, NodePath.of("seats"));
+            if (seats.matches("[0-9]{1,2}") && people > Integer.parseInt(seats)) {
+                said.putIfAbsent("people", new Said(false, "The vehicle has " + seats + " seats, as the shelf says."));
+            }
+        }
+
+        /** Tells which vehicles of the shelf are called by the same words and more; none is taken for the one typed. */
+        private void alike(String named) {
+            List<String> typed = words(named);
+            String lying = shelf.of(Kind.VEHICLES).keySet().stream()
+                    .filter(name -> words(name).containsAll(typed))
+                    .collect(Collectors.joining(", or "));
+            if (!lying.isEmpty()) {
+                said.putIfAbsent("vehicle", new Said(false, "A name of your own. The shelf has " + lying + "."));
+            }
+        }
+
+        private static List<String> words(String name) {
+            return List.of(name.toLowerCase(Locale.ROOT).strip().split("\\s+"));
         }
 
         /**
@@ -315,8 +357,20 @@ public record Understood(
                 return told(Optional.of(text));
             } catch (FaultsException e) {
                 faults.addAll(e.faults());
+                if (whole.trailer().filter(SheetDraft.Towed::shelf).isPresent()) {
+                    faults.removeIf(this::isOfTrailer);
+                }
                 return told(Optional.empty());
             }
+        }
+
+        /** Tells what does not go with the figures of the shelf where it was typed. @return whether it was typed there */
+        private boolean isOfTrailer(Fault fault) {
+            String field = TRAILER_FIELDS.getOrDefault(fault.path(), "");
+            if (!field.isEmpty()) {
+                said.put(field, new Said(true, OF_TRAILER));
+            }
+            return !field.isEmpty();
         }
 
         /** Where a thing is taken to be is told at its line; two in one place are told of beside the sheet. */

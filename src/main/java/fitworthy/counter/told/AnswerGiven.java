@@ -1,7 +1,7 @@
 package fitworthy.counter.told;
 
 import fitworthy.counter.desk.Change;
-import fitworthy.counter.edit.SetValue;
+import fitworthy.counter.edit.SetTyped;
 import fitworthy.counter.page.Sent;
 import fitworthy.counter.sheet.SheetPage.Changes;
 import io.javalin.http.BadRequestResponse;
@@ -26,6 +26,6 @@ public final class AnswerGiven implements Changes {
         if (path.isEmpty() || value.isEmpty()) {
             throw new BadRequestResponse("an answer has a path and a value");
         }
-        return new SetValue(path, BARE.matcher(value).matches() ? (value + " " + unit).strip() : value);
+        return new SetTyped(path, BARE.matcher(value).matches() ? (value + " " + unit).strip() : value);
     }
 }

@@ -16,6 +16,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -31,9 +32,28 @@ public final class QuestionsPane implements Pane, Routes {
 
     private final Desk desk;
     private final Map<String, Asked> asked = new ConcurrentHashMap<>();
+    private final Map<String, Given> given = new ConcurrentHashMap<>();
 
     /** What was found out last of a sheet. */
     private record Asked(Answer answer, Questions questions) {}
+
+    /**
+     * The answer that was given last to a question of a sheet, perhaps more than once in a row.
+     *
+     * @param path of its field
+     * @param before what the sheet came to before it was first given
+     * @param now the version since
+     */
+    private record Given(String path, Advice before, String now) {
+
+        /** The same given once more, or another one. @param before what the sheet came to before it was given now */
+        static Given of(Given last, String path, Answer before, Answer now) {
+            boolean again = last != null
+                    && last.path().equals(path)
+                    && last.now().equals(before.version());
+            return new Given(path, again ? last.before() : before.advice().orElseThrow(), now.version());
+        }
+    }
 
     /**
      * One question.
@@ -56,9 +76,13 @@ public final class QuestionsPane implements Pane, Routes {
         return "asks";
     }
 
+    /** What is written already settles nothing: what is told of the answer before stays. */
     @Override
     public boolean isNew(Seen seen) {
-        return !seen.asked("answered").isEmpty() && seen.before().isPresent();
+        return !seen.asked("answered").isEmpty()
+                && seen.before()
+                        .filter(before -> !before.version().equals(seen.now().version()))
+                        .isPresent();
     }
 
     /** On a new page nothing yet; after an answer what it settled, with those that are left until they are found out anew. */
@@ -73,8 +97,17 @@ public final class QuestionsPane implements Pane, Routes {
         List<Question> left = last.questions().questions().stream()
                 .filter(question -> !question.paths().contains(seen.asked("path")))
                 .toList();
-        List<String> settled = QuestionWords.lines(Settled.of(before.get(), now.get()));
+        List<String> settled =
+                isNew(seen) ? QuestionWords.lines(Settled.of(beforeFirst(seen), now.get())) : List.of();
         return html(seen.sheet(), seen.now(), left, seen.asked("questions"), settled);
+    }
+
+    private Advice beforeFirst(Seen seen) {
+        return given.compute(
+                        seen.sheet().name(),
+                        (name, last) ->
+                                Given.of(last, seen.asked("path"), seen.before().orElseThrow(), seen.now()))
+                .before();
     }
 
     @Override
@@ -111,12 +144,20 @@ public final class QuestionsPane implements Pane, Routes {
                 Map.of("shown", new Shown(Addresses.of(sheet), settled, items, questions.size())));
     }
 
+    /** Whether a title has said a line already. */
+    private static boolean says(String title, String line) {
+        return (title + ".").toLowerCase(Locale.ROOT).endsWith(line.toLowerCase(Locale.ROOT));
+    }
+
     private static Item item(Answer now, Question question, List<AnswerBox> boxes) {
         List<String> elsewhere = new ArrayList<>(question.paths());
         boxes.forEach(box -> elsewhere.remove(box.path()));
+        String title = QuestionWords.title(question);
         return new Item(
-                QuestionWords.title(question) + QuestionWords.state(question),
-                QuestionWords.lines(question),
+                title + QuestionWords.state(question),
+                QuestionWords.lines(question).stream()
+                        .filter(line -> !says(title, line))
+                        .toList(),
                 boxes,
                 elsewhere.stream().map(path -> FieldLink.of(now, path)).toList());
     }

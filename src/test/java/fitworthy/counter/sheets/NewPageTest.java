@@ -322,6 +322,49 @@ class NewPageTest {
         return field.group(1);
     }
 
+    /** Each beside its own box, in its unit; a comma is a decimal point where it can be nothing else. */
+    @Test
+    void aFigureThatIsNotUnderstoodIsToldAtItsBox() throws Exception {
+        String look = sent(
+                        "/new/look",
+                        List.of(),
+                        "trailer",
+                        "Camp box",
+                        "trailer-mass",
+                        "heavy",
+                        "ball",
+                        "1,900",
+                        "rated",
+                        "2.000")
+                .body();
+        assertEquals("'heavy' is not a quantity. Right: 1400 kg", said(look, "trailer-mass"));
+        assertTrue(said(look, "ball").startsWith("'1,900 kg' could be 1900 kg or 1.900 kg"), said(look, "ball"));
+        assertEquals("'2.000 kg' could be either of two. Right: 2000 kg or 2 kg", said(look, "rated"));
+        assertEquals("", said(look, "trailer"));
+        holds(text("comma", List.of(), "main-tank", "87,5"), "capacity: 87.5 L");
+    }
+
+    /** The plate of the shelf's van allows 3500 kg, of which 3200 kg may stand on its wheels. */
+    @Test
+    void aPlateThatIsNotTheShelfsIsToldAtItsBox() throws Exception {
+        String look = sent("/new/look", List.of(), "trailer", "Touring van", "rated", "3000 kg")
+                .body();
+        assertEquals(
+                "The shelf has other figures of this trailer. Leave this empty to take those, or give the trailer a name"
+                        + " of its own.",
+                said(look, "rated"));
+        assertFalse(look.contains("Line "), look);
+        assertEquals("", said(sent("/new/look", List.of(), "trailer", "Touring van", "rated", "3500 kg")
+                .body(), "rated"));
+    }
+
+    @Test
+    void aVehicleOfTheShelfIsOfferedByItsWords() throws Exception {
+        String look = sent("/new/look", List.of(), "vehicle", "wagon TARRENBY").body();
+        assertEquals("A name of your own. The shelf has Tarrenby 3.0 wagon.", said(look, "vehicle"));
+        assertEquals("", said(sent("/new/look", List.of(), "vehicle", "Tarrenby tug").body(), "vehicle"));
+    }
+
     private static String said(String page, String field) {
         return page.replaceAll("(?s).*<p id=\"" + field + "-said\"[^>]*>([^<]*)</p>.*", "$1");
     }

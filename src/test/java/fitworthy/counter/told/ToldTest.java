@@ -10,6 +10,7 @@ import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Questions;
+import fitworthy.advice.Settled;
 import fitworthy.advice.View;
 import fitworthy.book.Severity;
 import fitworthy.counter.AtCounter;
@@ -293,21 +294,7 @@ class ToldTest {
                 text(shown).contains(QuestionWords.title(questions.questions().get(0))), shown);
         assertEquals(questions.questions().size(), shown.split("<li>", -1).length - 1);
         String path = "fitments.Front springs.suits";
-        String changed = served.post(
-                        sheet + "/answer",
-                        "version",
-                        version(get(sheet)),
-                        "path",
-                        path,
-                        "value",
-                        "yes",
-                        "unit",
-                        "",
-                        "answered",
-                        "yes",
-                        "field",
-                        "x")
-                .body();
+        String changed = answered(sheet, version(get(sheet)), path, "yes");
         Advice after = advice("touring.yaml");
         assertTrue(Files.readString(file).contains("suits: yes"));
         assertTrue(
@@ -317,5 +304,47 @@ class ToldTest {
                 changed);
         served.post(sheet + "/undo", "version", version(changed));
         assertArrayEquals(bytes, Files.readAllBytes(file));
+    }
+
+    /** The second of two answers to one question is told from before the first; one that is written already says nothing. */
+    @Test
+    void anAnswerThatIsGivenTwiceSettlesWhatBothDid() throws Exception {
+        String sheet = "/sheets/touring.yaml";
+        Path file = served.folder().resolve("touring.yaml");
+        byte[] bytes = Files.readAllBytes(file);
+        Advice before = advice("touring.yaml");
+        get(sheet + "/questions");
+        String path = "fitments.Front springs.suits";
+        String first = answered(sheet, version(get(sheet)), path, "no");
+        String same = answered(sheet, version(first), path, "no");
+        assertFalse(same.contains("pane:#asks"), "what was told stays");
+        String last = answered(sheet, version(same), path, "yes");
+        String told = String.join(" ", QuestionWords.lines(Settled.of(before, advice("touring.yaml"))));
+        assertEquals(packed(told), packed(settled(last)));
+        served.post(sheet + "/undo", "version", version(last));
+        served.post(sheet + "/undo", "version", version(get(sheet)));
+        assertArrayEquals(bytes, Files.readAllBytes(file));
+    }
+
+    private static String answered(String sheet, String version, String path, String value) throws Exception {
+        return served.post(
+                        sheet + "/answer",
+                        "version",
+                        version,
+                        "path",
+                        path,
+                        "value",
+                        value,
+                        "unit",
+                        "",
+                        "answered",
+                        "yes",
+                        "field",
+                        "x")
+                .body();
+    }
+
+    private static String settled(String html) {
+        return text(found(Pattern.compile("(?s)<div class=\"settled news\">(.*?)</div>"), html).get(0));
     }
 }
