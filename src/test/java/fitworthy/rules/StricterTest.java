@@ -49,6 +49,7 @@ class StricterTest {
                         "recovery.winch-factor",
                         "suspension.lift-certified-most",
                         "towing.fifth-wheel-chains",
+                        "towing.fifth-wheel-chains-alone",
                         "towing.levelling-share-most",
                         "towing.no-breakaway-mass-most",
                         "towing.nose-up-far-most",
