@@ -28,14 +28,10 @@ public record SetTyped(SetValue set) implements Change {
 
     @Override
     public Answer in(Answer now) throws FaultsException {
-        Optional<String> either =
-                QuantityText.eitherOf(Mark.read(set.value()).text());
+        Optional<String> either = QuantityText.eitherOf(Mark.read(set.value()).text());
         if (either.isPresent()) {
             throw Spot.refused(
-                    now,
-                    set.path(),
-                    "'" + Words.shortened(set.value(), 60) + "' could be either of two",
-                    either.get());
+                    now, set.path(), "'" + Words.shortened(set.value(), 60) + "' could be either of two", either.get());
         }
         return set.in(now);
     }

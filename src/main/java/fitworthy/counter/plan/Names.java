@@ -13,7 +13,8 @@ final class Names {
 
     /** What a sheet says of itself. */
     private static final Set<FieldSchema> OWN = RecordSchema.of(Sheet.class).fields().stream()
-            .filter(field -> Set.of("title", "customer", "quote", "region", "as-of").contains(field.name()))
+            .filter(field ->
+                    Set.of("title", "customer", "quote", "region", "as-of").contains(field.name()))
             .collect(Collectors.toUnmodifiableSet());
 
     private Names() {}

@@ -57,7 +57,6 @@ public record Understood(
     /** Those of a trailer. */
     private static final List<String> TRAILER = Typed.fields("trailer", "rated");
 
-
     private static final String FROM_SHELF = "from the shelf";
     private static final String OF_SHELF =
             "The shelf has its own figure of this vehicle. Empty this line, and put another"

@@ -48,9 +48,8 @@ public final class QuestionsPane implements Pane, Routes {
 
         /** The same given once more, or another one. @param before what the sheet came to before it was given now */
         static Given of(Given last, String path, Answer before, Answer now) {
-            boolean again = last != null
-                    && last.path().equals(path)
-                    && last.now().equals(before.version());
+            boolean again =
+                    last != null && last.path().equals(path) && last.now().equals(before.version());
             return new Given(path, again ? last.before() : before.advice().orElseThrow(), now.version());
         }
     }
@@ -97,8 +96,7 @@ public final class QuestionsPane implements Pane, Routes {
         List<Question> left = last.questions().questions().stream()
                 .filter(question -> !question.paths().contains(seen.asked("path")))
                 .toList();
-        List<String> settled =
-                isNew(seen) ? QuestionWords.lines(Settled.of(beforeFirst(seen), now.get())) : List.of();
+        List<String> settled = isNew(seen) ? QuestionWords.lines(Settled.of(beforeFirst(seen), now.get())) : List.of();
         return html(seen.sheet(), seen.now(), left, seen.asked("questions"), settled);
     }
 

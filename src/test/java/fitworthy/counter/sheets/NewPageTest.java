@@ -354,15 +354,20 @@ class NewPageTest {
                         + " of its own.",
                 said(look, "rated"));
         assertFalse(look.contains("Line "), look);
-        assertEquals("", said(sent("/new/look", List.of(), "trailer", "Touring van", "rated", "3500 kg")
-                .body(), "rated"));
+        assertEquals(
+                "",
+                said(
+                        sent("/new/look", List.of(), "trailer", "Touring van", "rated", "3500 kg")
+                                .body(),
+                        "rated"));
     }
 
     @Test
     void aVehicleOfTheShelfIsOfferedByItsWords() throws Exception {
         String look = sent("/new/look", List.of(), "vehicle", "wagon TARRENBY").body();
         assertEquals("A name of your own. The shelf has Tarrenby 3.0 wagon.", said(look, "vehicle"));
-        assertEquals("", said(sent("/new/look", List.of(), "vehicle", "Tarrenby tug").body(), "vehicle"));
+        assertEquals(
+                "", said(sent("/new/look", List.of(), "vehicle", "Tarrenby tug").body(), "vehicle"));
     }
 
     private static String said(String page, String field) {

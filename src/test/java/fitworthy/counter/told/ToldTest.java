@@ -345,6 +345,7 @@ class ToldTest {
     }
 
     private static String settled(String html) {
-        return text(found(Pattern.compile("(?s)<div class=\"settled news\">(.*?)</div>"), html).get(0));
+        return text(found(Pattern.compile("(?s)<div class=\"settled news\">(.*?)</div>"), html)
+                .get(0));
     }
 }
