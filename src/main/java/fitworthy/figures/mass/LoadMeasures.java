@@ -236,18 +236,23 @@ public final class LoadMeasures implements Topic {
                 .worked(half));
     }
 
+    /**
+     * What is on a roof or a rack. Where all that may be up there is surely not too much, nobody has to say what is; else what
+     * is known to be there counts, which is the least that it can be.
+     */
+    static Measure upThere(Measure load, RoofLoad what, Figure most) {
+        Measure told = what.sum().isSurelyWithin(most)
+                ? load
+                : load.given(what.told().toArray(Choice<?>[]::new)).atLeast(what.least());
+        return told.worked(new Working.Sum("load", told.isAtLeast() ? what.known() : what.loads()));
+    }
+
     private static void roof(Loading loading, List<Measure> measures) {
         RoofLoad roof = RoofLoad.of(loading);
         if (!roof.loads().isEmpty()) {
             RoofLimit limit = RoofLimit.of(loading, roof.sum().or(roof.least()));
-            Measure load = Measure.of(ROOF, "roof", roof.sum(), limit.most())
-                    .worked(new Working.Sum("load", roof.loads()))
-                    .worked(limit.working());
-            // Where all that may be up there is surely not too much, nobody has to say what is.
-            measures.add(
-                    roof.sum().isSurelyWithin(limit.most())
-                            ? load
-                            : load.given(roof.told().toArray(Choice<?>[]::new)).atLeast(roof.least()));
+            measures.add(upThere(Measure.of(ROOF, "roof", roof.sum(), limit.most()), roof, limit.most())
+                    .worked(limit.working()));
             measures.add(Measure.of(ROOF_GOVERNS, "roof", Choice.of(limit.governs())));
         }
     }

@@ -4,11 +4,9 @@ import static fitworthy.figures.measure.MeasureKind.rated;
 
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
-import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.RackLoad;
 import fitworthy.figures.plan.Topic;
-import fitworthy.quantity.Choice;
 import java.util.List;
 
 /** What each roof rack carries, whatever the roof bears. */
@@ -25,14 +23,8 @@ public final class RackMeasures implements Topic {
     @Override
     public void loading(Loading loading, List<Measure> measures) {
         for (RackLoad rack : RackLoad.of(loading)) {
-            Measure load = Measure.of(RACK, rack.rack(), rack.load().sum(), rack.most())
-                    .worked(new Working.Sum("load", rack.load().loads()));
-            // Where all that may be up there is surely not too much, nobody has to say what is.
-            measures.add(
-                    rack.load().sum().isSurelyWithin(rack.most())
-                            ? load
-                            : load.given(rack.load().told().toArray(Choice<?>[]::new))
-                                    .atLeast(rack.load().least()));
+            measures.add(LoadMeasures.upThere(
+                    Measure.of(RACK, rack.rack(), rack.load().sum(), rack.most()), rack.load(), rack.most()));
         }
     }
 }

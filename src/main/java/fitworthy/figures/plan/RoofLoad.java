@@ -77,12 +77,17 @@ public record RoofLoad(List<Working.Input> loads, List<Choice<YesNo>> told) {
                 Stream.concat(told.stream(), other.told.stream()).toList());
     }
 
-    /** What is known to be on it, in kg. */
-    public Figure least() {
-        return Working.total(IntStream.range(0, loads.size())
+    /** What is known to be on it, each with its mass in kg. */
+    public List<Working.Input> known() {
+        return IntStream.range(0, loads.size())
                 .filter(i -> told.get(i).is(YesNo.YES) && loads.get(i).figure().known())
                 .mapToObj(loads::get)
-                .toList());
+                .toList();
+    }
+
+    /** The sum of that, in kg. */
+    public Figure least() {
+        return Working.total(known());
     }
 
     /** All of it, in kg. */

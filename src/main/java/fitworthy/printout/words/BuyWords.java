@@ -99,13 +99,19 @@ public final class BuyWords {
                 .forEach(found -> worst.merge(
                         limit(found.finding().worst()),
                         found,
-                        BinaryOperator.minBy(Comparator.comparingDouble(BuyWords::left))));
+                        BinaryOperator.minBy(
+                                Comparator.comparingDouble(BuyWords::left).thenComparing(BuyWords::loading))));
         return List.copyOf(worst.values());
     }
 
     /** What is left of the limit; where nothing says how much, it is too close to all that does. */
     private static double left(Found found) {
         return found.finding().worst().comparison().map(Comparison::margin).orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /** So that of two in which it is the same always one is told. */
+    private static String loading(Found found) {
+        return found.finding().worst().judged().loadCase();
     }
 
     private static boolean isLoad(Reason reason) {
