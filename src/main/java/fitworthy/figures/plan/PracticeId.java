@@ -54,7 +54,6 @@ public enum PracticeId {
     TOWING_CHAINS_LEAST("towing.chains-least"),
     TOWING_FIFTH_WHEEL_CHAINS("towing.fifth-wheel-chains"),
     TOWING_FIFTH_WHEEL_CHAINS_ALONE("towing.fifth-wheel-chains-alone"),
-    TOWING_NO_BREAKAWAY_CAMP_MOST("towing.no-breakaway-camp-most"),
     TOWING_NO_BREAKAWAY_MASS_MOST("towing.no-breakaway-mass-most"),
     TOWING_ONE_CHAIN_MOST("towing.one-chain-most"),
     TOWING_UNBRAKED_CAMP_MOST("towing.unbraked-camp-most"),

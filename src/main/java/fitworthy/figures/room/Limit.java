@@ -1,6 +1,7 @@
 package fitworthy.figures.room;
 
 import java.util.EnumSet;
+import java.util.Optional;
 import java.util.Set;
 
 /** What may bound what is still taken; later: once tanks and supplies are used up on the way, in the worst order. */
@@ -50,6 +51,8 @@ public enum Limit {
         TANK
     }
 
+    private static final String LATER = "_LATER";
+
     private static final Set<Limit> RATINGS =
             EnumSet.of(TOW_RATING, TOW_RATING_UNBRAKED, BALL_RATING, GVM, GCM, FRONT_AXLE, REAR_AXLE, ROOF);
 
@@ -69,6 +72,13 @@ public enum Limit {
     /** Whether the maker of the vehicle rates it so. */
     public boolean isRating() {
         return RATINGS.contains(this);
+    }
+
+    /** Of what holds later on the way, the same as planned. */
+    Optional<Limit> planned() {
+        return name().endsWith(LATER)
+                ? Optional.of(valueOf(name().substring(0, name().length() - LATER.length())))
+                : Optional.empty();
     }
 
     /** Whether it is one that has to be kept and not to be passed. */

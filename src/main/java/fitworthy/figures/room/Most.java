@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -49,10 +50,18 @@ public record Most(List<Step> steps, List<Step> over, double taken, List<Step> u
     }
 
     private static Most of(List<Step> limits, List<Step> steps, double taken) {
+        List<Step> passed = limits.stream()
+                .filter(limit -> limit.known() && limit.isPassedAt(taken))
+                .toList();
+        Set<Limit> asPlanned = passed.stream().map(Step::limit).collect(Collectors.toSet());
         return new Most(
                 steps,
-                limits.stream()
-                        .filter(limit -> limit.known() && limit.isPassedAt(taken))
+                passed.stream()
+                        // What is passed as planned is told of that, and not once more of later.
+                        .filter(limit -> limit.limit()
+                                .planned()
+                                .filter(asPlanned::contains)
+                                .isEmpty())
                         .sorted(Comparator.comparingDouble(
                                 limit -> Figure.rounded(limit.leftAt(taken).value())))
                         .toList(),

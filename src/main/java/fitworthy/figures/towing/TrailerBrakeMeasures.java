@@ -124,7 +124,7 @@ final class TrailerBrakeMeasures implements Topic {
             measures.add(Measure.of(NO_BREAKAWAY_MASS, "trailer", given(trailer.rated(), brakes, trailer.breakaway())));
             massByUse(
                             trailer,
-                            plan.practice(PracticeId.TOWING_NO_BREAKAWAY_CAMP_MOST),
+                            plan.practice(PracticeId.TOWING_UNBRAKED_CAMP_MOST),
                             plan.practice(PracticeId.TOWING_NO_BREAKAWAY_MASS_MOST))
                     .ifPresent(mass -> measures.add(
                             Measure.of(NO_BREAKAWAY_CAMP, "trailer", given(mass, brakes, trailer.breakaway()))));
