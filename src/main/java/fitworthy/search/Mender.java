@@ -139,7 +139,7 @@ public final class Mender {
         // Before what takes long, so that the plainest way out is not missed for want of time.
         List<List<Pull>> heaviest = heaviest(alone, stops);
         Optional<List<Pull>> nearest = heaviest.isEmpty()
-                ? Nearest.of(trials, alone, Ranking.stopsOfMass(trials.advised()))
+                ? Nearest.of(trials, alone, Weighing.stopsOfMass(trials.advised()))
                 : Optional.empty();
         List<Offer> best = best(alone);
         List<Way> ways = ways(alone);
@@ -215,7 +215,7 @@ public final class Mender {
 
     /** What clears the stops of mass where nothing clears all stops; else the one plan that comes nearest. */
     private List<Offer> lighter(Map<Pull, RunSummary> alone, Optional<List<Pull>> nearest) {
-        Set<Key> ofMass = Ranking.stopsOfMass(trials.advised());
+        Set<Key> ofMass = Weighing.stopsOfMass(trials.advised());
         if (ofMass.isEmpty()) {
             return List.of();
         }

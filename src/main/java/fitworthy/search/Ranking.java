@@ -1,11 +1,8 @@
 package fitworthy.search;
 
-import fitworthy.advice.Advice;
 import fitworthy.advice.Outcome.Check;
-import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Key;
 import fitworthy.book.Book;
-import fitworthy.book.Severity;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -24,7 +21,6 @@ final class Ranking {
     /** What is too little to be called a help: this share of what is over. */
     private static final double LEAST = 0.05;
 
-    private static final String KILOGRAM = "kg";
     private static final String SUSPENSION = "suspension";
 
     private final Trials trials;
@@ -49,17 +45,7 @@ final class Ranking {
     Ranking(Trials trials) {
         this.trials = trials;
         this.planned = trials.planned();
-        this.ofMass = stopsOfMass(trials.advised());
-    }
-
-    /** The stops that say that something weighs or carries more than it may. */
-    static Set<Key> stopsOfMass(Advice advice) {
-        return advice.findings().stream()
-                .filter(finding -> finding.judged().card().severity().is(Severity.STOP)
-                        && finding.comparison().isPresent()
-                        && finding.judged().measure().kind().unit().equals(KILOGRAM))
-                .map(Finding::key)
-                .collect(Collectors.toCollection(LinkedHashSet::new));
+        this.ofMass = Weighing.stopsOfMass(trials.advised());
     }
 
     /** The best pulls, one of a lever. @param alone what each pull does alone */

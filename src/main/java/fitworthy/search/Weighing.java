@@ -4,6 +4,7 @@ import fitworthy.advice.Advice;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.Key;
+import fitworthy.book.Severity;
 import fitworthy.figures.mass.LoadMeasures;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.Loading;
@@ -11,9 +12,11 @@ import fitworthy.figures.plan.Plan;
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.Sheet;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What a changed plan takes off the limit that is passed furthest, added up from its masses without asking the book: which
@@ -24,6 +27,8 @@ final class Weighing {
     private static final Set<MeasureKind> ADDED_UP =
             Set.of(LoadMeasures.LOADED, LoadMeasures.AXLE, LoadMeasures.COMBINED);
 
+    private static final String KILOGRAM = "kg";
+
     private final Plan plan;
     private final Optional<Judged> furthest;
     private final Figure before;
@@ -31,7 +36,7 @@ final class Weighing {
     /** @param advised what the book says of the plan without changes */
     Weighing(Advice advised) {
         this.plan = advised.loadings().get(0).plan();
-        Set<Key> stops = Ranking.stopsOfMass(advised);
+        Set<Key> stops = stopsOfMass(advised);
         this.furthest = advised.findings().stream()
                 .filter(finding -> stops.contains(finding.key())
                         && ADDED_UP.contains(finding.judged().measure().kind()))
@@ -39,6 +44,16 @@ final class Weighing {
                         finding -> finding.comparison().orElseThrow().margin()))
                 .map(Finding::judged);
         this.before = load(advised.loadings());
+    }
+
+    /** The stops that say that something weighs or carries more than it may. */
+    static Set<Key> stopsOfMass(Advice advice) {
+        return advice.findings().stream()
+                .filter(finding -> finding.judged().card().severity().is(Severity.STOP)
+                        && finding.comparison().isPresent()
+                        && finding.judged().measure().kind().unit().equals(KILOGRAM))
+                .map(Finding::key)
+                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     /** Whether there is such a limit. */
