@@ -27,6 +27,9 @@ final class Trials {
 
     private static final String FUEL_RESERVE = "fuel.range-reserve-least";
 
+    /** Each is read as a sheet of its own, which takes as long as the sheet is. */
+    private static final int MOST_WEIGHED = 100;
+
     private final RuleEngine engine;
     private final Node.Mapping root;
     private final Sheet sheet;
@@ -169,17 +172,21 @@ final class Trials {
 
     /**
      * The same pulls, those first that take most off the limit that is passed furthest, as their masses add up: where time
-     * runs out, what helps most was tried. As they are where no such limit is passed.
+     * runs out, what helps most was tried. Of very many those that give up most are weighed. As they are where no such limit is
+     * passed, or none can be tried.
      */
     List<Pull> heaviestFirst(List<Pull> pulls) {
         Weighing weighing = new Weighing(advised);
-        if (!weighing.isOver()) {
+        if (!weighing.isOver() || limit.reached()) {
             return pulls;
         }
         Map<Pull, Double> taken = new HashMap<>();
-        pulls.forEach(pull -> taken.put(pull, takes(weighing, pull)));
+        pulls.stream()
+                .sorted(Comparator.comparingDouble(pull -> -pull.kilograms()))
+                .limit(MOST_WEIGHED)
+                .forEach(pull -> taken.put(pull, takes(weighing, pull)));
         return pulls.stream()
-                .sorted(Comparator.comparingDouble(pull -> -taken.get(pull)))
+                .sorted(Comparator.comparingDouble(pull -> -taken.getOrDefault(pull, 0.0)))
                 .toList();
     }
 

@@ -40,6 +40,20 @@ document.addEventListener("htmx:afterSettle", () => {
   typing = null;
 });
 
+/* A second press soon after does nothing where the next thing comes up below the pointer, or the page is about to be left. */
+const PAUSES = { "#plan button.off": 1500, ".new-sheet button.first": 5000 };
+const pressed = {};
+addEventListener("pageshow", () => Object.keys(pressed).forEach((which) => delete pressed[which]));
+document.addEventListener("click", (event) => {
+  const which = Object.keys(PAUSES).find((one) => event.target.closest(one));
+  if (which && event.timeStamp - (pressed[which] ?? -Infinity) < PAUSES[which]) {
+    event.preventDefault();
+    event.stopImmediatePropagation();
+  } else if (which) {
+    pressed[which] = event.timeStamp;
+  }
+}, true);
+
 /* The bar of a sheet stays in sight; whatever is gone to comes to stand below it. */
 const bar = document.getElementById("state");
 if (bar) {

@@ -44,7 +44,7 @@ function nextPart(input) {
 /* Enter moves on to the next field, as it does on paper: the sheet is made by its button alone. */
 document.addEventListener("keydown", function (event) {
   const field = event.target;
-  if (event.key === "Enter" && field.matches(".new-sheet input")) {
+  if (event.key === "Enter" && field.matches(".new-sheet :is(input, select)")) {
     event.preventDefault();
     const fields = [...field.form.querySelectorAll("input, select, textarea, button.first")].filter(function (other) {
       return other.getClientRects().length > 0
@@ -80,4 +80,36 @@ document.addEventListener("paste", function (event) {
   });
   field.focus();
   field.dispatchEvent(new Event("input", { bubbles: true }));
+});
+
+/* What was typed of a new sheet is there again where one comes back to it or loads it anew; in this window alone. */
+const KEPT = "new-sheet";
+
+function typeAgain(form, kept) {
+  let part = null;
+  kept.forEach(function ([name, value]) {
+    if (name === "part") {
+      part = part ? nextPart(part) : form.querySelector("input[name=part]");
+      part.value = value;
+    } else {
+      form.elements[name].value = value;
+    }
+  });
+  form.dispatchEvent(new Event("input"));
+}
+
+document.addEventListener("DOMContentLoaded", function () {
+  const form = document.querySelector(".new-sheet");
+  if (!form) {
+    return;
+  }
+  const kept = JSON.parse(sessionStorage.getItem(KEPT));
+  if (performance.getEntriesByType("navigation")[0].type === "navigate") {
+    sessionStorage.removeItem(KEPT);
+  } else if (kept) {
+    typeAgain(form, kept);
+  }
+  form.addEventListener("input", function () {
+    sessionStorage.setItem(KEPT, JSON.stringify([...new FormData(form)]));
+  });
 });

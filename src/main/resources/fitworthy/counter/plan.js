@@ -85,18 +85,3 @@ document.addEventListener("keydown", (event) => {
     event.preventDefault();
   }
 });
-
-// The next thing comes up under the pointer where one is taken off: a click soon after takes nothing off.
-const PAUSE = 1500;
-let takenOff = -PAUSE;
-document.addEventListener("click", (event) => {
-  if (!event.target.closest("#plan button.off")) {
-    return;
-  }
-  if (event.timeStamp - takenOff < PAUSE) {
-    event.preventDefault();
-    event.stopImmediatePropagation();
-  } else {
-    takenOff = event.timeStamp;
-  }
-}, true);

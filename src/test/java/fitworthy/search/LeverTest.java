@@ -77,9 +77,10 @@ class LeverTest {
         assertEquals(35 + 50 + 75 + 5, all.kilograms(), 1e-9);
         Lever said = drop(roof.formatted(", in: Rack"));
         assertEquals(
-                "do without 'Rack' and what goes with it: 'Bag'",
-                said.at().apply(1).words());
-        assertEquals(35 + 5, said.kilograms(), 1e-9);
+                "do without 'Rack' and what goes with it: 'Boat', 'Bag'",
+                said.at().apply(1).words(),
+                "cargo is fixed to no roof");
+        assertEquals(35 + 75 + 5, said.kilograms(), 1e-9);
     }
 
     private static Lever drop(String changes) throws FaultsException {

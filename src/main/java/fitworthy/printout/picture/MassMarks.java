@@ -191,7 +191,7 @@ final class MassMarks {
                 SideScale.MARGIN + at.scale + 4,
                 y + 17,
                 Lettering.fitted(
-                        "1 m. Black lines and marks are to scale;" + " the grey outline is a sketch.",
+                        "1 m. Full lines and marks are to scale; the grey outline is a sketch.",
                         Svg.SMALL,
                         Svg.WIDTH - 2 * SideScale.MARGIN - at.scale));
         return y + 20;

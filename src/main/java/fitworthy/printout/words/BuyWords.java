@@ -83,7 +83,7 @@ public final class BuyWords {
         boolean guessed = worst.stream().noneMatch(found -> found.guesses().isEmpty());
         Map<String, List<String>> byLoading = new LinkedHashMap<>();
         worst.forEach(found -> byLoading
-                .computeIfAbsent(when(found.finding().worst()), none -> new ArrayList<>())
+                .computeIfAbsent(when(found.finding()), none -> new ArrayList<>())
                 .add(loadOrTitle(found.finding()) + (guessed || found.guesses().isEmpty() ? "" : ON_GUESSES)));
         return (guessed ? "on guesses, " : "")
                 + byLoading.entrySet().stream()
@@ -99,19 +99,16 @@ public final class BuyWords {
                 .forEach(found -> worst.merge(
                         limit(found.finding().worst()),
                         found,
-                        BinaryOperator.minBy(
-                                Comparator.comparingDouble(BuyWords::left).thenComparing(BuyWords::loading))));
+                        BinaryOperator.minBy(Comparator.comparingDouble(
+                                        (Found each) -> margin(each.finding().worst()))
+                                // So that of two in which it is the same always one is told.
+                                .thenComparing(each -> when(each.finding())))));
         return List.copyOf(worst.values());
     }
 
     /** What is left of the limit; where nothing says how much, it is too close to all that does. */
-    private static double left(Found found) {
-        return found.finding().worst().comparison().map(Comparison::margin).orElse(Double.POSITIVE_INFINITY);
-    }
-
-    /** So that of two in which it is the same always one is told. */
-    private static String loading(Found found) {
-        return found.finding().worst().judged().loadCase();
+    private static double margin(Finding finding) {
+        return finding.comparison().map(Comparison::margin).orElse(Double.POSITIVE_INFINITY);
     }
 
     private static boolean isLoad(Reason reason) {
@@ -170,7 +167,7 @@ public final class BuyWords {
     }
 
     private static String loadAndWhen(Group<Finding> finding) {
-        String when = when(finding.worst());
+        String when = when(finding);
         return loadOrTitle(finding) + (when.isEmpty() ? "" : " (" + when + ")");
     }
 
@@ -220,10 +217,19 @@ public final class BuyWords {
                 : "limit of the " + finding.judged().subject();
     }
 
-    /** In which loading, and in which state of it where that is not as planned; empty where it hangs on neither. */
-    private static String when(Finding finding) {
-        Matcher state = STATE.matcher(finding.judged().measure().kind().meaning());
-        return Stream.of(finding.judged().loadCase(), state.find() ? state.group() : "")
+    /**
+     * In which loading, of several that leave alike the first by name, and in which state of it where that is not as planned;
+     * empty where it hangs on neither.
+     */
+    private static String when(Group<Finding> finding) {
+        Finding worst = finding.worst();
+        Matcher state = STATE.matcher(worst.judged().measure().kind().meaning());
+        String loading = finding.outcomes().stream()
+                .filter(one -> margin(one) == margin(worst))
+                .map(one -> one.judged().loadCase())
+                .min(Comparator.naturalOrder())
+                .orElseThrow();
+        return Stream.of(loading, state.find() ? state.group() : "")
                 .filter(words -> !words.isEmpty())
                 .collect(Collectors.joining(", "));
     }

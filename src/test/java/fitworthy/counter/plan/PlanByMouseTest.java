@@ -6,6 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.counter.Chrome;
 import fitworthy.counter.InBrowser;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.openqa.selenium.Keys;
@@ -108,6 +111,51 @@ class PlanByMouseTest {
         page.type("winch");
         page.until(() -> !page.find("#part-14-said").getText().isEmpty());
         assertEquals(top, last.getRect().getY());
+    }
+
+    /** Two presses within half a second, the first of which is answered by another page. */
+    @Test
+    void aSlowDoubleClickMakesOneSheet() throws Exception {
+        page.show("/new");
+        page.press("#customer");
+        page.type("Hedda Moll", Keys.TAB, Keys.TAB, "Kea 2.0", Keys.TAB, Keys.SPACE);
+        page.script("document.getElementById('region').value = 'any'; document.getElementById('people').value = '1'");
+        page.script(
+                "const button = document.querySelector('button.first'); button.click(); button.click(); setTimeout(() => button.click(), 0)");
+        page.until(() -> page.window().getCurrentUrl().endsWith("/sheets/hedda-moll.yaml"));
+        try (Stream<Path> files = Files.list(page.folder())) {
+            assertEquals(
+                    1,
+                    files.filter(file -> file.getFileName().toString().startsWith("hedda"))
+                            .count());
+        }
+    }
+
+    @Test
+    void whatWasTypedOfANewSheetIsThereAgain() {
+        page.show("/new");
+        page.press("#customer");
+        page.type("Hedda Moll");
+        page.press("#part-1");
+        page.type("winch", Keys.ENTER, "bull bar");
+        page.press("#notes");
+        page.type("She goes north in May.");
+        page.window().navigate().refresh();
+        typedAgain();
+        page.show("/");
+        page.window().navigate().back();
+        typedAgain();
+        page.show("/");
+        page.show("/new");
+        page.until(() -> page.find("#customer").isDisplayed());
+        assertEquals("", page.find("#customer").getDomProperty("value"), "another sheet");
+    }
+
+    private static void typedAgain() {
+        page.until(() -> page.find("#part-1-said").getText().startsWith("kind: winch"));
+        assertEquals("Hedda Moll", page.find("#customer").getDomProperty("value"));
+        assertEquals("bull bar", page.find("#part-2").getDomProperty("value"));
+        assertEquals("She goes north in May.", page.find("#notes").getDomProperty("value"));
     }
 
     @Test
