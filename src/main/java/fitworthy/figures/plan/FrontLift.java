@@ -22,21 +22,37 @@ public record FrontLift(Figure load, Figure bare, Figure lost) {
     public static FrontLift of(Loading loading, List<PointMass> masses) {
         Plan plan = loading.plan();
         Figure wheelbase = plan.wheelbase();
-        List<PointMass> counted = loading.masses().stream()
-                .filter(mass -> mass.sort() == Sort.COUNTED)
-                .toList();
-        Figure bare = plan.vehicle()
-                .mass()
-                .frontAxle()
-                .plus(AxleLoads.of(counted, wheelbase).front());
+        Figure bare = bare(loading);
         // The axle's own mass is in the load as well, so its error is not counted twice.
-        List<PointMass> known = Stream.concat(Masses.axles(plan).stream().limit(1), counted.stream())
+        List<PointMass> known = Stream.concat(Masses.axles(plan).stream().limit(1), counted(loading))
                 .toList();
         Figure gained = AxleLoads.difference(masses, known, wheelbase).front();
         return new FrontLift(
                 AxleLoads.of(masses, wheelbase).front(),
                 bare,
                 notBelowNone(gained.times(-1).dividedBy(bare)));
+    }
+
+    /** What the front axle carries of the bare vehicle, in kg. */
+    private static Figure bare(Loading loading) {
+        Plan plan = loading.plan();
+        return plan.vehicle()
+                .mass()
+                .frontAxle()
+                .plus(AxleLoads.of(counted(loading).toList(), plan.wheelbase()).front());
+    }
+
+    private static Stream<PointMass> counted(Loading loading) {
+        return loading.masses().stream().filter(mass -> mass.sort() == Sort.COUNTED);
+    }
+
+    /** What it has to keep in a loading, in kg. @param most share of the bare load that may go */
+    public static Figure least(Loading loading, Figure most) {
+        return least(bare(loading), most);
+    }
+
+    private static Figure least(Figure bare, Figure most) {
+        return Figure.of(1, 0).minus(most).times(bare);
     }
 
     public Working working() {
@@ -46,7 +62,7 @@ public record FrontLift(Figure load, Figure bare, Figure lost) {
 
     /** What it has to keep, in kg. @param most share of the bare load that may go */
     public Figure least(Figure most) {
-        return Figure.of(1, 0).minus(most).times(bare);
+        return least(bare, most);
     }
 
     /** With its tolerance, which an axle that gains a little may still turn. */

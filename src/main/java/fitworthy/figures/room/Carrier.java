@@ -41,14 +41,15 @@ final class Carrier {
         limits.add(whole(Limit.GVM, ratings.gvm(), sum.total(), masses, 0));
         limits.add(axle(Limit.FRONT_AXLE, "limit", ratings.frontAxle(), false));
         limits.add(axle(Limit.REAR_AXLE, "limit", ratings.rearAxle(), true));
-        limits.add(least(Limit.FRONT_LIFT, FrontLift.of(loading, masses), masses));
+        Figure kept = FrontLift.least(loading, plan.practice(PracticeId.MASS_FRONT_LIFT_MOST));
+        limits.add(least(Limit.FRONT_LIFT, kept, sum));
         limits.add(tyres(Limit.FRONT_TYRES, false));
         limits.add(tyres(Limit.REAR_TYRES, true));
         if (RunningGear.wheelsInQuestion(plan)) {
             limits.add(wheels(Limit.FRONT_WHEELS, false));
             limits.add(wheels(Limit.REAR_WHEELS, true));
         }
-        later(loading, counted, filled);
+        later(loading, counted, filled, kept);
     }
 
     /** A loading without what is in one of its tanks, by name if any; with the GCM where it tows. */
@@ -73,7 +74,7 @@ final class Carrier {
     }
 
     /** What is judged once tanks and supplies are used up. A tank that is empty then leaves alike however full it was. */
-    private void later(Loading loading, UnaryOperator<UsedUp> counted, String filled) {
+    private void later(Loading loading, UnaryOperator<UsedUp> counted, String filled, Figure kept) {
         Vehicle.Ratings ratings = plan.ratings();
         UsedUp.heaviestBall(loading).map(counted).ifPresent(state -> {
             Sum then = Sum.of(state.masses(), plan.wheelbase());
@@ -91,8 +92,8 @@ final class Carrier {
         UsedUp.lightestFront(loading)
                 .filter(state -> !state.empties(filled))
                 .map(counted)
-                .ifPresent(state -> limits.add(
-                        least(Limit.FRONT_LIFT_LATER, FrontLift.of(loading, state.masses()), state.masses())));
+                .ifPresent(state ->
+                        limits.add(least(Limit.FRONT_LIFT_LATER, kept, Sum.of(state.masses(), plan.wheelbase()))));
     }
 
     private static List<PointMass> left(List<PointMass> masses, Predicate<PointMass> without) {
@@ -161,9 +162,8 @@ final class Carrier {
     }
 
     /** What the front axle has to keep. */
-    private Counted least(Limit limit, FrontLift lift, List<PointMass> masses) {
-        Figure kept = lift.least(plan.practice(PracticeId.MASS_FRONT_LIFT_MOST));
-        return new Counted(limit, "kept", kept.times(-1), lift.load().times(-1), -1, 0, masses, 0, List.of());
+    private static Counted least(Limit limit, Figure kept, Sum on) {
+        return new Counted(limit, "kept", kept.times(-1), on.front().times(-1), -1, 0, on.masses(), 0, List.of());
     }
 
     /** A load with as much more as it may be for want of what is behind a cut; missing where that alone decides. */

@@ -40,10 +40,11 @@ final class HeaviestTrailer {
 
     private final List<Step> steps = new ArrayList<>();
 
-    private HeaviestTrailer(Loading loading, Trailer trailer) {
+    /** @param carrier the vehicle loaded so, without the trailer */
+    private HeaviestTrailer(Loading loading, Trailer trailer, Carrier carrier) {
         this.plan = loading.plan();
         this.trailer = trailer;
-        this.carrier = Carrier.withoutTrailer(loading);
+        this.carrier = carrier;
         this.supplies =
                 UsedUp.heaviestBall(loading.coupled()).map(state -> state.off().times(-1));
         // With the tolerance that a load on the ball which is given none is taken to have.
@@ -55,14 +56,22 @@ final class HeaviestTrailer {
         this.share = ball.dividedBy(trailer.mass());
     }
 
-    /** In kg; nothing where the sheet has no trailer. */
-    static Optional<Most> of(Loading loading) {
-        return loading.plan().trailer().map(trailer -> new HeaviestTrailer(loading, trailer).most());
-    }
+    /**
+     * The two answers of a trailer.
+     *
+     * @param heaviest in kg
+     * @param ball the most that may be on the ball, kg, whatever the trailer weighs
+     */
+    record Both(Most heaviest, Most ball) {}
 
-    /** The most that may be on the ball, kg, whatever the trailer weighs; nothing where the sheet has no trailer. */
-    static Optional<Most> onBall(Loading loading) {
-        return loading.plan().trailer().map(trailer -> new HeaviestTrailer(loading, trailer).ballAlone());
+    /** Nothing where the sheet has no trailer. */
+    static Optional<Both> of(Loading loading) {
+        return loading.plan().trailer().map(trailer -> {
+            Carrier carrier = Carrier.withoutTrailer(loading);
+            return new Both(
+                    new HeaviestTrailer(loading, trailer, carrier).most(),
+                    new HeaviestTrailer(loading, trailer, carrier).ballAlone());
+        });
     }
 
     private Most most() {

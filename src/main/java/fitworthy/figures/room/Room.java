@@ -17,9 +17,10 @@ public record Room(Optional<Most> trailer, Optional<Most> ball, Map<String, Most
 
     /** Works it out for a loading. */
     public static Room of(Loading loading) {
+        Optional<HeaviestTrailer.Both> trailer = HeaviestTrailer.of(loading);
         return new Room(
-                HeaviestTrailer.of(loading),
-                HeaviestTrailer.onBall(loading),
+                trailer.map(HeaviestTrailer.Both::heaviest),
+                trailer.map(HeaviestTrailer.Both::ball),
                 Stowage.of(loading),
                 TankRoom.of(loading));
     }
