@@ -83,14 +83,8 @@ public final class Burden {
         Map<String, Double> takes = new HashMap<>();
         for (Loading loading : new Burden(advice.loadings()).loadings(judged.loadCase())) {
             Map<String, Double> shares = shares(loading, judged.measure());
-            Sheet sheet = loading.plan().sheet();
-            sheet.fitments().stream()
-                    .filter(part -> !part.isDone())
-                    .forEach(part -> takes.merge(part.name(), bears(part.name(), part.removes(), shares), Math::max));
-            sheet.tanks().stream()
-                    .filter(tank -> Alterations.added(tank) && !tank.isDone())
-                    .forEach(tank -> takes.merge(tank.name(), bears(tank.name(), tank.removes(), shares), Math::max));
-            sheet.cargo().stream()
+            borne(loading, shares).forEach((part, share) -> takes.merge(part, share, Math::max));
+            loading.plan().sheet().cargo().stream()
                     .filter(cargo -> !cargo.isAlive())
                     .forEach(cargo ->
                             takes.merge(cargo.name(), shares.getOrDefault(Sort.CARGO + cargo.name(), 0.0), Math::max));
@@ -111,17 +105,26 @@ public final class Burden {
             parts.add(measure.getSubject());
         }
         for (Loading loading : loadings(loadCase)) {
-            Map<String, Double> shares = shares(loading, measure);
-            loading.plan().sheet().fitments().stream()
-                    .filter(part -> !part.isDone() && bears(part.name(), part.removes(), shares) >= least)
-                    .forEach(part -> parts.add(part.name()));
-            loading.plan().sheet().tanks().stream()
-                    .filter(tank -> Alterations.added(tank)
-                            && !tank.isDone()
-                            && bears(tank.name(), tank.removes(), shares) >= least)
-                    .forEach(tank -> parts.add(tank.name()));
+            borne(loading, shares(loading, measure)).forEach((part, share) -> {
+                if (share >= least) {
+                    parts.add(part);
+                }
+            });
         }
         return parts;
+    }
+
+    /** What each planned part and added tank puts on a limit, kg by its name, in the order of the sheet. */
+    private static Map<String, Double> borne(Loading loading, Map<String, Double> shares) {
+        Map<String, Double> borne = new LinkedHashMap<>();
+        Sheet sheet = loading.plan().sheet();
+        sheet.fitments().stream()
+                .filter(part -> !part.isDone())
+                .forEach(part -> borne.merge(part.name(), bears(part.name(), part.removes(), shares), Math::max));
+        sheet.tanks().stream()
+                .filter(tank -> Alterations.added(tank) && !tank.isDone())
+                .forEach(tank -> borne.merge(tank.name(), bears(tank.name(), tank.removes(), shares), Math::max));
+        return borne;
     }
 
     private Collection<Loading> loadings(String loadCase) {

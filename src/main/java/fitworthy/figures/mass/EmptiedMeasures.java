@@ -13,7 +13,6 @@ import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.Topic;
 import fitworthy.figures.plan.UsedUp;
 import fitworthy.quantity.Figure;
-import fitworthy.quantity.YesNo;
 import java.util.List;
 
 /** What is left on the front axle at its lightest on the way, as tanks and supplies in the trailer are used up. */
@@ -60,7 +59,7 @@ final class EmptiedMeasures implements Topic {
     private static Measure ballLift(Plan plan, BallLoad load, BallLoad.Left left) {
         Figure lever = plan.ballOverhang().dividedBy(plan.wheelbase());
         Figure lifted = left.ball().times(lever);
-        boolean bars = Levelling.planned(plan) && !plan.ratings().levelling().is(YesNo.NO);
+        boolean bars = Levelling.helpsFront(plan);
         Figure back =
                 bars ? load.filledIn().ball().times(lever).times(plan.towBar().levellingShare()) : Figure.of(0, 0);
         Measure measure = Measure.of(BALL_LIFT, "front axle", lifted.minus(back));

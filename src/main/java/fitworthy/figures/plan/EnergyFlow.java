@@ -217,9 +217,10 @@ public final class EnergyFlow {
         List<Input> loads = new ArrayList<>(
                 List.of(in("the vehicle itself", plan.vehicle().engine().ownStandby(), "A")));
         Map<Circuit, Figure> used = new LinkedHashMap<>();
+        Figure nominal = starterVoltage(plan);
         drawing(Circuit.Supply.SECOND)
-                .forEach(circuit -> used.put(circuit, usedParked(circuit, daily(circuit, starterVoltage(plan)))));
-        boards(Circuit.Supply.SECOND).forEach(board -> beyondDaily(board, starterVoltage(plan))
+                .forEach(circuit -> used.put(circuit, usedParked(circuit, daily(circuit, nominal))));
+        boards(Circuit.Supply.SECOND).forEach(board -> beyondDaily(board, nominal)
                 .ifPresent(rest -> used.put(board, usedParked(board, rest))));
         circuits(circuit -> !circuit.battery().is(Circuit.Supply.SECOND)
                         && !inverters.isCarried(circuit)

@@ -94,7 +94,8 @@ public record Levelling(Figure ball, Figure share, Figure lever, Figure reach) {
         return AxleLoads.of(onFront(plan, masses), plan.wheelbase()).front();
     }
 
-    private static boolean helpsFront(Plan plan) {
+    /** Whether its bars bring something back to the front axle: not where the vehicle's maker rules it out. */
+    public static boolean helpsFront(Plan plan) {
         return planned(plan) && !plan.ratings().levelling().is(YesNo.NO);
     }
 
