@@ -107,7 +107,7 @@ class WorsePlanTest {
             Relief.of(".*winch\\.pull", "recovery\\.winch-.*", "a stronger winch pulls the vehicle out"),
             Relief.of(
                     ".*\\.mass",
-                    "mass\\.(axle-.*|front-light|lopsided|weighbridge-.*|cog-high|tips-sooner)",
+                    "mass\\.(axle-.*|front-light.*|lopsided|weighbridge-.*|cog-high|tips-sooner)",
                     "what is on one side or end takes weight off the other"),
             Relief.of(
                     ".*(\\.mass|front-axle)",
