@@ -164,7 +164,7 @@ public final class MirrorViewMeasures implements Topic {
      */
     private static Optional<Figure> pastLoad(
             Loading loading, List<BodyDetails.Body> bodies, Side side, List<Measure> measures) {
-        Standing standing = Standing.of(loading, side.mirror());
+        Standing standing = Standing.of(loading, side);
         Optional<Trailer> trailer =
                 loading.trailer().filter(towed -> !towed.seenOver().is(YesNo.YES));
         // The glass stands out from the cab, so that nobody has to say how far for what is no wider.
@@ -190,14 +190,15 @@ public final class MirrorViewMeasures implements Topic {
     /** How far the glass reaches past the trailer, and the road beside and behind it. */
     private static void pastTrailer(
             Loading loading, Trailer trailer, Side side, List<Working.Input> asked, List<Measure> measures) {
+        Figure widest = loading.widestBehind(trailer);
+        if (loading.plannedMirrors().isEmpty() && widest.isAtMost(cab(loading))) {
+            return;
+        }
         Figure trailerHalf = trailer.width().times(0.5);
         measures.add(Measure.of(PAST_TRAILER, side.name(), side.mirror().reach(), trailerHalf)
                 .worked("side = width / 2", in("width", trailer.width(), "mm")));
         asked.add(reaching("trailer", trailerHalf));
-        Figure widest = loading.widestBehind(trailer);
-        if (loading.plannedMirrors().isPresent() || !widest.isAtMost(cab(loading))) {
-            road(loading, side, widest, asked, measures);
-        }
+        road(loading, side, widest, asked, measures);
     }
 
     /**
@@ -219,7 +220,7 @@ public final class MirrorViewMeasures implements Topic {
                     Figure needed = FIELDS.stream()
                             .map(field -> reachNeeded(loading.plan(), side, widest, field))
                             .reduce(widest, Figure::most);
-                    Figure reach = Standing.of(loading, side.mirror()).reach(needed);
+                    Figure reach = Standing.of(loading, side).reach(needed);
                     road(loading, side.reaching(reach), widest, asked, measures);
                 });
     }
