@@ -101,7 +101,7 @@ final class AnnexPages {
         List<Cited> cited = new ArrayList<>();
         ids.forEach(id -> {
             Source source = advice.book().sources().get(id);
-            cited.add(new Cited(id, source.title(), source.link(), source.seen()));
+            cited.add(new Cited(id, source.title(), source.link(), source.account()));
         });
         return cited;
     }
