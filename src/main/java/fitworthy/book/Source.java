@@ -53,6 +53,11 @@ public record Source(
         PRESS,
         FORUM;
 
+        /** Whether it comes from a legislator, a standards body or an authority. */
+        public boolean isOfficial() {
+            return compareTo(GUIDANCE) <= 0;
+        }
+
         /** Whether it speaks for itself, and does not merely tell what another text says. */
         boolean bearsOut() {
             return compareTo(TEXTBOOK) <= 0;
