@@ -248,6 +248,12 @@ class BuyListTest {
         assertEquals(
                 "to be asked, as the rule book does not say it here: whether a bar has to bear the mark of a standard",
                 BuyWords.words(bar.reasons().get(0), bar).replaceFirst(";.*", ""));
+        assertTrue(BuyWords.waitsForBook(bar));
+        assertEquals(
+                "as the rule book does not say it here: whether a bar has to bear the mark of a standard",
+                BuyWords.unruled(List.of(bar)));
+        String light = marked.replace("marked: yes", "marked: no").replace("mass: 60 kg", "mass: 0 kg");
+        assertFalse(BuyWords.waitsForBook(part(list(light), "Bar")));
     }
 
     /** Of the angle before the bar only a note would come. */

@@ -77,6 +77,26 @@ public final class BuyWords {
         return !part.reasons().stream().allMatch(BuyWords::isLoad);
     }
 
+    /** Whether it waits for nothing but what the rule book does not record. */
+    public static boolean waitsForBook(Part part) {
+        return part.decision() == Decision.WAIT && part.reasons().stream().allMatch(Unruled.class::isInstance);
+    }
+
+    /** What the rule book does not record of that which some parts wait for. */
+    public static String unruled(List<Part> parts) {
+        return unruled(parts.stream()
+                .flatMap(part -> part.reasons().stream())
+                .filter(Unruled.class::isInstance)
+                .flatMap(reason -> ((Unruled) reason).values().stream()));
+    }
+
+    private static String unruled(Stream<Missing> values) {
+        return "as the rule book does not say it here: "
+                + figures(values.map(value -> Words.small(FieldWords.what(value)))
+                        .distinct()
+                        .toList());
+    }
+
     /** Every limit of the vehicle that some parts wait for, each once: as it is in the loading and state that leaves least. */
     public static String loads(List<Part> parts) {
         List<Found> worst = worst(parts.stream().flatMap(part -> part.reasons().stream()));
@@ -136,10 +156,7 @@ public final class BuyWords {
             return fields(unknown.figures(), part);
         }
         if (reason instanceof Unruled unruled) {
-            return "to be asked, as the rule book does not say it here: "
-                    + figures(unruled.values().stream()
-                            .map(value -> Words.small(FieldWords.what(value)))
-                            .toList());
+            return "to be asked, " + unruled(unruled.values().stream());
         }
         return reason instanceof Open open
                 ? "the choice of " + open.option().name()
