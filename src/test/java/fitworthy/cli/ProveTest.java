@@ -617,6 +617,9 @@ class ProveTest {
         String quote = "quote: \"6 litres";
         assertFalse(Ran.of(prove()).out().contains(fault));
         with(file, quote, "quote: \"7 litres", prove()).says(fault);
+        with(file, quote, "quote: \"6 kilograms", prove()).says(fault + ": it says '6 kilograms'");
+        Ran millilitres = with(file, quote, "quote: \"6000 mL", prove());
+        assertFalse(millilitres.out().contains(fault), millilitres.out());
         with(file, quote, "quoted: \"8\"\n      quote: \"7 litres", prove()).says(fault);
         Ran quoted = with(file, quote, "quoted: \"7\"\n      quote: \"7 litres", prove());
         assertFalse(quoted.out().contains(fault), quoted.out());
