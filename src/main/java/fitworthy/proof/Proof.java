@@ -1,6 +1,7 @@
 package fitworthy.proof;
 
 import fitworthy.book.Book;
+import fitworthy.engine.FolderReview;
 import fitworthy.engine.RuleEngine;
 import fitworthy.proof.Cases.Case;
 import fitworthy.source.Fault;
@@ -57,7 +58,7 @@ public record Proof(Book book, List<CaseResult> trials, List<Fault> faults, List
                 .forEach(rule -> proof.faults.add(new Fault(
                         rule.place(), rule.id(), "builds on its own advice", "the id of another rule, or none")));
         new CardReview(book, proof.faults, proof.reminders).look();
-        FolderReview.look(folder, book, proof.faults);
+        FolderReview.look(folder, proof.faults);
         UsualReview.look(book, proof.trials, proof.faults);
         SourceReview.look(book, proof.reminders);
         new PlaceReview(proof.trials, proof.faults).look(book);

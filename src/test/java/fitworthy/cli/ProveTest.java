@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The commands prove and cases, on a copy of the shipped book that only keeps its water topic, and on worse ones. */
 class ProveTest {
@@ -464,9 +465,72 @@ class ProveTest {
             assertEquals(3, ran.code(), ran.out() + ran.err());
             ran.says(file + ": nothing reads this, so what it says holds nowhere");
         }
+        Path second = Files.createFile(rules.resolve("water/Cards.yml"));
+        Ran beside = Ran.of(prove());
+        Files.delete(second);
+        beside.says("right: what is to hold in cards.yaml, which is there too");
         Path hidden = Files.createFile(rules.resolve("water/.cards.yaml.swp"));
         assertEquals(0, Ran.of(prove()).code(), "hidden files are an editor's");
         Files.delete(hidden);
+    }
+
+    /** The rest of the book cannot be read without it, so that its name is what is wrong first of all. */
+    @ParameterizedTest
+    @CsvSource({
+        "water/practice.yaml, water/practice.yml",
+        "water/practice.yaml, water/Practice.yaml",
+        "water/practice.yaml, water/practices.yaml",
+        "water/practice.yaml, water/practice.yaml.txt",
+        "water/cards.yaml, water/cards.yml",
+        "water/water.drl, water/water.drl.txt",
+        "sources.yaml, source.yaml",
+        "tables/cable.csv, tables/Cable.csv"
+    })
+    void aFileUnderAWrongNameIsToldWithTheRightOne(String right, String wrong) throws IOException {
+        Path page = rules.resolve(right);
+        Path misnamed = Files.move(page, rules.resolve(wrong));
+        try {
+            Ran ran = Ran.of(prove());
+            assertEquals(3, ran.code(), ran.out() + ran.err());
+            String told = misnamed + ": nothing reads this, so what it says holds nowhere: it is not called "
+                    + page.getFileName() + "\n    right: call it " + page.getFileName();
+            assertTrue(ran.err().contains(told), ran.err());
+            assertFalse(ran.err().contains("which is not in the book"), ran.err());
+        } finally {
+            Files.move(misnamed, page);
+        }
+    }
+
+    @Test
+    void aCoverUnderAWrongNameIsToldWithTheRightOne() throws IOException {
+        Path cover = rules.resolve("book.yaml");
+        Path misnamed = Files.move(cover, rules.resolve("book.yml"));
+        try {
+            Ran.of(prove()).refused(3, "right: call book.yml book.yaml");
+        } finally {
+            Files.move(misnamed, cover);
+        }
+    }
+
+    /** Each of the fields that say what comes of a case is enough. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"expect", "met", "held", "does-not-apply", "not-assessed", "figures", "retired", "unsure", "sure"
+            })
+    void anyFieldThatSaysWhatComesOfACaseWillDo(String field) throws IOException {
+        Ran ran = with("water/cases.yaml", "    met: [water.too-near]\n", "    " + field + ": []\n", prove());
+        assertFalse((ran.out() + ran.err()).contains("expects nothing in particular"), ran.out() + ran.err());
+    }
+
+    @Test
+    void fieldsThatOnlyMakeTheSheetOfACaseSayNothing() throws IOException {
+        Ran ran = with(
+                "water/cases.yaml",
+                "    met: [water.too-near]\n",
+                "    without: [trip.days]\n    same-before: As ever.\n",
+                prove());
+        assertEquals(3, ran.code(), ran.out() + ran.err());
+        ran.refused(3, "one of expect, not-assessed, figures, met, held, does-not-apply, retired, unsure, sure;");
     }
 
     /** The condition fires where water runs short; a card that allows at most so much says the opposite. */
