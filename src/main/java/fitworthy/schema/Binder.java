@@ -223,7 +223,7 @@ public final class Binder {
                         path,
                         (entry == null ? "is missing: " : "is left empty: ")
                                 + field.description().value(),
-                        examples.of(field));
+                        examples.of(field) + (entry == null ? "" : "; what stands behind a # is not read"));
             }
             return entry != null
                             && entry.value() instanceof Node.Blank blank
@@ -338,7 +338,7 @@ public final class Binder {
                 node instanceof Node.Scalar scalar
                                 && field.content() == FieldSchema.Content.TEXTS
                                 && !Mark.isAsked(scalar.text())
-                        ? field.name() + ": [" + Words.shortened(scalar.text(), 60) + "]"
+                        ? field.name() + ": [" + Words.shortened(scalar.text().replaceAll("^\\[|\\]$", ""), 60) + "]"
                         : examples.of(field, node));
         return List.of();
     }

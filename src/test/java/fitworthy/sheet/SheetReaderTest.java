@@ -165,7 +165,8 @@ class SheetReaderTest {
             new Spoilt(
                     "title: Touring wagon",
                     "title:",
-                    "1:1 title: is left empty: a title for the printout -> title: Touring wagon, stage two"),
+                    "1:1 title: is left empty: a title for the printout -> title: Touring wagon, stage two; what stands"
+                            + " behind a # is not read"),
             new Spoilt(
                     "title: Touring wagon",
                     "title: ''",
@@ -443,7 +444,7 @@ class SheetReaderTest {
                     "title: Touring wagon",
                     "title: *t",
                     "1:8 title: anchors and aliases (& and *) are not read here"
-                            + " -> write the value out where it belongs"),
+                            + " -> text that begins so in quotes; else the value written out where it belongs"),
             new Spoilt(
                     "title: Touring wagon",
                     "title: !!java.io.File x",
