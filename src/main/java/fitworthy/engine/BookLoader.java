@@ -39,6 +39,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.kie.api.runtime.KieSessionsPool;
@@ -223,12 +224,13 @@ public final class BookLoader {
         for (String page : UsualFigures.PAGES) {
             Path file = folder.resolve(UsualFigures.FOLDER).resolve(page);
             if (exists(file, parts.unread())) {
-                files.sound(file, UsualFigure.class, parts.unread()).forEach((id, bound) -> {
-                    Bound<UsualFigure> first = parts.usual().putIfAbsent(id, bound);
-                    if (first != null) {
-                        twice(id, bound.places().beginning(), first.places());
-                    }
-                });
+                files.sound(file, UsualFigure.class, (id, group) -> UsualFigure.examples(id), parts.unread())
+                        .forEach((id, bound) -> {
+                            Bound<UsualFigure> first = parts.usual().putIfAbsent(id, bound);
+                            if (first != null) {
+                                twice(id, bound.places().beginning(), first.places());
+                            }
+                        });
             }
         }
     }
@@ -265,16 +267,21 @@ public final class BookLoader {
         } else {
             texts.put(files.name(drl), text.text());
         }
-        collect(topic.resolve("cards.yaml"), Card.class, parts.cards(), parts);
+        collect(topic.resolve("cards.yaml"), Card.class, (id, group) -> Map.of(), parts.cards(), parts);
         Path practice = topic.resolve("practice.yaml");
         if (exists(practice, parts.unread())) {
-            collect(practice, DatedLimit.class, parts.practice(), parts);
+            collect(practice, DatedLimit.class, (id, group) -> DatedLimit.examples(group), parts.practice(), parts);
         }
     }
 
-    private <R extends Record> void collect(Path file, Class<R> type, Map<String, R> into, BookParts parts) {
+    private <R extends Record> void collect(
+            Path file,
+            Class<R> type,
+            BiFunction<String, Node.Mapping, Map<String, String>> fitting,
+            Map<String, R> into,
+            BookParts parts) {
         String topic = file.getParent().getFileName().toString();
-        files.sound(file, type, parts.unread()).forEach((id, bound) -> {
+        files.sound(file, type, fitting, parts.unread()).forEach((id, bound) -> {
             Place place = bound.places().beginning();
             if (!id.startsWith(topic + ".")) {
                 faults.add(new Fault(place, id, "does not begin with its topic", topic + "." + id));

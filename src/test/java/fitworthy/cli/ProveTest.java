@@ -533,6 +533,41 @@ class ProveTest {
         ran.refused(3, "one of expect, not-assessed, figures, met, held, does-not-apply, retired, unsure, sure;");
     }
 
+    /** What a message proposes is of the kind of quantity that belongs there. */
+    @ParameterizedTest
+    @CsvSource({
+        "value: 75 %, right: value: 90 %",
+        "value: 30 L, right: value: 80 L",
+        "value: 3 days, right: value: 14 days"
+    })
+    void anExampleOfAValueIsOfItsKind(String value, String right) throws IOException {
+        with("water/practice.yaml", "      " + value + "\n", "", prove()).refused(3, right);
+    }
+
+    @Test
+    void aGradeThatNoPageMayGiveIsNotProposed() throws IOException {
+        with("water/practice.yaml", "basis: common-practice", "basis: yes", prove())
+                .refused(
+                        3,
+                        "right: basis: one of published, calculation, published-secondhand, common-practice, memory\n");
+    }
+
+    @Test
+    void aDashBeforeAFieldThatGoesOnWithItsEntryIsTold() throws IOException {
+        Ran ran = with("water/practice.yaml", "      value: 75 %", "    - value: 75 %", prove());
+        ran.refused(
+                3, "water.largest-most.values.2: a dash stands before this, which begins another entry of the list");
+        // An entry of which much is missing lacks no more than that.
+        Ran lacking = with("water/practice.yaml", "      value: 75 %\n", "", prove());
+        assertFalse(lacking.err().contains("a dash stands before this"), lacking.err());
+    }
+
+    @Test
+    void aDecimalCommaWithinBracesIsShownWithItsOwnValue() throws IOException {
+        with("water/practice.yaml", "value: 2 degC,", "value: 2,5 degC,", prove())
+                .refused(3, "right: a decimal point, or the value in quotes, as in '2,5 degC'");
+    }
+
     /** The condition fires where water runs short; a card that allows at most so much says the opposite. */
     @Test
     void aCardThatAllowsWhatItsRuleFiresOnIsAFault() throws IOException {

@@ -517,7 +517,7 @@ class SheetReaderTest {
                 List.of(
                         "28:53 cargo.1.at.z: '1' has no unit -> z: 900 mm (units: m, mm, cm, km, um, micron, in, ft, mi)",
                         "28:55 cargo.1.at.2 m: no field has this name; within braces a comma ends the value before it"
-                                + " -> a decimal point, as in 3.5 m, or the value in quotes, as in '3,5 m'"),
+                                + " -> a decimal point, or the value in quotes, as in '1,2 m'"),
                 BadSheet.faults(BadSheet.with("{x: 2900 mm}", "{x: 2900 mm, z: 1,2 m}")));
     }
 
