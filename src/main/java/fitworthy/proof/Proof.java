@@ -49,6 +49,7 @@ public record Proof(Book book, List<CaseResult> trials, List<Fault> faults, List
                 .items(Due.When.OVERDUE)
                 .forEach(item -> proof.reminders.add(
                         due(item, Place.of(folder.resolve("sources.yaml").toString()))));
+        new DaysToCome(book, day, proof.reminders).look();
         new ValueReview(proof.trials, proof.faults, proof.reminders).look(book);
         EvidenceReview.look(book, proof.faults, proof.reminders);
         new DayReview(proof.trials, proof.faults).look(book);

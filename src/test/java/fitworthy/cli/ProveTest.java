@@ -726,6 +726,40 @@ class ProveTest {
                 .refused(3, "'quoted' is not a number that a quote holds");
     }
 
+    /** Proved as on 25 November 2026; the edition is that month's. */
+    @Test
+    void aLookThatIsYetToComeIsRemindedOf() throws IOException {
+        String file = "water/practice.yaml";
+        String old = "value: 75 %\n      basis: common-practice\n";
+        String told = "water.largest-most: was looked at on 2026-12-01 by its 'checked', which is yet to come";
+        Ran ran = with(file, old, old + "      checked: 2026-12-01\n", prove());
+        assertEquals(1, ran.code(), ran.out() + ran.err());
+        ran.says(told);
+        ran.says("right: the day of that look, such as checked: 2026-11-25");
+        Ran edition = with(file, old, old + "      checked: 2026-11-30\n", prove());
+        assertFalse(edition.out().contains("yet to come"), edition.out());
+        String[] later = {"prove", "--rules", rules.toString(), "--as-of", "2026-12-01"};
+        Ran come = with(file, old, old + "      checked: 2026-12-01\n", later);
+        assertFalse(come.out().contains("yet to come"), come.out());
+        with("sources.yaml", "checked: 2026-11-2", "checked: 2027-11-2", prove())
+                .says("was looked at on 2027-11-2");
+    }
+
+    /** From its first day on such a value holds for no vehicle that there is. */
+    @Test
+    void vehiclesRegisteredOnADayToComeAreRemindedOf() throws IOException {
+        String file = "water/practice.yaml";
+        String old = "    - region: any\n      from: 2000-01-01\n      value: 75 %";
+        String now = old.replace("value", "registered-from: 2026-12-01\n      value");
+        with(file, old, now, prove())
+                .says(
+                        "water.largest-most: holds from 2000-01-01 for vehicles registered from 2026-12-01, which is yet to come");
+        Ran law = with(file, old, now.replace("from: 2000-01-01", "from: 2026-12-01"), prove());
+        assertFalse(law.out().contains("yet to come"), law.out());
+        Ran past = with(file, old, now.replace("registered-from: 2026-12-01", "registered-from: 2026-11-30"), prove());
+        assertFalse(past.out().contains("yet to come"), past.out());
+    }
+
     @Test
     void aSourceThatNobodyCitesIsRemindedOf() throws IOException {
         String all = Files.readString(rules.resolve("sources.yaml"));
