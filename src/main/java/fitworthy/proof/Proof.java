@@ -44,7 +44,10 @@ public record Proof(Book book, List<CaseResult> trials, List<Fault> faults, List
                         place(book, id),
                         id,
                         gap,
-                        "a case in cases.yaml whose 'expect' or 'met' names it, next to its limit"))));
+                        "a case in cases.yaml next to its limit, with it under "
+                                + (gap.equals(Coverage.NOT_MET)
+                                        ? "'met'"
+                                        : gap.equals(Coverage.NOT_FIRED) ? "'expect'" : "'expect' or 'met'")))));
         Due.of(book, day, 0)
                 .items(Due.When.OVERDUE)
                 .forEach(item -> proof.reminders.add(

@@ -4,6 +4,7 @@ import fitworthy.quantity.Dimension;
 import fitworthy.quantity.QuantityText;
 import fitworthy.quantity.UnitWords;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -15,30 +16,30 @@ import java.util.stream.Stream;
 /** The numbers that a quoted text names, in digits or in words, each with the unit that stands right behind it. */
 final class QuotedNumbers {
 
-    private static final Map<String, Double> WORDS = Map.ofEntries(
-            Map.entry("zero", 0.0),
-            Map.entry("half", 0.5),
-            Map.entry("one", 1.0),
-            Map.entry("single", 1.0),
-            Map.entry("once", 1.0),
-            Map.entry("two", 2.0),
-            Map.entry("twice", 2.0),
-            Map.entry("double", 2.0),
-            Map.entry("three", 3.0),
-            Map.entry("four", 4.0),
-            Map.entry("five", 5.0),
-            Map.entry("six", 6.0),
-            Map.entry("seven", 7.0),
-            Map.entry("eight", 8.0),
-            Map.entry("nine", 9.0),
-            Map.entry("ten", 10.0),
-            Map.entry("twelve", 12.0),
-            Map.entry("twenty", 20.0),
-            Map.entry("thirty", 30.0));
+    private static final Map<String, Double> WORDS =
+            new HashMap<>(Map.of("half", 0.5, "single", 1.0, "once", 1.0, "twice", 2.0, "double", 2.0, "dozen", 12.0));
+
+    static {
+        String[] counted = ("zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen"
+                        + " fifteen sixteen seventeen eighteen nineteen")
+                .split(" ");
+        for (int i = 0; i < counted.length; i++) {
+            WORDS.put(counted[i], (double) i);
+        }
+        String[] tens = "twenty thirty forty fifty sixty seventy eighty ninety".split(" ");
+        for (int i = 0; i < tens.length; i++) {
+            WORDS.put(tens[i], 20.0 + 10 * i);
+            for (int one = 1; one < 10; one++) {
+                WORDS.put(tens[i] + "-" + counted[one], 20.0 + 10 * i + one);
+            }
+        }
+    }
 
     /** In words; or in digits, where a comma before three of them parts thousands and is a point before others. */
-    private static final Pattern NUMBER = Pattern.compile("(?<word>(?i)[a-z]+)(?<half>(?i) and a half)?"
-            + "|[1-9]\\d{0,2}(?:,\\d{3})+(?:\\.\\d+)?(?![,\\d])|\\d+(?:[.,]\\d+)?");
+    private static final Pattern NUMBER =
+            Pattern.compile("(?<word>(?i)[a-z]+(?:-(?:one|two|three|four|five|six|seven|eight|nine)\\b)?)"
+                    + "(?<times>(?i) hundred| thousand)?(?<half>(?i) and a half)?"
+                    + "|[1-9]\\d{0,2}(?:,\\d{3})+(?:\\.\\d+)?(?![,\\d])|\\d+(?:[.,]\\d+)?");
     /** What may be a thousand as well as two numbers that stand beside each other. */
     private static final Pattern SPACED =
             Pattern.compile("(?<![\\d.,])[1-9]\\d{0,2}(?:[ \u00A0\u202F]\\d{3})+(?:\\.\\d+)?(?!\\d)");
@@ -179,11 +180,15 @@ final class QuotedNumbers {
     private static Optional<Double> number(Matcher found) {
         if (found.group("word") != null) {
             return Optional.ofNullable(WORDS.get(found.group("word").toLowerCase(Locale.ROOT)))
-                    .map(number -> found.group("half") == null ? number : number + 0.5);
+                    .map(number -> (found.group("half") == null ? number : number + 0.5) * times(found.group("times")));
         }
         String digits = found.group();
         boolean thousands = digits.matches("[1-9]\\d{0,2}(,\\d{3})+(\\.\\d+)?");
         return Optional.of(Double.valueOf(thousands ? digits.replace(",", "") : digits.replace(',', '.')));
+    }
+
+    private static int times(String word) {
+        return word == null ? 1 : word.strip().equalsIgnoreCase("hundred") ? 100 : 1000;
     }
 
     private static Quoted quoted(String text, Matcher found, double number) {

@@ -155,6 +155,22 @@ class ProveTest {
                 .refused(2, "one of water.no-reserve, water.one-tank, water.short, water.use-low");
     }
 
+    /** The can beside the tank is for drinking water, so the rule is met there. */
+    @Test
+    void aCaseThatFiresARuleIsNoLookAlikeThatIsFine() throws IOException {
+        String all = Files.readString(rules.resolve("water/cases.yaml"));
+        String hose = "  - name: A garden hose is not for drinking water\n"
+                + "    sheet: {tanks: [{name: Water tank, water: {potable: no}}]}\n"
+                + "    expect:\n      - {id: water.not-potable, subject: Water tank}\n";
+        String[] page = {"handbook", "water.not-potable", "--rules", rules.toString()};
+        String alone = all.substring(0, all.indexOf("cases:\n")) + "cases:\n" + hose;
+        Ran ran = with("water/cases.yaml", all, alone, page);
+        ran.says("- A garden hose is not for drinking water");
+        assertFalse(ran.out().contains("Look-alikes that are fine"), ran.out());
+        with("water/cases.yaml", all, alone + "  - name: As it is\n    expect: []\n", page)
+                .says("Look-alikes that are fine");
+    }
+
     /** Whoever does not prove would believe that it is in force. */
     @Test
     void whatNothingReadsIsToldByOtherCommandsToo() throws IOException {
