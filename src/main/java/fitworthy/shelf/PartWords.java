@@ -94,7 +94,8 @@ record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults fa
         List<String> joined = joined(line, region);
         List<Wanted> read = several(line, joined, region);
         List<String> listed = List.of(BETWEEN.split(line));
-        if (read.isEmpty() && listed.stream().allMatch(part -> understood(part, region).isPresent())) {
+        if (read.isEmpty()
+                && listed.stream().allMatch(part -> understood(part, region).isPresent())) {
             read = several(line, listed, region);
         }
         if (!read.isEmpty()) {
