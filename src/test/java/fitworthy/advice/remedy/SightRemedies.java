@@ -24,7 +24,7 @@ final class SightRemedies {
     private SightRemedies() {}
 
     static void into(RemedyTable table) {
-        Doing fewerLamps = (tree, sheet, finding, amount) -> {
+        Act fewerLamps = (tree, sheet, finding, amount) -> {
             double more = finding.judged().measure().getValue() - amount.value();
             return less(of(Fitment.Kind.LAMPS, "vehicle", "count")).done(tree, sheet, finding, new Amount(more, ""));
         };
