@@ -3,7 +3,7 @@ package fitworthy.advice;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.book.Buying;
 import fitworthy.book.Severity;
-import fitworthy.figures.electrical.SolarMeasures;
+import fitworthy.figures.plan.SunPower;
 import fitworthy.figures.paperwork.PaperworkMeasures;
 import fitworthy.figures.plan.Alterations;
 import fitworthy.figures.plan.Alterations.Altering;
@@ -61,7 +61,7 @@ final class Concerned {
         byName = all.stream().collect(Collectors.groupingBy(Named::name));
         controllers = new HashMap<>();
         plan.fitments(Fitment.Kind.SOLAR_PANEL)
-                .forEach(panel -> SolarMeasures.controller(plan, (SolarPanel) panel.details())
+                .forEach(panel -> SunPower.controller(plan, (SolarPanel) panel.details())
                         .ifPresent(controller -> controllers.put(panel.name(), controller.name())));
         altering = Alterations.altering(plan).stream()
                 .collect(Collectors.toMap(Altering::name, Altering::makes, (one, other) -> one));

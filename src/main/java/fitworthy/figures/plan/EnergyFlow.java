@@ -11,7 +11,6 @@ import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Circuit;
 import fitworthy.sheet.ElectricalDetails.Battery;
 import fitworthy.sheet.ElectricalDetails.Charger;
-import fitworthy.sheet.ElectricalDetails.SolarPanel;
 import fitworthy.sheet.Engine;
 import fitworthy.sheet.Fitment;
 import java.util.ArrayList;
@@ -21,6 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * The one way of the energy in a loading: alternator, starter battery, chargers, second battery; the sun beside it.
@@ -229,8 +229,8 @@ public final class EnergyFlow {
                     Figure idle = idle(circuit, used.getOrDefault(circuit, NONE));
                     if (!idle.isZero()) {
                         loads.add(in(
-                                circuit.name() + ", standing",
-                                onBattery(circuit, standing(circuit).times(idle)),
+                                standing(circuit),
+                                onBattery(circuit, standing(circuit, nominal).times(idle)),
                                 "A"));
                     }
                 });
@@ -274,26 +274,52 @@ public final class EnergyFlow {
 
     /** Capacity of each second battery, Ah. */
     public List<Input> capacities() {
-        return parts(Fitment.Kind.BATTERY, battery -> ((Battery) battery.details()).capacity(), "Ah");
+        return plan.fitments(Fitment.Kind.BATTERY).stream()
+                .filter(loading::carries)
+                .map(battery -> in(battery.name(), ((Battery) battery.details()).capacity(), "Ah"))
+                .toList();
     }
 
-    /** Rated power of the panels of each part, W. */
+    /** What counts of the power of the panels, W. */
     public List<Input> panels() {
-        return parts(Fitment.Kind.SOLAR_PANEL, panel -> ((SolarPanel) panel.details()).wholePower(), "W");
+        return SunPower.counted(loading, voltage());
     }
 
     /**
      * Charge that each circuit draws from the second battery a day, Ah at the battery's voltage. Of a feed that by its own
-     * hours carries more than the loads on the sheet the rest counts beside them.
+     * hours carries more than the loads on the sheet the rest counts beside them, and the standing draw of the rest of the
+     * day where the sheet gives one.
      */
     public List<Input> drains() {
         Figure nominal = voltage();
-        List<Input> drains = new ArrayList<>(drawing(Circuit.Supply.STARTER).stream()
-                .map(circuit -> in(circuit.name(), onBattery(circuit, daily(circuit, nominal)), "Ah"))
-                .toList());
-        circuits(circuit -> circuit.battery().is(Circuit.Supply.SECOND)).forEach(feed -> beyondDaily(feed, nominal)
-                .ifPresent(rest -> drains.add(in(beyond(feed), rest, "Ah"))));
+        List<Input> drains = new ArrayList<>();
+        Map<Circuit, Figure> used = new LinkedHashMap<>();
+        drawing(Circuit.Supply.STARTER).forEach(circuit -> {
+            used.put(circuit, daily(circuit, nominal));
+            drains.add(in(circuit.name(), onBattery(circuit, used.get(circuit)), "Ah"));
+        });
+        List<Circuit> onSecond = circuits(circuit -> circuit.battery().is(Circuit.Supply.SECOND));
+        onSecond.forEach(feed -> beyondDaily(feed, nominal).ifPresent(rest -> {
+            used.put(feed, rest);
+            drains.add(in(beyond(feed), rest, "Ah"));
+        }));
+        onSecond.stream()
+                .filter(circuit -> circuit.standby().value() > 0 && !isReadAtFeed(circuit))
+                .forEach(circuit -> {
+                    Figure idle = idle(circuit, used.getOrDefault(circuit, NONE));
+                    if (!idle.isZero()) {
+                        Figure draw = standing(circuit, nominal).times(idle).times(HOURS_A_DAY);
+                        drains.add(in(standing(circuit), draw, "Ah"));
+                    }
+                });
         return drains;
+    }
+
+    /** Whether what a load draws standing is in what was read at the feed of its inverter. */
+    private boolean isReadAtFeed(Circuit load) {
+        return plan.sheet().circuits().stream()
+                .anyMatch(feed ->
+                        feed.standby().known() && inverters.behind(feed).contains(load));
     }
 
     /** What goes through a feed a day by its own hours and not to the loads on the sheet, Ah; empty where nothing does. */
@@ -374,8 +400,16 @@ public final class EnergyFlow {
         return used ? mean : Figure.missing(circuit.parked().missing());
     }
 
-    /** What a circuit draws standing, in A at its battery; read at a load of mains voltage it is converted. */
-    private Figure standing(Circuit circuit) {
+    private static String standing(Circuit circuit) {
+        return circuit.name() + ", standing";
+    }
+
+    /**
+     * What a circuit draws standing, in A at its battery; read at a load of mains voltage it is converted.
+     *
+     * @param nominal of the battery, V
+     */
+    private Figure standing(Circuit circuit, Figure nominal) {
         Figure standby = circuit.standby();
         boolean mains = circuit.isMains()
                 || !circuit.voltage().known() && circuit.standbyAt().is(Circuit.Read.LOAD);
@@ -383,7 +417,7 @@ public final class EnergyFlow {
             return standby;
         }
         return circuit.standbyAt().known()
-                ? inverters.at(circuit, standby, starterVoltage(plan))
+                ? inverters.at(circuit, standby, nominal)
                 : standby.missingWith(Figure.missing(circuit.standbyAt().missing()), standby);
     }
 
@@ -396,10 +430,7 @@ public final class EnergyFlow {
 
     private Figure input(Fitment charger) {
         Figure stated = ((Charger) charger.details()).input();
-        return circuits(circuit -> circuit.part().equals(charger.name())
-                        && circuit.battery().is(Circuit.Supply.STARTER))
-                .stream()
-                .findFirst()
+        return PartCurrents.strongest(plan, charger, Choice.of(Circuit.Supply.STARTER))
                 .map(feed -> stated.or(inverters.drawn(feed, starterVoltage(plan))))
                 .filter(Figure::known)
                 .orElse(stated);
@@ -416,19 +447,13 @@ public final class EnergyFlow {
                 .toList();
     }
 
-    private List<Input> parts(Fitment.Kind kind, Function<Fitment, Figure> figure, String unit) {
-        return plan.fitments(kind).stream()
-                .filter(loading::carries)
-                .map(part -> in(part.name(), figure.apply(part), unit))
-                .toList();
-    }
-
-    /** The circuits that draw by themselves and do not hang on this battery. */
+    /** The circuits that draw by themselves and do not hang on this battery; what charges it does not. */
     private List<Circuit> drawing(Circuit.Supply other) {
         return circuits(circuit -> !circuit.battery().is(other)
                 && feeds.behind(circuit).isEmpty()
-                && plan.fitments(Fitment.Kind.CHARGER).stream()
-                        .noneMatch(charger -> charger.name().equals(circuit.part())));
+                && Stream.of(Fitment.Kind.CHARGER, Fitment.Kind.SOLAR_PANEL)
+                        .flatMap(kind -> plan.fitments(kind).stream())
+                        .noneMatch(charging -> charging.name().equals(circuit.part())));
     }
 
     /** The circuits that lead to a board and do not hang on this battery. */
