@@ -203,7 +203,8 @@ final class SolarMeasures implements Topic {
         return controller.isEmpty()
                 ? List.of(fitment)
                 : plan.fitments(Fitment.Kind.SOLAR_PANEL).stream()
-                        .filter(other -> SunPower.controller(plan, details(other)).equals(controller))
+                        .filter(other ->
+                                SunPower.controller(plan, details(other)).equals(controller))
                         .toList();
     }
 

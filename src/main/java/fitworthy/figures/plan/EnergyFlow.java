@@ -318,8 +318,8 @@ public final class EnergyFlow {
     /** Whether what a load draws standing is in what was read at the feed of its inverter. */
     private boolean isReadAtFeed(Circuit load) {
         return plan.sheet().circuits().stream()
-                .anyMatch(feed ->
-                        feed.standby().known() && inverters.behind(feed).contains(load));
+                .anyMatch(
+                        feed -> feed.standby().known() && inverters.behind(feed).contains(load));
     }
 
     /** What goes through a feed a day by its own hours and not to the loads on the sheet, Ah; empty where nothing does. */

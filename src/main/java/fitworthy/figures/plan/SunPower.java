@@ -41,8 +41,9 @@ public final class SunPower {
 
     /** The panels on a controller. */
     static Stream<Fitment> on(Plan plan, Fitment controller) {
-        return plan.fitments(Fitment.Kind.SOLAR_PANEL).stream()
-                .filter(panel -> controller(plan, details(panel)).filter(controller::equals).isPresent());
+        return plan.fitments(Fitment.Kind.SOLAR_PANEL).stream().filter(panel -> controller(plan, details(panel))
+                .filter(controller::equals)
+                .isPresent());
     }
 
     /** Which controller a panel is on, as what is missing. */

@@ -110,9 +110,18 @@ class EnergyFlowTest {
     @Test
     void whatStandsOnTheSecondBatteryCountsWhereItIsGiven() throws FaultsException {
         assertEquals(61.5, sum(way("circuits: [{name: Fridge, standby: 1.5 A}]").drains()), 1e-9);
-        assertEquals(36, sum(way("circuits: [{name: Fridge, standby: 1.5 A, hours: 0 h}]").drains()), 1e-9);
-        assertEquals(112.5, sum(way("circuits: [{name: Fridge, standby: 1.5 A, hours: 24 h}]").drains()), 1e-9);
-        assertEquals(0.031, sum(way("circuits: [{name: Fridge, standby: 1.5 A}]").parked()), 1e-9);
+        assertEquals(
+                36,
+                sum(way("circuits: [{name: Fridge, standby: 1.5 A, hours: 0 h}]")
+                        .drains()),
+                1e-9);
+        assertEquals(
+                112.5,
+                sum(way("circuits: [{name: Fridge, standby: 1.5 A, hours: 24 h}]")
+                        .drains()),
+                1e-9);
+        assertEquals(
+                0.031, sum(way("circuits: [{name: Fridge, standby: 1.5 A}]").parked()), 1e-9);
     }
 
     /** By hand: 8 A at 12.8 V are 102.4 W. */
