@@ -64,9 +64,9 @@ public final class EnergyFlow {
         return hot(plan).minus(plan.vehicle().engine().ownLoad());
     }
 
-    /** The charger fed by the alternator that a circuit belongs to, whichever end it is; it draws nothing by itself. */
+    /** Whether a circuit carries the charge of a charger fed by the alternator, whichever end it is; a wire that starts it does not. */
     public static boolean joinsBatteries(Plan plan, Circuit circuit) {
-        return plan.fitments(Fitment.Kind.CHARGER).stream()
+        return PartCurrents.isStrongest(plan, circuit) && plan.fitments(Fitment.Kind.CHARGER).stream()
                 .anyMatch(charger -> charger.name().equals(circuit.part()) && fromAlternator(charger));
     }
 
@@ -430,7 +430,11 @@ public final class EnergyFlow {
 
     private Figure input(Fitment charger) {
         Figure stated = ((Charger) charger.details()).input();
-        return PartCurrents.strongest(plan, charger, Choice.of(Circuit.Supply.STARTER))
+        return circuits(circuit -> circuit.part().equals(charger.name())
+                        && circuit.battery().is(Circuit.Supply.STARTER)
+                        && PartCurrents.isStrongest(plan, circuit))
+                .stream()
+                .findFirst()
                 .map(feed -> stated.or(inverters.drawn(feed, starterVoltage(plan))))
                 .filter(Figure::known)
                 .orElse(stated);

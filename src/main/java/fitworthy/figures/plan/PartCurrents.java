@@ -1,7 +1,6 @@
 package fitworthy.figures.plan;
 
 import fitworthy.figures.measure.Working;
-import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Circuit;
@@ -9,13 +8,12 @@ import fitworthy.sheet.ElectricalDetails.Charger;
 import fitworthy.sheet.ElectricalDetails.SolarPanel;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.FrontDetails.Winch;
-import java.util.Comparator;
+import fitworthy.sheet.RadioDetails.Radio;
 import java.util.List;
-import java.util.Optional;
 
 /**
- * What goes through a circuit by a figure that its part has of its own: what a charger takes or gives, a winch draws and
- * panels give. Of several circuits of a part on one battery the strongest is meant; the others start or switch it.
+ * What goes through a circuit by a figure that its part has of its own: what a charger takes or gives, a winch draws,
+ * panels give and a radio at least needs to send. Of several circuits of a part on one battery the strongest is meant; the others start or switch it.
  */
 final class PartCurrents {
 
@@ -25,23 +23,22 @@ final class PartCurrents {
         this.plan = plan;
     }
 
-    /** The strongest of the circuits of a part on a battery; none of mains voltage. */
-    static Optional<Circuit> strongest(Plan plan, Fitment part, Choice<Circuit.Supply> battery) {
-        return plan.sheet().circuits().stream()
-                .filter(circuit -> !circuit.isMains()
-                        && circuit.part().equals(part.name())
-                        && circuit.battery().value() == battery.value())
-                .max(Comparator.comparingDouble(circuit -> circuit.current().value()));
+    /** Whether no other circuit of its part on its battery is stronger; not where it is of mains voltage. */
+    static boolean isStrongest(Plan plan, Circuit circuit) {
+        return !circuit.isMains()
+                && plan.sheet().circuits().stream()
+                        .filter(other -> !other.isMains()
+                                && other.part().equals(circuit.part())
+                                && other.battery().value() == circuit.battery().value())
+                        .noneMatch(other -> other.current().isAbove(circuit.current()));
     }
 
     /** What a circuit's cable has to carry, in A: its own current, and no less than its part sends through it. */
     Figure carried(Circuit circuit) {
-        Figure ofPart = ofPart(circuit);
-        return !ofPart.isAbove(circuit.current())
-                ? circuit.current()
-                : circuit.battery().known()
-                        ? ofPart
-                        : Figure.missing(circuit.battery().missing());
+        Figure larger = circuit.current().most(ofPart(circuit));
+        return larger.isAbove(circuit.current()) && !circuit.battery().known()
+                ? Figure.missing(circuit.battery().missing())
+                : larger;
     }
 
     /** How {@link #carried} came about, where its part decides. */
@@ -59,10 +56,7 @@ final class PartCurrents {
     /** Nothing where its part has no such figure, or the circuit is not the one that carries it. */
     private Figure ofPart(Circuit circuit) {
         return plan.sheet().fitments().stream()
-                .filter(part -> part.name().equals(circuit.part()))
-                .filter(part -> strongest(plan, part, circuit.battery())
-                        .filter(circuit::equals)
-                        .isPresent())
+                .filter(part -> part.name().equals(circuit.part()) && isStrongest(plan, circuit))
                 .map(part -> current(part, circuit))
                 .findFirst()
                 .orElse(Figure.ZERO);
@@ -70,23 +64,30 @@ final class PartCurrents {
 
     private Figure current(Fitment part, Circuit circuit) {
         if (part.details() instanceof Winch winch) {
-            return winch.current();
+            return stated(winch.current());
+        }
+        if (part.details() instanceof Radio radio) {
+            return stated(radio.power()).dividedBy(circuit.voltage());
         }
         if (part.details() instanceof SolarPanel panel) {
-            return panel.shortCircuit().times(panel.strings().or(Figure.of(1, 0)));
+            return panel.shortCircuit().known() ? panel.shortCircuit().times(panel.strings()) : Figure.ZERO;
         }
         return part.details() instanceof Charger charger ? current(part, charger, circuit) : Figure.ZERO;
     }
 
     private Figure current(Fitment part, Charger charger, Circuit circuit) {
-        Figure input = charger.fromAlternator() ? charger.input() : Figure.ZERO;
+        Figure input = charger.fromAlternator() ? stated(charger.input()) : Figure.ZERO;
         Figure output = charger.isolator().is(YesNo.YES)
-                ? charger.input()
-                : charger.fedBy().is(Charger.Source.SUN) ? shone(part, charger, circuit) : charger.output();
-        if (!circuit.battery().known()) {
-            return input.isAbove(output) ? input : output.or(input);
-        }
-        return circuit.battery().is(Circuit.Supply.STARTER) ? input : output;
+                ? input
+                : charger.fedBy().is(Charger.Source.SUN) ? shone(part, charger, circuit) : stated(charger.output());
+        return !circuit.battery().known()
+                ? input.most(output)
+                : circuit.battery().is(Circuit.Supply.STARTER) ? input : output;
+    }
+
+    /** A figure of a part; nothing where it is not given, since the circuit's own current stands for it then. */
+    private static Figure stated(Figure figure) {
+        return figure.or(Figure.ZERO);
     }
 
     /** What a controller gives, no more than its panels bring at the voltage of the circuit, on whichever side of it that is. */
