@@ -34,7 +34,6 @@ public final class EnergyFlow {
     /** Behind the name of a circuit, in what way it draws while parked; a pattern. */
     public static final String HOW_PARKED = ", (?:standing|in use)$";
 
-    private static final double HOURS_A_DAY = 24;
     private static final Figure NONE = Figure.of(0, 0);
 
     private final Loading loading;
@@ -117,7 +116,7 @@ public final class EnergyFlow {
         drawing(Circuit.Supply.SECOND).forEach(circuit -> driven(circuit, circuit.name(), circuit.current(), loads));
         boards(Circuit.Supply.SECOND).forEach(board -> {
             Figure listed = feeds.branches(board).stream().map(this::onBoard).reduce(NONE, Figure::plus);
-            beyond(board.current(), listed).ifPresent(rest -> driven(board, beyond(board), rest, loads));
+            DailyUse.beyond(board.current(), listed).ifPresent(rest -> driven(board, beyond(board), rest, loads));
         });
         return loads;
     }
@@ -217,36 +216,22 @@ public final class EnergyFlow {
         List<Input> loads = new ArrayList<>(
                 List.of(in("the vehicle itself", plan.vehicle().engine().ownStandby(), "A")));
         Map<Circuit, Figure> used = new LinkedHashMap<>();
-        Figure nominal = starterVoltage(plan);
-        drawing(Circuit.Supply.SECOND)
-                .forEach(circuit -> used.put(circuit, usedParked(circuit, daily(circuit, nominal))));
-        boards(Circuit.Supply.SECOND).forEach(board -> beyondDaily(board, nominal)
+        DailyUse daily = new DailyUse(plan, starterVoltage(plan));
+        drawing(Circuit.Supply.SECOND).forEach(circuit -> used.put(circuit, usedParked(circuit, daily.of(circuit))));
+        boards(Circuit.Supply.SECOND).forEach(board -> daily.beyondLoads(board)
                 .ifPresent(rest -> used.put(board, usedParked(board, rest))));
         circuits(circuit -> !circuit.battery().is(Circuit.Supply.SECOND)
                         && !inverters.isCarried(circuit)
                         && (circuit.standby().known() || feeds.branches(circuit).isEmpty()))
-                .forEach(circuit -> {
-                    Figure idle = idle(circuit, used.getOrDefault(circuit, NONE));
-                    if (!idle.isZero()) {
-                        loads.add(in(
-                                standing(circuit),
-                                onBattery(circuit, standing(circuit, nominal).times(idle)),
-                                "A"));
-                    }
-                });
+                .forEach(circuit -> daily.standing(circuit, used.getOrDefault(circuit, NONE))
+                        .ifPresent(charge -> loads.add(
+                                in(standing(circuit), onBattery(circuit, DailyUse.mean(charge)), "A"))));
         used.forEach((circuit, mean) -> {
             if (!mean.isZero()) {
                 loads.add(in(circuit.name() + ", in use", onBattery(circuit, mean), "A"));
             }
         });
         return loads;
-    }
-
-    /** The share of a day on which a circuit only stands, 0 to 1: what is in use does not stand. */
-    private static Figure idle(Circuit circuit, Figure used) {
-        return used.isZero() || !used.known()
-                ? Figure.of(1, 0)
-                : Figure.of(1, 0).minus(circuit.hours().exact().times(1 / HOURS_A_DAY));
     }
 
     /** Whether any circuit hangs on the starter battery, or may. */
@@ -291,66 +276,23 @@ public final class EnergyFlow {
      * day where the sheet gives one.
      */
     public List<Input> drains() {
-        Figure nominal = voltage();
+        DailyUse daily = new DailyUse(plan, voltage());
         List<Input> drains = new ArrayList<>();
         Map<Circuit, Figure> used = new LinkedHashMap<>();
         drawing(Circuit.Supply.STARTER).forEach(circuit -> {
-            used.put(circuit, daily(circuit, nominal));
+            used.put(circuit, daily.of(circuit));
             drains.add(in(circuit.name(), onBattery(circuit, used.get(circuit)), "Ah"));
         });
         List<Circuit> onSecond = circuits(circuit -> circuit.battery().is(Circuit.Supply.SECOND));
-        onSecond.forEach(feed -> beyondDaily(feed, nominal).ifPresent(rest -> {
+        onSecond.forEach(feed -> daily.beyondLoads(feed).ifPresent(rest -> {
             used.put(feed, rest);
             drains.add(in(beyond(feed), rest, "Ah"));
         }));
         onSecond.stream()
-                .filter(circuit -> circuit.standby().value() > 0 && !isReadAtFeed(circuit))
-                .forEach(circuit -> {
-                    Figure idle = idle(circuit, used.getOrDefault(circuit, NONE));
-                    if (!idle.isZero()) {
-                        Figure draw = standing(circuit, nominal).times(idle).times(HOURS_A_DAY);
-                        drains.add(in(standing(circuit), draw, "Ah"));
-                    }
-                });
+                .filter(circuit -> circuit.standby().value() > 0 && !daily.isReadAtFeed(circuit))
+                .forEach(circuit -> daily.standing(circuit, used.getOrDefault(circuit, NONE))
+                        .ifPresent(charge -> drains.add(in(standing(circuit), charge, "Ah"))));
         return drains;
-    }
-
-    /** Whether what a load draws standing is in what was read at the feed of its inverter. */
-    private boolean isReadAtFeed(Circuit load) {
-        return plan.sheet().circuits().stream()
-                .anyMatch(
-                        feed -> feed.standby().known() && inverters.behind(feed).contains(load));
-    }
-
-    /** What goes through a feed a day by its own hours and not to the loads on the sheet, Ah; empty where nothing does. */
-    private Optional<Figure> beyondDaily(Circuit feed, Figure nominal) {
-        return feeds.behind(feed).isEmpty()
-                ? Optional.empty()
-                : beyond(daily(feed, nominal), loadsDaily(feed, nominal));
-    }
-
-    /** What a feed's own figure is more than that of its loads; where one of theirs is not known, that is missing. */
-    private static Optional<Figure> beyond(Figure own, Figure loads) {
-        return !own.known() || own.isZero() || own.isAtMost(loads) ? Optional.empty() : Optional.of(own.minus(loads));
-    }
-
-    /** What goes through a circuit a day for all that hangs on it. */
-    private Figure carriedDaily(Circuit circuit, Figure nominal) {
-        Figure loads = loadsDaily(circuit, nominal);
-        Figure own = daily(circuit, nominal);
-        return feeds.behind(circuit).isEmpty() || own.isAbove(loads) ? own : loads;
-    }
-
-    /** What the loads behind a feed take of that. */
-    private Figure loadsDaily(Circuit feed, Figure nominal) {
-        return feeds.behind(feed).stream()
-                .map(load -> carriedDaily(load, nominal))
-                .reduce(NONE, Figure::plus);
-    }
-
-    /** Ah a day. @param nominal of the battery, V */
-    private Figure daily(Circuit circuit, Figure nominal) {
-        return inverters.drawn(circuit, nominal).times(circuit.hours());
     }
 
     /** How the currents of circuits of another voltage than their battery's were converted. */
@@ -392,7 +334,7 @@ public final class EnergyFlow {
         if (circuit.shortTime().is(YesNo.YES) || circuit.parked().is(YesNo.NO)) {
             return NONE;
         }
-        Figure mean = daily.times(1 / HOURS_A_DAY);
+        Figure mean = DailyUse.mean(daily);
         boolean used = circuit.parked().is(YesNo.YES)
                 || circuit.driving().is(YesNo.NO)
                 || circuit.hours().isZero()
@@ -402,23 +344,6 @@ public final class EnergyFlow {
 
     private static String standing(Circuit circuit) {
         return circuit.name() + ", standing";
-    }
-
-    /**
-     * What a circuit draws standing, in A at its battery; read at a load of mains voltage it is converted.
-     *
-     * @param nominal of the battery, V
-     */
-    private Figure standing(Circuit circuit, Figure nominal) {
-        Figure standby = circuit.standby();
-        boolean mains = circuit.isMains()
-                || !circuit.voltage().known() && circuit.standbyAt().is(Circuit.Read.LOAD);
-        if (!mains || standby.isZero() || circuit.standbyAt().is(Circuit.Read.BATTERY)) {
-            return standby;
-        }
-        return circuit.standbyAt().known()
-                ? inverters.at(circuit, standby, nominal)
-                : standby.missingWith(Figure.missing(circuit.standbyAt().missing()), standby);
     }
 
     /** A figure of a circuit, or that nobody says which battery it hangs on or whether it is an inverter's feed. */

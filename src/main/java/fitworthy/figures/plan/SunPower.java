@@ -19,7 +19,7 @@ import java.util.stream.Stream;
 
 /**
  * Solar panels and their controllers: no battery gets more of the sun than the controller gives, and nothing by one that is
- * left at home. Panels on a sheet without a controller count in full.
+ * left at home. Panels on a sheet that has nothing to control them count in full.
  */
 public final class SunPower {
 
@@ -71,9 +71,15 @@ public final class SunPower {
     }
 
     private static Input alone(Plan plan, Fitment panel) {
-        return controllers(plan, details(panel)).isEmpty()
-                ? power(panel)
-                : in(panel.name(), Figure.missing(noController(panel)), "W");
+        return mayHaveController(plan, panel) ? in(panel.name(), Figure.missing(noController(panel)), "W") : power(panel);
+    }
+
+    /** Whether one of several is meant, or a charger that the alternator feeds and that has an input for the sun too. */
+    private static boolean mayHaveController(Plan plan, Fitment panel) {
+        return !controllers(plan, details(panel)).isEmpty()
+                || plan.details(Charger.class).stream()
+                        .anyMatch(charger -> charger.mostVoltage().known()
+                                || charger.mostCurrent().known());
     }
 
     private static Stream<Input> through(Loading loading, Fitment controller, List<Fitment> panels, Figure battery) {
