@@ -65,8 +65,9 @@ public final class EnergyFlow {
 
     /** Whether a circuit carries the charge of a charger fed by the alternator, whichever end it is; a wire that starts it does not. */
     public static boolean joinsBatteries(Plan plan, Circuit circuit) {
-        return PartCurrents.isStrongest(plan, circuit) && plan.fitments(Fitment.Kind.CHARGER).stream()
-                .anyMatch(charger -> charger.name().equals(circuit.part()) && fromAlternator(charger));
+        return PartCurrents.isStrongest(plan, circuit)
+                && plan.fitments(Fitment.Kind.CHARGER).stream()
+                        .anyMatch(charger -> charger.name().equals(circuit.part()) && fromAlternator(charger));
     }
 
     /** The feed, missing, of each charger that the alternator feeds by no circuit of the sheet. */
@@ -218,14 +219,14 @@ public final class EnergyFlow {
         Map<Circuit, Figure> used = new LinkedHashMap<>();
         DailyUse daily = new DailyUse(plan, starterVoltage(plan));
         drawing(Circuit.Supply.SECOND).forEach(circuit -> used.put(circuit, usedParked(circuit, daily.of(circuit))));
-        boards(Circuit.Supply.SECOND).forEach(board -> daily.beyondLoads(board)
-                .ifPresent(rest -> used.put(board, usedParked(board, rest))));
+        boards(Circuit.Supply.SECOND)
+                .forEach(board -> daily.beyondLoads(board).ifPresent(rest -> used.put(board, usedParked(board, rest))));
         circuits(circuit -> !circuit.battery().is(Circuit.Supply.SECOND)
                         && !inverters.isCarried(circuit)
                         && (circuit.standby().known() || feeds.branches(circuit).isEmpty()))
                 .forEach(circuit -> daily.standing(circuit, used.getOrDefault(circuit, NONE))
-                        .ifPresent(charge -> loads.add(
-                                in(standing(circuit), onBattery(circuit, DailyUse.mean(charge)), "A"))));
+                        .ifPresent(charge ->
+                                loads.add(in(standing(circuit), onBattery(circuit, DailyUse.mean(charge)), "A"))));
         used.forEach((circuit, mean) -> {
             if (!mean.isZero()) {
                 loads.add(in(circuit.name() + ", in use", onBattery(circuit, mean), "A"));

@@ -71,7 +71,9 @@ public final class SunPower {
     }
 
     private static Input alone(Plan plan, Fitment panel) {
-        return mayHaveController(plan, panel) ? in(panel.name(), Figure.missing(noController(panel)), "W") : power(panel);
+        return mayHaveController(plan, panel)
+                ? in(panel.name(), Figure.missing(noController(panel)), "W")
+                : power(panel);
     }
 
     /** Whether one of several is meant, or a charger that the alternator feeds and that has an input for the sun too. */
