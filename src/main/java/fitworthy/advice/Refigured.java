@@ -40,7 +40,7 @@ final class Refigured {
     }
 
     private static Plan plan(Advice advice, Sheet sheet) {
-        return new Plan(sheet, advice.book().tables(), new RecordedPractice(advice.book(), advice.sheet())::figure);
+        return new Plan(sheet, advice.book().tables(), RecordedPractice.of(advice.book(), advice.sheet())::figure);
     }
 
     private static Stream<Loading> loadings(Advice advice, Plan plan) {
