@@ -17,6 +17,7 @@ import fitworthy.printout.words.Wording;
 import fitworthy.proof.Cases;
 import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Mark;
+import fitworthy.quantity.Missing;
 import fitworthy.quantity.QuantityText;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.FaultsException;
@@ -191,8 +192,11 @@ class RemedyDoneTest {
         // Of what is at least so much over nothing can be said once the known part is within the limit.
         boolean known = !finding.judged().measure().isAtLeast()
                 && finding.evidence().stream().noneMatch(Measure::isAtLeast);
-        if (known && after.notAssessed().stream().anyMatch(open -> open.key().equals(finding.key()))) {
-            wrong.add("cannot be assessed any more");
+        if (known
+                && after.notAssessed().stream()
+                        .filter(open -> open.key().equals(finding.key()))
+                        .anyMatch(open -> !asked(before).containsAll(open.missing()))) {
+            wrong.add("cannot be assessed any more, for want of what nobody was asked for");
         }
         for (Finding now : after.findings()) {
             if (now.key().equals(finding.key())) {
@@ -206,6 +210,12 @@ class RemedyDoneTest {
             }
         }
         return String.join(", ", wrong);
+    }
+
+    private static Set<Missing> asked(Advice advice) {
+        return advice.notAssessed().stream()
+                .flatMap(open -> open.missing().stream())
+                .collect(Collectors.toSet());
     }
 
     private static boolean ofItsKind(Finding now, Finding finding) {

@@ -107,7 +107,7 @@ class WorsePlanTest {
             Relief.of(".*winch\\.pull", "recovery\\.winch-.*", "a stronger winch pulls the vehicle out"),
             Relief.of(
                     ".*\\.mass",
-                    "mass\\.(axle-.*|front-light|lopsided|weighbridge-.*|cog-high|tips-sooner)",
+                    "mass\\.(axle-.*|front-light.*|lopsided|weighbridge-.*|cog-high|tips-sooner)",
                     "what is on one side or end takes weight off the other"),
             Relief.of(
                     ".*(\\.mass|front-axle)",
@@ -135,6 +135,10 @@ class WorsePlanTest {
                     ".*(gvm|front-axle|rear-axle)",
                     "across\\.(supplies|tanks)-.*",
                     "what is passed as planned is a stop of its own"),
+            Relief.of(
+                    ".*\\.mass",
+                    "across\\.(supplies|tanks)-unsure",
+                    "what comes to pass its limit then is a change of its own"),
             Relief.of(
                     "trailer\\.ball|.*ratings\\.ball|.*plate\\.ball",
                     "towing\\.ball-over-emptied",

@@ -365,11 +365,16 @@ class ProveTest {
     void aValueIsRemindedOfFromItsReviewDayOn() throws IOException {
         String value = "      value: 7.5 L\n";
         String reviewed = "the value 7.5 L of any from 2011-01-01 was to be looked at again by 2026-11-2";
-        assertTrue(with("water/practice.yaml", value, value + "      review: 2026-11-25\n", prove())
+        assertTrue(with(
+                                "water/practice.yaml",
+                                value,
+                                value + "      checked: 2026-11-20\n      review: 2026-11-25\n",
+                                prove())
                         .says(reviewed + "5")
                         .code()
                 == 1);
-        Ran before = with("water/practice.yaml", value, value + "      review: 2026-11-26\n", prove());
+        Ran before = with(
+                "water/practice.yaml", value, value + "      checked: 2026-11-20\n      review: 2026-11-26\n", prove());
         assertTrue(!before.out().contains("looked at again"), before.out());
     }
 
@@ -566,22 +571,45 @@ class ProveTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "title:|titel:|2:3: sphere-course.titel: no field has this name (did you mean 'title'?)|one of title, link, seen",
+                "title:|titel:|2:3: sphere-course.titel: no field has this name (did you mean 'title'?)|one of title, kind, link, seen",
                 "seen:|sean:|2:3: sphere-course.seen: is missing: what was seen of it|seen: read in full",
                 "title: A course|title: [A course]|2:10: sphere-course.title: is a list where words belong|title: Light vehicle",
-                "seen: the table|seen:|4:3: sphere-course.seen: is left empty: what was seen of it|seen: read in full",
-                "link: |link: see |3:9: sphere-course: 'see https://example.org' is no link|link: https://example.org/leaflet",
+                "seen: the table|seen:|5:3: sphere-course.seen: is left empty: what was seen of it|seen: read in full",
+                "link: |link: see |4:9: sphere-course: 'see https://example.org' is no link|link: https://example.org/leaflet",
                 "sphere-course:|Sphere course:|1:1: Sphere course: 'Sphere course' is no id of a source|small letters",
                 "(?s)course:.*|course: the handbook|1:1: sphere-course: is 'the handbook' where a group of fields belongs|sphere-course: with",
             })
     void whatIsWrongWithASourceIsToldAtItsLine(String old, String now, String said, String right) throws IOException {
-        String entry = "sphere-course:\n  title: A course\n  link: https://example.org\n  seen: the table";
+        String entry =
+                "sphere-course:\n  title: A course\n  kind: trade\n  link: https://example.org\n  seen: the table";
         String all = Files.readString(rules.resolve("sources.yaml"));
         String rest = all.replaceFirst("(?s)sphere-course:\n.*?(?=\n\\S|\\z)\n?", "");
         Ran ran = with("sources.yaml", all, entry.replaceFirst(old, now) + "\n" + rest, prove());
         assertEquals(3, ran.code(), ran.out() + ran.err());
         assertTrue(ran.err().contains(rules.resolve("sources.yaml") + ":" + said), ran.err());
         assertTrue(ran.err().contains("    right: " + right), ran.err());
+    }
+
+    /** A page that quotes a law is not the law; a source that bears it out beside it is enough. */
+    @Test
+    void whatIsCalledPublishedRestsOnATextThatSpeaksForItself() throws IOException {
+        String course = "  kind: trade\n";
+        String head = "      value: 3 days\n      basis: published\n";
+        String value = head + "      sources: [sphere-course]\n";
+        String page = Files.readString(rules.resolve("water/practice.yaml"));
+        String sources = Files.readString(rules.resolve("sources.yaml"));
+        assertTrue(sources.contains(course), sources);
+        String published = page.replaceFirst(head + "      sources: \\[[^\n]*\n", value);
+        assertTrue(!published.equals(page), page);
+        Ran ran = with("water/practice.yaml", page, published, prove());
+        assertEquals(3, ran.code(), ran.out() + ran.err());
+        assertTrue(ran.err().contains("is called published but cites only what tells of a text: trade"), ran.err());
+        Ran borne = with(
+                "water/practice.yaml",
+                page,
+                published.replace("[sphere-course]", "[sphere-course, sa-remote-travel]"),
+                prove());
+        assertTrue(!borne.err().contains("cites only what tells"), borne.err());
     }
 
     @Test
@@ -627,7 +655,11 @@ class ProveTest {
     @Test
     void aSourceThatNobodyCitesIsRemindedOf() throws IOException {
         String all = Files.readString(rules.resolve("sources.yaml"));
-        Ran ran = with("sources.yaml", all, "left-over:\n  title: A leaflet\n  seen: read in full\n" + all, prove());
+        Ran ran = with(
+                "sources.yaml",
+                all,
+                "left-over:\n  title: A leaflet\n  kind: guidance\n  seen: read in full\n" + all,
+                prove());
         assertEquals(1, ran.code(), ran.out() + ran.err());
         ran.says(rules.resolve("sources.yaml") + ":1:1: left-over: no card and no value cites this source");
     }

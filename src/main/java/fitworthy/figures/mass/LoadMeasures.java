@@ -252,7 +252,7 @@ public final class LoadMeasures implements Topic {
             RoofLimit limit = RoofLimit.of(loading, roof.sum().or(roof.least()));
             measures.add(upThere(Measure.of(ROOF, "roof", roof.sum(), limit.most()), roof, limit.most())
                     .worked(limit.working()));
-            measures.add(Measure.of(ROOF_GOVERNS, "roof", Choice.of(limit.governs())));
+            measures.add(Measure.of(ROOF_GOVERNS, "roof", limit.governs()));
         }
     }
 

@@ -115,7 +115,7 @@ final class MirrorBuildMeasures implements Topic {
             if (planned) {
                 standsOut(loading, side, measures);
             }
-            boolean leftOut = Standing.of(loading, side.mirror()).leftOut();
+            boolean leftOut = Standing.of(loading, side).leftOut();
             if (planned || leftOut) {
                 pastWhatStays(
                         loading,
@@ -126,8 +126,9 @@ final class MirrorBuildMeasures implements Topic {
                         measures);
             }
         }
-        if (planned && loading.plan().trailer().isPresent() && !loading.towing()) {
-            measures.add(Measure.of(STOW, "towing mirrors", mirrors.stow()));
+        if (loading.plan().trailer().isPresent() && !loading.towing()) {
+            loading.mirrorsAboard()
+                    .ifPresent(aboard -> measures.add(Measure.of(STOW, "towing mirrors", aboard.stow())));
         }
     }
 

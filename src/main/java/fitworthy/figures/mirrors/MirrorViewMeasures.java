@@ -157,84 +157,52 @@ public final class MirrorViewMeasures implements Topic {
     }
 
     /** @return how far out the glass has to be, where that is asked */
+    /**
+     * How far out the glass has to be to look straight along the widest tray or canopy, where that is asked: what the law
+     * wants seen begins at the widest, so the corner of a narrower trailer need not show. A trailer known to be wider hides
+     * more than the tray or canopy does.
+     */
     private static Optional<Figure> pastLoad(
             Loading loading, List<BodyDetails.Body> bodies, Side side, List<Measure> measures) {
-        Standing standing = Standing.of(loading, side.mirror());
-        // The glass stands out from the cab, so that nobody has to say how far for what is no wider.
-        Figure cab = loading.plan().vehicle().size().bodyWidth().times(0.5);
-        Optional<Past> asked = bodies.stream()
-                .map(body -> toSeePast(body, side, loading))
-                .flatMap(Optional::stream)
-                .reduce(Past::farther)
-                .filter(past -> standing.known() || !past.needed().isAtMost(cab));
-        asked.ifPresent(
-                past -> measures.add(Measure.of(PAST_LOAD, side.name(), standing.reach(past.needed()), past.needed())
-                        .worked(past.working())
-                        .worked(standing.working())));
-        return asked.map(Past::needed);
-    }
-
-    /** Where a glass has to be to see past a tray or canopy. */
-    private record Past(Figure needed, Working working) {
-        static Past farther(Past one, Past other) {
-            Figure needed = one.needed.most(other.needed);
-            return new Past(needed, needed == other.needed ? other.working : one.working);
-        }
-    }
-
-    /**
-     * Where the glass has to be for this tray or canopy not to hide the trailer's rear corner; without a trailer, or
-     * with one seen over it, where it has to be to look straight along its side. A trailer known to be wider hides more
-     * than the tray or canopy does, so that then there is no such question.
-     */
-    private static Optional<Past> toSeePast(BodyDetails.Body body, Side side, Loading loading) {
-        Figure half = body.width().times(0.5);
+        Standing standing = Standing.of(loading, side);
         Optional<Trailer> trailer =
                 loading.trailer().filter(towed -> !towed.seenOver().is(YesNo.YES));
-        if (trailer.isEmpty()) {
-            return Optional.of(new Past(
-                    half, new Working.Formula("needed = width / 2", List.of(in("width", body.width(), "mm")))));
-        }
-        Figure trailerHalf = trailer.get().width().times(0.5);
-        if (half.isAtMost(trailerHalf)) {
-            return Optional.empty();
-        }
-        Plan plan = loading.plan();
-        Figure coupling = plan.wheelbase().plus(plan.ballOverhang());
-        Figure glass = side.mirror().x();
-        Figure corner = body.front().plus(body.length());
-        Figure end = coupling.plus(trailer.get().length());
-        return Optional.of(new Past(
-                Derived.of(
-                        at -> SightLine.toSeePast(at[0], at[1], at[2], at[3], at[4]),
-                        glass,
-                        corner,
-                        half,
-                        end,
-                        trailerHalf),
-                new Working.Formula(
-                        "needed = half + (half - trailer) x (corner - glass) / (end - corner)",
-                        List.of(
-                                in("half", half, "mm"),
-                                in("trailer", trailerHalf, "mm"),
-                                in("corner", corner, "mm"),
-                                in("glass", glass, "mm"),
-                                in("end", end, "mm")))));
+        // The glass stands out from the cab, so that nobody has to say how far for what is no wider.
+        Figure cab = cab(loading);
+        Optional<Figure> asked = bodies.stream()
+                .map(BodyDetails.Body::width)
+                .filter(width ->
+                        trailer.filter(towed -> width.isAtMost(towed.width())).isEmpty())
+                .map(width -> width.times(0.5))
+                .reduce(Figure::most)
+                .filter(half -> standing.known() || !half.isAtMost(cab));
+        asked.ifPresent(half -> measures.add(Measure.of(PAST_LOAD, side.name(), standing.reach(half), half)
+                .worked("needed = width / 2", in("width", half.times(2), "mm"))
+                .worked(standing.working())));
+        return asked;
+    }
+
+    /** Half of the cab's width: the mirrors that the vehicle came with were made for what is no wider. */
+    private static Figure cab(Loading loading) {
+        return loading.plan().vehicle().size().bodyWidth().times(0.5);
     }
 
     /** How far the glass reaches past the trailer, and the road beside and behind it. */
     private static void pastTrailer(
             Loading loading, Trailer trailer, Side side, List<Working.Input> asked, List<Measure> measures) {
+        Figure widest = loading.widestBehind(trailer);
+        if (loading.plannedMirrors().isEmpty() && widest.isAtMost(cab(loading))) {
+            return;
+        }
         Figure trailerHalf = trailer.width().times(0.5);
         measures.add(Measure.of(PAST_TRAILER, side.name(), side.mirror().reach(), trailerHalf)
                 .worked("side = width / 2", in("width", trailer.width(), "mm")));
         asked.add(reaching("trailer", trailerHalf));
-        road(loading, side, loading.widestBehind(trailer), asked, measures);
+        road(loading, side, widest, asked, measures);
     }
 
     /**
-     * The road beside and behind a tray or canopy that is wider than the cab, where no trailer hides it: for what is no wider
-     * the vehicle's mirrors were made.
+     * The road beside and behind a tray or canopy that is wider than the cab, where no trailer hides it.
      */
     private static void pastBody(
             Loading loading,
@@ -242,7 +210,7 @@ public final class MirrorViewMeasures implements Topic {
             Side side,
             List<Working.Input> asked,
             List<Measure> measures) {
-        Figure cab = loading.plan().vehicle().size().bodyWidth().times(0.5);
+        Figure cab = cab(loading);
         bodies.stream()
                 .map(body -> body.width().times(0.5))
                 .reduce(Figure::most)
@@ -252,7 +220,7 @@ public final class MirrorViewMeasures implements Topic {
                     Figure needed = FIELDS.stream()
                             .map(field -> reachNeeded(loading.plan(), side, widest, field))
                             .reduce(widest, Figure::most);
-                    Figure reach = Standing.of(loading, side.mirror()).reach(needed);
+                    Figure reach = Standing.of(loading, side).reach(needed);
                     road(loading, side.reaching(reach), widest, asked, measures);
                 });
     }

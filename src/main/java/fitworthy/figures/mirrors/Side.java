@@ -1,5 +1,6 @@
 package fitworthy.figures.mirrors;
 
+import fitworthy.figures.plan.Plan;
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.MirrorDetails.Mirror;
 import fitworthy.sheet.MirrorDetails.Mirrors;
@@ -10,6 +11,12 @@ record Side(String name, int sign, Mirror mirror) {
 
     static List<Side> both(Mirrors mirrors) {
         return List.of(new Side("left mirror", 1, mirrors.left()), new Side("right mirror", -1, mirrors.right()));
+    }
+
+    /** The mirror that the vehicle came with there. */
+    Mirror made(Plan plan) {
+        Mirrors made = plan.vehicle().view().mirrors();
+        return sign > 0 ? made.left() : made.right();
     }
 
     /** The same with its glass elsewhere. @param reach from the centre line, m */

@@ -30,14 +30,6 @@ public record SightLine(double eyeX, double eyeY, double glassX, double radius) 
         return 1 / (1 / object + 2 / radius);
     }
 
-    /**
-     * How far out the glass has to be for the straight line to a target to pass a corner, in m: the line through target
-     * and corner, drawn on to the glass. A corner no farther out than the target's own line does not matter.
-     */
-    static double toSeePast(double glassX, double cornerX, double cornerY, double targetX, double targetY) {
-        return cornerY + (cornerY - targetY) * (cornerX - glassX) / (targetX - cornerX);
-    }
-
     /** Width in m that a glass covers across the road: its own width, foreshortened by its turn. */
     public double across(double glass, double reach) {
         return settled(glass, across -> glass * foreshortening(reach - across / 2));

@@ -7,29 +7,40 @@ import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.MirrorDetails.Mirror;
 import fitworthy.sheet.MirrorDetails.Stow;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * How far out a mirror's glass is in a loading. Without a trailer one that retracts is drawn in, unless it may stay out as
- * far as it stands out then. Where the sheet does not say what becomes of them, planned mirrors are taken to retract, and
- * those the vehicle came with where they have an edge when retracted.
+ * far as it stands out then. Where the sheet does not say what becomes of them, planned mirrors are taken to retract unless
+ * it decides that they may come off, and those the vehicle came with where they have an edge when retracted.
  *
  * @param retracts whether it comes in without the trailer that is not there
  * @param staysOut whether it may stay out all the same; yes where it does not retract
  */
-record Standing(Mirror mirror, boolean retracts, Choice<YesNo> staysOut) {
+record Standing(Mirror mirror, boolean retracts, Choice<YesNo> staysOut, Optional<IfOff> ifOff) {
 
-    static Standing of(Loading loading, Mirror mirror) {
+    /** What stands there if planned mirrors come off, where nobody says whether they do. */
+    private record IfOff(Mirror made, Missing stow) {}
+
+    static Standing of(Loading loading, Side side) {
+        Mirror mirror = side.mirror();
         Choice<Stow> stow = loading.mirrors().stow();
         boolean retracts = !loading.towing()
                 && (stow.known()
                         ? stow.is(Stow.RETRACTS)
                         : loading.plannedMirrors().isPresent()
                                 || mirror.edgeStowed().known());
-        return new Standing(mirror, retracts, retracts ? mayStayOut(loading, mirror) : Choice.of(YesNo.YES));
+        return new Standing(
+                mirror,
+                retracts,
+                retracts ? mayStayOut(loading, mirror) : Choice.of(YesNo.YES),
+                Optional.of(stow).filter(said -> retracts && !said.known()).flatMap(unsaid -> loading.plannedMirrors()
+                        .map(planned -> new IfOff(side.made(loading.plan()), unsaid.missing()))));
     }
 
     private static Choice<YesNo> mayStayOut(Loading loading, Mirror mirror) {
@@ -42,11 +53,19 @@ record Standing(Mirror mirror, boolean retracts, Choice<YesNo> staysOut) {
 
     /**
      * From the centre line, m. Where nobody knows whether it may stay out it is taken as drawn in, and missing only where
-     * that decides.
+     * that decides; so is what stands there if it comes off.
      *
      * @param needed how far out it has to be
      */
     Figure reach(Figure needed) {
+        Figure reach = ifOn(needed);
+        return ifOff.filter(
+                        off -> reach.isAtLeast(needed) && !off.made().reach().isAtLeast(needed))
+                .map(off -> Figure.missing(off.stow()))
+                .orElse(reach);
+    }
+
+    private Figure ifOn(Figure needed) {
         return !staysOut.known() && !taken().isAtLeast(needed) && mirror.reach().isAtLeast(needed)
                 ? Figure.missing(staysOut.missing())
                 : taken();

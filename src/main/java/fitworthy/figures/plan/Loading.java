@@ -191,8 +191,13 @@ public record Loading(
         return boxes.map(rear -> replaced ? rear : rear.most(own)).orElse(own);
     }
 
-    /** The planned outside mirrors where they are on. */
+    /** The planned outside mirrors where they are on; those that come off are on with a trailer alone. */
     public Optional<MirrorDetails.Mirrors> plannedMirrors() {
+        return mirrorsAboard().filter(mirrors -> towing() || !mirrors.stow().is(MirrorDetails.Stow.COMES_OFF));
+    }
+
+    /** The planned outside mirrors that are not left out in this loading, whether or not they come off in it. */
+    public Optional<MirrorDetails.Mirrors> mirrorsAboard() {
         return plan.fitments(Fitment.Kind.MIRRORS).stream()
                 .filter(this::carries)
                 .map(fitment -> (MirrorDetails.Mirrors) fitment.details())

@@ -1,6 +1,7 @@
 package fitworthy.figures.plan;
 
 import fitworthy.figures.measure.Working;
+import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Sheet;
@@ -15,9 +16,9 @@ import java.util.stream.Stream;
  * for, but for the limit at rest where people sleep there: theirs is no load while the vehicle moves.
  *
  * @param most in kg; missing where what is not known of it could turn a verdict
- * @param governs which of them it is
+ * @param governs which of them it is; missing where one of them is not known
  */
-public record RoofLimit(Figure most, Governs governs, Working working) {
+public record RoofLimit(Figure most, Choice<Governs> governs, Working working) {
 
     /** Whose limit it is. */
     public enum Governs {
@@ -107,6 +108,11 @@ public record RoofLimit(Figure most, Governs governs, Working working) {
             }
         }
         boolean decides = missing.known() || load.isAbove(least.kg());
-        return new RoofLimit(decides ? least.kg() : missing, least.governs(), least.working());
+        return new RoofLimit(
+                decides ? least.kg() : missing,
+                missing.known()
+                        ? Choice.of(least.governs())
+                        : Choice.missing(missing.missing().get(0)),
+                least.working());
     }
 }

@@ -9,7 +9,11 @@ import static fitworthy.advice.remedy.Fields.parsed;
 import static fitworthy.advice.remedy.Where.at;
 import static fitworthy.advice.remedy.Where.of;
 
+import fitworthy.advice.Outcome.Finding;
+import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
+import fitworthy.sheet.MirrorDetails;
+import fitworthy.sheet.Sheet;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import java.util.List;
@@ -70,10 +74,21 @@ final class SightRemedies {
             String side = finding.judged().subject().split(" ")[0];
             List<String> planned =
                     of(Fitment.Kind.MIRRORS, "", side + "." + field).paths(tree, sheet, finding);
-            return planned.isEmpty()
+            return planned.isEmpty() || areOff(sheet, finding)
                     ? at("vehicle.view.mirrors." + side + "." + field).paths(tree, sheet, finding)
                     : planned;
         };
+    }
+
+    /** Whether planned mirrors came off in the finding's loading, as without a trailer some do. */
+    private static boolean areOff(Sheet sheet, Finding finding) {
+        return sheet.cases().stream()
+                        .filter(loading ->
+                                loading.name().equals(finding.judged().loadCase()))
+                        .noneMatch(loading -> loading.towing().is(YesNo.YES))
+                && sheet.planned().fitments().stream()
+                        .anyMatch(part -> part.details() instanceof MirrorDetails.Mirrors mirrors
+                                && mirrors.stow().is(MirrorDetails.Stow.COMES_OFF));
     }
 
     /** A glass that reaches farther takes the edge of its housing along. */

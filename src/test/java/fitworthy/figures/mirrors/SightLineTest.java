@@ -86,14 +86,6 @@ class SightLineTest {
         assertTrue(near < far && farConvex < near, near + " " + far + " " + farConvex);
     }
 
-    /** By hand: target 50 mm farther in than the corner and as far behind it as the corner is 2.9 m to 5.8 - 2.9 m. */
-    @Test
-    void aLineThroughTargetAndCornerMeetsTheGlass() {
-        assertEquals(1.25, SightLine.toSeePast(0.8, 3.7, 1.2, 6.6, 1.15), 1e-9);
-        assertEquals(1.225, SightLine.toSeePast(0.8, 3.7, 1.2, 9.5, 1.15), 1e-9);
-        assertEquals(1.15, SightLine.toSeePast(0.8, 5.0, 1.15, 9.5, 1.15), 1e-9);
-    }
-
     /**
      * Every ray of both eyes to the ends of the glass, reflected by the law of reflection at a flat or round glass
      * turned until its inner end shows straight back. The formula takes the fan to be centred on straight back; 4 %
