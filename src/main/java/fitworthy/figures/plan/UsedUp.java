@@ -76,7 +76,7 @@ public record UsedUp(List<PointMass> masses, List<PointMass> tanks, Optional<Gon
 
     /** What the front axle carries then, in kg, with the bars of a load-levelling hitch on. */
     public Figure front(Plan plan) {
-        return AxleLoads.of(onFront(plan), plan.wheelbase()).front();
+        return AxleLoads.front(onFront(plan), plan.wheelbase());
     }
 
     /** The masses as the front axle carries them, with those bars on. */

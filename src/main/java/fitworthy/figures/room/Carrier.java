@@ -67,10 +67,9 @@ final class Carrier {
         return mass.sort() == Sort.LIQUID && mass.name().equals(filled);
     }
 
-    /** A loading without its trailer, be one on or not. */
-    static Carrier withoutTrailer(Loading loading) {
-        return new Carrier(
-                loading.coupled(), left(loading.masses(), mass -> mass.sort() == Sort.BALL), UsedUp::uncoupled, "");
+    /** A loading without its trailer. @param coupled with it on */
+    static Carrier withoutTrailer(Loading coupled) {
+        return new Carrier(coupled, left(coupled.masses(), mass -> mass.sort() == Sort.BALL), UsedUp::uncoupled, "");
     }
 
     /** What is judged once tanks and supplies are used up. A tank that is empty then leaves alike however full it was. */
