@@ -21,10 +21,12 @@ import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Fixing;
 import fitworthy.sheet.Footing;
 import fitworthy.sheet.Lashing;
+import fitworthy.sheet.Point;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Tied;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What keeps loads where they are: a barrier before loose ones, straps and bolts where the sheet tells of some. */
 final class RestraintMeasures implements Topic {
@@ -36,6 +38,10 @@ final class RestraintMeasures implements Topic {
             number("body.held", "", 2, "what grip and straps hold it with, over its weight");
     private static final MeasureKind FIXED =
             number("body.fixed", "", 1, "what its bolts or brackets bear together over the weight they hold");
+    private static final MeasureKind FIXING_STATED =
+            yesNo("body.fixing-stated", "whether it is stated in writing how it is fixed to hold in a crash");
+    private static final MeasureKind SECURED =
+            yesNo("body.secured", "whether straps, a net or walls keep a heavy load where it is");
     private static final MeasureKind FIXING_HELD = number(
             "body.fixing-held",
             "kg",
@@ -69,6 +75,8 @@ final class RestraintMeasures implements Topic {
     public List<MeasureKind> kinds() {
         return List.of(
                 LOOSE,
+                SECURED,
+                FIXING_STATED,
                 STOPPED,
                 HELD,
                 FIXED,
@@ -93,10 +101,52 @@ final class RestraintMeasures implements Topic {
             load.lashing().ifPresent(lashing -> strapped(plan, load, lashing, measures));
             load.tied().ifPresent(tied -> tied(plan, load, tied, measures));
             load.footing().ifPresent(footing -> standing(plan, load, footing, measures));
+            if (maySlide(plan, load)) {
+                measures.add(Measure.of(SECURED, load.name(), load.secured()));
+            }
         }
         for (Fitment part : plan.sheet().fitments()) {
-            part.fixing().ifPresent(fixing -> fixed(plan, part, fixing, measures));
+            part.fixing()
+                    .ifPresentOrElse(
+                            fixing -> fixed(plan, part, fixing, measures), () -> unfixed(plan, part, measures));
         }
+    }
+
+    /** A heavy one that no canopy closes in, of which {@link #LOOSE} does not tell. */
+    private static boolean maySlide(Plan plan, Sheet.Load load) {
+        boolean told = load.lashing().isPresent() || load.tied().isPresent() || load.isAlive();
+        boolean open = load.in().isEmpty()
+                && !load.roof().is(YesNo.YES)
+                && plan.fitments(Fitment.Kind.CANOPY).isEmpty();
+        boolean loose = !plan.vehicle().cargoBarrier().is(YesNo.YES) && !behindPeople(plan, load.at());
+        return !told && open && !loose && isHeavy(plan, load.mass());
+    }
+
+    /** What is heavy in one space with people; a battery, a box for firearms and the like are asked by themselves. */
+    private static void unfixed(Plan plan, Fitment part, List<Measure> measures) {
+        boolean box = part.kind() == Fitment.Kind.OTHER || part.kind() == Fitment.Kind.LOCKER;
+        boolean aboard = part.in().isEmpty() && !part.roof().is(YesNo.YES) && !part.isDone();
+        if (box
+                && aboard
+                && part.at().filter(at -> !behindPeople(plan, at)).isPresent()
+                && isHeavy(plan, Held.of(plan, part, Figure.ZERO).mass())) {
+            measures.add(Measure.of(FIXING_STATED, part.name(), part.fixingStated()));
+        }
+    }
+
+    private static boolean isHeavy(Plan plan, Figure mass) {
+        return mass.isAbove(plan.practice(PracticeId.BODY_LOOSE_MOST));
+    }
+
+    /** Surely not in one space with people: on a tray, in a canopy or in a tub. */
+    private static boolean behindPeople(Plan plan, Point at) {
+        return front(plan.details(Body.class).stream())
+                .map(front -> at.x().isAtLeast(front))
+                .orElseGet(() -> plan.vehicle().tub().is(YesNo.YES));
+    }
+
+    private static Optional<Figure> front(Stream<Body> bodies) {
+        return bodies.map(Body::front).reduce(Figure::least);
     }
 
     private static void fixed(Plan plan, Fitment part, Fixing fixing, List<Measure> measures) {
@@ -251,9 +301,7 @@ final class RestraintMeasures implements Topic {
 
     /** Its mass where it lies in one space with people: ahead of any tray or canopy, and not in a tub. */
     private static Figure besidePeople(Loading loading, Sheet.Load load) {
-        Optional<Figure> front = loading.bodies().stream()
-                .map(fitment -> ((Body) fitment.details()).front())
-                .reduce(Figure::least);
+        Optional<Figure> front = front(loading.bodies().stream().map(fitment -> (Body) fitment.details()));
         if (front.isEmpty()) {
             return loading.plan().vehicle().tub().is(YesNo.YES) ? Figure.of(0, 0) : load.mass();
         }

@@ -14,6 +14,7 @@ public final class TowingMeasures extends TopicGroup {
                 new UnderTrailerMeasures(),
                 new TrailerBrakeMeasures(),
                 new TowingSpeedMeasures(),
+                new FeedAndHillMeasures(),
                 new LevellingMeasures());
     }
 }
