@@ -84,6 +84,7 @@ public final class NeverUsual {
                         "towing-stated",
                         "rails-stated",
                         "hill-towing",
+                        "ball-when-full",
                         "fixing-stated",
                         "service-distance")
                 .forEach(name -> NAMED.put(name, STATEMENT));

@@ -258,6 +258,12 @@ public record Vehicle(
                             example = "300 kg")
                     Figure ball,
             @Field(
+                            value =
+                                    "whether that load is allowed with the vehicle at its GVM too; no where the handbook lowers it as"
+                                            + " payload grows; asked where it tows nearly full",
+                            find = "the handbook")
+                    Choice<YesNo> ballWhenFull,
+            @Field(
                             value = "greatest load on the roof, rack included",
                             in = Dimension.MASS,
                             within = Plausible.ROOF_LIMIT,

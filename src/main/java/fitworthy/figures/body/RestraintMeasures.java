@@ -23,9 +23,12 @@ import fitworthy.sheet.Footing;
 import fitworthy.sheet.Lashing;
 import fitworthy.sheet.Point;
 import fitworthy.sheet.Sheet;
+import fitworthy.sheet.Tank;
 import fitworthy.sheet.Tied;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What keeps loads where they are: a barrier before loose ones, straps and bolts where the sheet tells of some. */
@@ -101,15 +104,27 @@ final class RestraintMeasures implements Topic {
             load.lashing().ifPresent(lashing -> strapped(plan, load, lashing, measures));
             load.tied().ifPresent(tied -> tied(plan, load, tied, measures));
             load.footing().ifPresent(footing -> standing(plan, load, footing, measures));
-            if (maySlide(plan, load)) {
+            if (isHeavy(plan, load.mass()) && maySlide(plan, load)) {
                 measures.add(Measure.of(SECURED, load.name(), load.secured()));
             }
         }
+        Set<String> carriers = carriers(plan.sheet());
         for (Fitment part : plan.sheet().fitments()) {
             part.fixing()
                     .ifPresentOrElse(
-                            fixing -> fixed(plan, part, fixing, measures), () -> unfixed(plan, part, measures));
+                            fixing -> fixed(plan, part, fixing, measures),
+                            () -> unfixed(plan, part, carriers, measures));
         }
+    }
+
+    /** The parts in which something is: of all others what they weigh themselves is enough to look at. */
+    private static Set<String> carriers(Sheet sheet) {
+        return Stream.of(
+                        sheet.fitments().stream().map(Fitment::in),
+                        sheet.tanks().stream().map(Tank::in),
+                        sheet.cargo().stream().map(Sheet.Load::in))
+                .flatMap(names -> names)
+                .collect(Collectors.toSet());
     }
 
     /** A heavy one that no canopy closes in, of which {@link #LOOSE} does not tell. */
@@ -119,23 +134,31 @@ final class RestraintMeasures implements Topic {
                 && !load.roof().is(YesNo.YES)
                 && plan.fitments(Fitment.Kind.CANOPY).isEmpty();
         boolean loose = !plan.vehicle().cargoBarrier().is(YesNo.YES) && !behindPeople(plan, load.at());
-        return !told && open && !loose && isHeavy(plan, load.mass());
+        return !told && open && !loose;
     }
 
     /** What is heavy in one space with people; a battery, a box for firearms and the like are asked by themselves. */
-    private static void unfixed(Plan plan, Fitment part, List<Measure> measures) {
+    private static void unfixed(Plan plan, Fitment part, Set<String> carriers, List<Measure> measures) {
         boolean box = part.kind() == Fitment.Kind.OTHER || part.kind() == Fitment.Kind.LOCKER;
         boolean aboard = part.in().isEmpty() && !part.roof().is(YesNo.YES) && !part.isDone();
         if (box
                 && aboard
-                && part.at().filter(at -> !behindPeople(plan, at)).isPresent()
-                && isHeavy(plan, Held.of(plan, part, Figure.ZERO).mass())) {
+                && (isHeavy(plan, part.mass()) || carriers.contains(part.name()) && isHeavyLoaded(plan, part))
+                && part.at().filter(at -> !behindPeople(plan, at)).isPresent()) {
             measures.add(Measure.of(FIXING_STATED, part.name(), part.fixingStated()));
         }
     }
 
+    /** What of it has no known mass may be heavy. */
+    private static boolean isHeavyLoaded(Plan plan, Fitment part) {
+        return isHeavy(plan, Held.of(plan, part, Figure.ZERO).mass())
+                || plan.sheet().cargo().stream()
+                        .anyMatch(load -> load.in().equals(part.name())
+                                && !load.mass().known());
+    }
+
     private static boolean isHeavy(Plan plan, Figure mass) {
-        return mass.isAbove(plan.practice(PracticeId.BODY_LOOSE_MOST));
+        return !mass.isAtMost(plan.practice(PracticeId.BODY_LOOSE_MOST));
     }
 
     /** Surely not in one space with people: on a tray, in a canopy or in a tub. */

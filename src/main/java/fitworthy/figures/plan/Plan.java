@@ -228,6 +228,7 @@ public final class Plan {
                 made.towingStated(),
                 made.towingUnbraked(),
                 made.ball(),
+                made.ballWhenFull(),
                 made.roof(),
                 made.roofOffRoad(),
                 made.roofAtRest(),

@@ -15,6 +15,7 @@ public final class TowingMeasures extends TopicGroup {
                 new TrailerBrakeMeasures(),
                 new TowingSpeedMeasures(),
                 new FeedAndHillMeasures(),
+                new FullBallMeasures(),
                 new LevellingMeasures());
     }
 }
