@@ -334,6 +334,7 @@ class RoomTest {
                 spot.roof(),
                 Figure.missing(new Missing("", "", "a tape")),
                 Figure.missing(new Missing("", "", "a tape")),
+                Choice.missing(new Missing("", "", "the plan")),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty()));
