@@ -97,6 +97,11 @@ public record BallLoad(Trailer trailer) {
         return lightest;
     }
 
+    /** With all supplies gone. */
+    public Left withoutSupplies() {
+        return left(trailer.supplies());
+    }
+
     /** With the supplies gone that stand behind the axles, which leaves the greatest load on the ball. */
     public Left heaviest() {
         return left(trailer.supplies().stream()
