@@ -23,9 +23,9 @@ import java.util.List;
  * What is left on the front axle at its lightest on the way, and how high the centre of gravity gets, as tanks and supplies
  * in the trailer are used up.
  */
-final class EmptiedMeasures implements Topic {
+public final class EmptiedMeasures implements Topic {
 
-    private static final MeasureKind FRONT_LIFT = number(
+    public static final MeasureKind FRONT_LIFT = number(
                     "mass.front-lift-emptied",
                     "%",
                     1,
