@@ -205,7 +205,9 @@ class BuyListTest {
                   - {name: Bar, kind: other, mass: 1 kg +/- 0 kg, at: {x: -700 mm, y: 0 mm, z: 800 mm}}
                 """;
         BuyList light = list(rack.formatted("800"));
-        assertTrue(found(part(light, "Rack")).contains("mass.front-light"), found(part(light, "Rack")).toString());
+        assertTrue(
+                found(part(light, "Rack")).contains("mass.front-light"),
+                found(part(light, "Rack")).toString());
         assertTrue(
                 BuyWords.full(part(light, "Rack")).contains("Load moved ahead of the rear axle"),
                 BuyWords.full(part(light, "Rack")));

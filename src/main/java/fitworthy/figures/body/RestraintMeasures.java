@@ -153,8 +153,8 @@ final class RestraintMeasures implements Topic {
     private static boolean isHeavyLoaded(Plan plan, Fitment part) {
         return isHeavy(plan, Held.of(plan, part, Figure.ZERO).mass())
                 || plan.sheet().cargo().stream()
-                        .anyMatch(load -> load.in().equals(part.name())
-                                && !load.mass().known());
+                        .anyMatch(load ->
+                                load.in().equals(part.name()) && !load.mass().known());
     }
 
     private static boolean isHeavy(Plan plan, Figure mass) {

@@ -70,7 +70,7 @@ public record UsedUp(List<PointMass> masses, List<PointMass> tanks, Optional<Gon
     }
 
     private static List<PointMass> below(UsedUp state, List<PointMass> tanks, Loading loading) {
-        Figure centre = AxleLoads.of(state.masses, loading.plan().wheelbase()).cogZ();
+        Figure centre = Centre.of(state.masses).z();
         return tanks.stream().filter(tank -> !tank.height().isAtLeast(centre)).toList();
     }
 

@@ -179,7 +179,9 @@ final class Stowage {
                 "at the rear end",
                 new Point(plan.wheelbase().plus(loading.rearOverhang()), Figure.of(0, 0), Figure.of(0, 0)),
                 Choice.of(YesNo.NO),
-                bodies.isEmpty() ? List.of() : around(bodies.get(bodies.size() - 1).name())));
+                bodies.isEmpty()
+                        ? List.of()
+                        : around(bodies.get(bodies.size() - 1).name())));
     }
 
     /** Where a piece of cargo has its place, whether it is aboard or not. */

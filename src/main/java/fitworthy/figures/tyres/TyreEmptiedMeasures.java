@@ -57,20 +57,25 @@ final class TyreEmptiedMeasures implements Topic {
     }
 
     /** @param now its load as planned, kg @param then its load in that state, kg */
-    private static void axle(
-            Plan plan, Figure now, Figure then, boolean rear, UsedUp state, List<Measure> measures) {
+    private static void axle(Plan plan, Figure now, Figure then, boolean rear, UsedUp state, List<Measure> measures) {
         PassengerTyres tyres = RunningGear.onTheRoad(plan);
         Figure carried = RunningGear.tyresCarry(plan, rear);
         Figure counted = tyres.counted(carried, then);
         Working[] worked = state.working(now, then, plan.wheelbase());
-        held(LOAD, plan, now, then, counted, rear, measures, measure -> measure.worked(
-                        tyres.working(carried, counted))
+        held(LOAD, plan, now, then, counted, rear, measures, measure -> measure.worked(tyres.working(carried, counted))
                 .worked(RunningGear.tyresCarried(plan, rear))
                 .worked(worked));
         if (RunningGear.wheelsInQuestion(plan)) {
-            held(WHEEL_LOAD, plan, now, then, RunningGear.wheelsCarry(plan, rear), rear, measures, measure -> measure
-                    .worked(RunningGear.wheelsCarried(plan, rear))
-                    .worked(worked));
+            held(
+                    WHEEL_LOAD,
+                    plan,
+                    now,
+                    then,
+                    RunningGear.wheelsCarry(plan, rear),
+                    rear,
+                    measures,
+                    measure -> measure.worked(RunningGear.wheelsCarried(plan, rear))
+                            .worked(worked));
         }
     }
 
@@ -85,8 +90,8 @@ final class TyreEmptiedMeasures implements Topic {
             List<Measure> measures,
             UnaryOperator<Measure> worked) {
         if (!plan.stretch().against(now, limit).isAbove(limit)) {
-            measures.add(worked.apply(
-                    Measure.of(kind, rear ? "rear axle" : "front axle", plan.stretch().against(then, limit), limit)));
+            measures.add(worked.apply(Measure.of(
+                    kind, rear ? "rear axle" : "front axle", plan.stretch().against(then, limit), limit)));
         }
     }
 }
