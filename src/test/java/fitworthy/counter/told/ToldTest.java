@@ -292,7 +292,7 @@ class ToldTest {
         String shown = get(sheet + "/questions?questions=all");
         assertTrue(
                 text(shown).contains(QuestionWords.title(questions.questions().get(0))), shown);
-        assertEquals(questions.questions().size(), shown.split("<li>", -1).length - 1);
+        assertEquals(questions.questions().size(), shown.split("<li id=\"asked-", -1).length - 1);
         String path = "fitments.Front springs.suits";
         String changed = answered(sheet, version(get(sheet)), path, "yes");
         Advice after = advice("touring.yaml");
