@@ -82,6 +82,10 @@ public final class NeverUsual {
                         "made-for",
                         "shown",
                         "towing-stated",
+                        "rails-stated",
+                        "hill-towing",
+                        "ball-when-full",
+                        "fixing-stated",
                         "service-distance")
                 .forEach(name -> NAMED.put(name, STATEMENT));
         List.of("certificate", "insurer-told", "warranty", "inspection", "registered", "seats", "kerb")
@@ -90,6 +94,8 @@ public final class NeverUsual {
                         "every-wheel-braked",
                         "chains",
                         "fixed",
+                        "secured",
+                        "battery-feed",
                         "cut-off",
                         "chemistry",
                         "section",

@@ -69,7 +69,7 @@ public sealed interface BodyDetails extends Details {
             @Field(
                             value =
                                     "whether a door, flap, window or vent of it that opens lies over or beside the end of the exhaust;"
-                                            + " nothing is asked where left out",
+                                            + " asked of a planned canopy where no exhaust is listed",
                             find = "a look")
                     Choice<YesNo> overOutlet,
             @Field(

@@ -77,6 +77,12 @@ public record Fitment(
         @Field("the fitting of it") Work work,
         @Field("the space it takes up, where it is to be held against other parts") Optional<Space> space,
         @Field("what fixes it to the vehicle, where that is to be held against braking") Optional<Fixing> fixing,
+        @Field(
+                        value =
+                                "whether its maker or an engineer states in writing how it is fixed to hold in a crash; asked of what"
+                                        + " is heavy in one space with people, unless fixing tells",
+                        find = "its fitting instructions")
+                Choice<YesNo> fixingStated,
         Details details) {
 
     /** Whether it is already on the vehicle, its mass in the kerb mass. */

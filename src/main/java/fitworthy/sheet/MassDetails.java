@@ -82,6 +82,12 @@ public sealed interface MassDetails extends Details {
                     Choice<YesNo> weldProcedure,
             @Field(
                             value =
+                                    "whether an engineer's sum, or the vehicle's maker, states in writing that its rails bear what"
+                                            + " bends them after it; asked where vehicle.rails tells nothing",
+                            find = "the engineer's report")
+                    Choice<YesNo> railsStated,
+            @Field(
+                            value =
                                     "whether the engineer or the vehicle's maker states in writing what it may tow and carry on the"
                                             + " ball after it; asked where it tows or has a tow bar",
                             find = "the engineer's report")

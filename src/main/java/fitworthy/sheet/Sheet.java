@@ -209,6 +209,12 @@ public record Sheet(
                             find = "the plan",
                             example = "400 mm")
                     Figure mayMove,
+            @Field(
+                            value =
+                                    "whether straps, a net or walls keep it where it is; asked of a heavy one in no canopy, unless"
+                                            + " lashing or tied tells",
+                            find = "the plan")
+                    Choice<YesNo> secured,
             @Field("the straps over it, where they are to be held against braking") Optional<Lashing> lashing,
             @Field("the lashings that pull it back when it would slide, where they are to be held against braking")
                     Optional<Tied> tied,

@@ -89,6 +89,12 @@ public record Trailer(
                         example = "12 V")
                 Figure voltage,
         @Field(
+                        value =
+                                "how the vehicle charges a battery in it: not at all, by a cable with a fuse at both batteries, or"
+                                        + " by one without; asked where its brakes are electric",
+                        find = "a look at both ends of the cable")
+                Choice<BatteryFeed> batteryFeed,
+        @Field(
                         value = "greatest width",
                         in = Dimension.LENGTH,
                         within = Plausible.BODY_WIDTH,
@@ -164,6 +170,7 @@ public record Trailer(
                 chains,
                 plug,
                 voltage,
+                batteryFeed,
                 width,
                 length,
                 drawbar,
@@ -233,6 +240,13 @@ public record Trailer(
                                             + " United States",
                             find = "the sidewall")
                     Choice<YesNo> passenger) {}
+
+    /** The cable from the vehicle to a battery in the trailer, by whether a fuse guards it at both of its ends. */
+    public enum BatteryFeed {
+        NONE,
+        FUSED,
+        UNFUSED
+    }
 
     public enum Hitch {
         BALL,

@@ -39,6 +39,12 @@ public record Vehicle(
                 Choice<YesNo> brakeController,
         @Field(
                         value =
+                                "whether its maker's conditions for towing in hills are read and met, such as a cooler for the"
+                                        + " gearbox; asked of a heavy trailer and a hilly trip",
+                        find = "the handbook")
+                Choice<YesNo> hillTowing,
+        @Field(
+                        value =
                                 "whether it comes with a tub or tray; asked where a tray or canopy takes its place or stands on it",
                         find = "a look")
                 Choice<YesNo> tub,
@@ -252,6 +258,12 @@ public record Vehicle(
                             example = "300 kg")
                     Figure ball,
             @Field(
+                            value =
+                                    "whether that load is allowed with the vehicle at its GVM too; no where the handbook lowers it as"
+                                            + " payload grows; asked where it tows nearly full",
+                            find = "the handbook")
+                    Choice<YesNo> ballWhenFull,
+            @Field(
                             value = "greatest load on the roof, rack included",
                             in = Dimension.MASS,
                             within = Plausible.ROOF_LIMIT,
@@ -372,10 +384,11 @@ public record Vehicle(
                             example = "4000 kg")
                     Figure limit) {}
 
-    /** What a point was made for; none where there is no point. */
+    /** What a point was made for; the tow ball where that is to be pulled by, none where there is no point. */
     public enum MadeFor {
         RECOVERY,
         TIE_DOWN,
+        TOW_BALL,
         NONE
     }
 

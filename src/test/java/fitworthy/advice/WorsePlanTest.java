@@ -60,7 +60,7 @@ class WorsePlanTest {
     private static final Pattern NO = Pattern.compile(
             ".*\\.(earth|fixed|vented-outside|lid-sealed|alarm|lamp|buzzer|drain-reachable|airbag-statement|marked|plate-visible"
                     + "|lamps-visible|lines-reach|alignment|lamp-aim|suits|dust-sealed|potable|baffled|frost-guarded|every-wheel-braked"
-                    + "|breakaway|drop-vent|gas-alarm|sensors-set|locks|help|ammunition-apart|insurer-told|plate|tree-strap|line-damper|approved|lines|cables|weld-procedure|towing-stated|closed|breather|filler"
+                    + "|breakaway|drop-vent|gas-alarm|sensors-set|locks|help|ammunition-apart|insurer-told|plate|tree-strap|line-damper|approved|lines|cables|weld-procedure|rails-stated|fixing-stated|secured|hill-towing|ball-when-full|towing-stated|closed|breather|filler"
                     + "|earthed|shielded|relief|sealed|water-separator|cut-off|lithium-curve|aired|cargo-barrier|allowed|folds|on-metal|feed|pre-cleaner|by-maker|hub-centric)|vehicle\\.ratings\\.levelling");
 
     private static final Pattern YES = Pattern.compile(

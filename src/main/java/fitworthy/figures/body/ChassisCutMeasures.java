@@ -44,6 +44,8 @@ final class ChassisCutMeasures implements Topic {
             yesNo("body.cut-cables", "whether park-brake cable and wiring of the new length are planned");
     private static final MeasureKind WELD =
             yesNo("body.weld-procedure", "whether it is on paper how the rails are joined");
+    private static final MeasureKind RAILS =
+            yesNo("body.rails-stated", "whether it is stated in writing that its rails bear what bends them");
     private static final MeasureKind TOWING =
             yesNo("body.cut-towing", "whether it is stated in writing what it may tow after the cut");
 
@@ -57,6 +59,7 @@ final class ChassisCutMeasures implements Topic {
                 LINES,
                 CABLES,
                 WELD,
+                RAILS,
                 TOWING,
                 SHAFT_LONGEST,
                 ANGLE_MOST);
@@ -77,6 +80,10 @@ final class ChassisCutMeasures implements Topic {
         measures.add(Measure.of(LINES, name, cut.lines()));
         measures.add(Measure.of(CABLES, name, cut.cables()));
         measures.add(Measure.of(WELD, name, cut.weldProcedure()));
+        // Rails that the sheet tells of are worked out.
+        if (plan.vehicle().rails().isEmpty()) {
+            measures.add(Measure.of(RAILS, name, cut.railsStated()));
+        }
         if (plan.trailer().isPresent() || !plan.fitments(Fitment.Kind.TOW_BAR).isEmpty()) {
             measures.add(Measure.of(TOWING, name, cut.towingStated()));
         }

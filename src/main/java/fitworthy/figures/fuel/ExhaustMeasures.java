@@ -37,6 +37,7 @@ final class ExhaustMeasures implements Topic {
 
     @Override
     public void plan(Plan plan, List<Measure> measures) {
+        boolean listed = !plan.fitments(Fitment.Kind.EXHAUST).isEmpty();
         for (Fitment fitment : plan.sheet().fitments()) {
             String name = fitment.name();
             if (fitment.details() instanceof Exhaust exhaust) {
@@ -51,11 +52,21 @@ final class ExhaustMeasures implements Topic {
             } else if (fitment.details() instanceof Snorkel snorkel) {
                 measures.add(Measure.of(EXECUTIVE_ORDER, name, snorkel.executiveOrder()));
             } else if (fitment.details() instanceof Body body
-                    && body.overOutlet().known()) {
-                // Whoever has not looked is not asked: every tray and canopy would be.
-                measures.add(Measure.of(
-                        OUTLET, name, Choice.of(body.overOutlet().is(YesNo.YES) ? Outlet.AT_OPENING : Outlet.CLEAR)));
+                    && (body.overOutlet().known() || closesIn(fitment) && !listed)) {
+                measures.add(Measure.of(OUTLET, name, beside(body)));
             }
         }
+    }
+
+    /** A new canopy puts its doors where there were none; a tray has mostly none, and a listed exhaust is asked itself. */
+    private static boolean closesIn(Fitment fitment) {
+        return fitment.kind() == Fitment.Kind.CANOPY && !fitment.isDone();
+    }
+
+    private static Choice<Outlet> beside(Body body) {
+        Choice<YesNo> over = body.overOutlet();
+        return over.known()
+                ? Choice.of(over.is(YesNo.YES) ? Outlet.AT_OPENING : Outlet.CLEAR)
+                : Choice.missing(over.missing());
     }
 }

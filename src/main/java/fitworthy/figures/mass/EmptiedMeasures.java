@@ -23,9 +23,9 @@ import java.util.List;
  * What is left on the front axle at its lightest on the way, and how high the centre of gravity gets, as tanks and supplies
  * in the trailer are used up.
  */
-final class EmptiedMeasures implements Topic {
+public final class EmptiedMeasures implements Topic {
 
-    private static final MeasureKind FRONT_LIFT = number(
+    public static final MeasureKind FRONT_LIFT = number(
                     "mass.front-lift-emptied",
                     "%",
                     1,
@@ -63,13 +63,12 @@ final class EmptiedMeasures implements Topic {
                     .worked(state.working(loading.axles().front(), lift.load(), plan.wheelbase())));
         });
         Figure most = plan.ratings().cogHeight();
-        // What is too high already is a matter of its own.
-        if (most.known() && !loading.centre().z().isAbove(most)) {
-            UsedUp.highest(loading)
-                    .ifPresent(state -> measures.add(
-                            Measure.of(COG, "vehicle", Centre.of(state.masses()).z(), most)
-                                    .worked(MassWorkings.centre(state.masses(), "height", PointMass::height))));
-        }
+        UsedUp.highest(loading)
+                // What is too high already is a matter of its own.
+                .filter(state -> most.known() && !loading.centre().z().isAbove(most))
+                .ifPresent(state -> measures.add(
+                        Measure.of(COG, "vehicle", Centre.of(state.masses()).z(), most)
+                                .worked(MassWorkings.centre(state.masses(), "height", PointMass::height))));
         // A pin ahead of the rear axle lifts nothing off the front one.
         if (!(plan.ballOverhang().value() < 0)) {
             UsedUp.heaviestBall(loading)

@@ -44,7 +44,7 @@ public final class LoadMeasures implements Topic {
             .byLoading();
     private static final MeasureKind BALL =
             number("mass.ball", "kg", 0, "load on the tow ball").signed().byLoading();
-    private static final MeasureKind FRONT_LIFT = number(
+    public static final MeasureKind FRONT_LIFT = number(
                     "mass.front-lift", "%", 1, "front axle load lost against the bare vehicle")
             .byLoading();
     private static final MeasureKind FRONT_LEAST = number(

@@ -232,6 +232,7 @@ public final class Plan {
                 made.towingStated(),
                 made.towingUnbraked(),
                 made.ball(),
+                made.ballWhenFull(),
                 made.roof(),
                 made.roofOffRoad(),
                 made.roofAtRest(),

@@ -14,6 +14,8 @@ public final class TowingMeasures extends TopicGroup {
                 new UnderTrailerMeasures(),
                 new TrailerBrakeMeasures(),
                 new TowingSpeedMeasures(),
+                new FeedAndHillMeasures(),
+                new FullBallMeasures(),
                 new LevellingMeasures());
     }
 }

@@ -49,6 +49,8 @@ class RoomTest {
             "tyres.load",
             "tyres.passenger-load",
             "tyres.wheel-load",
+            "tyres.load-emptied",
+            "tyres.wheel-load-emptied",
             "towing.trailer",
             "towing.plate",
             "towing.coupling",
@@ -334,6 +336,7 @@ class RoomTest {
                 spot.roof(),
                 Figure.missing(new Missing("", "", "a tape")),
                 Figure.missing(new Missing("", "", "a tape")),
+                Choice.missing(new Missing("", "", "the plan")),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty()));
