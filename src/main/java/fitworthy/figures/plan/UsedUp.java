@@ -69,7 +69,7 @@ public record UsedUp(List<PointMass> masses, List<PointMass> tanks, Optional<Gon
         return below.isEmpty() ? Optional.empty() : Optional.of(state);
     }
 
-    private static List<PointMass> below(UsedUp state, List<PointMass> tanks, Loading loading) {
+    private static List<PointMass> below(UsedUp state, List<PointMass> tanks) {
         Figure centre = Centre.of(state.masses).z();
         return tanks.stream().filter(tank -> !tank.height().isAtLeast(centre)).toList();
     }
