@@ -63,12 +63,13 @@ public final class EmptiedMeasures implements Topic {
                     .worked(state.working(loading.axles().front(), lift.load(), plan.wheelbase())));
         });
         Figure most = plan.ratings().cogHeight();
-        UsedUp.highest(loading)
-                // What is too high already is a matter of its own.
-                .filter(state -> most.known() && !loading.centre().z().isAbove(most))
-                .ifPresent(state -> measures.add(
-                        Measure.of(COG, "vehicle", Centre.of(state.masses()).z(), most)
-                                .worked(MassWorkings.centre(state.masses(), "height", PointMass::height))));
+        // What is too high already is a matter of its own.
+        if (most.known() && !loading.centre().z().isAbove(most)) {
+            UsedUp.highest(loading)
+                    .ifPresent(state -> measures.add(
+                            Measure.of(COG, "vehicle", Centre.of(state.masses()).z(), most)
+                                    .worked(MassWorkings.centre(state.masses(), "height", PointMass::height))));
+        }
         // A pin ahead of the rear axle lifts nothing off the front one.
         if (!(plan.ballOverhang().value() < 0)) {
             UsedUp.heaviestBall(loading)

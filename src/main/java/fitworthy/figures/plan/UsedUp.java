@@ -60,16 +60,16 @@ public record UsedUp(List<PointMass> masses, List<PointMass> tanks, Optional<Gon
     public static Optional<UsedUp> highest(Loading loading) {
         List<PointMass> tanks = tanks(loading, anywhere -> true);
         UsedUp state = of(loading, List.of(), Optional.empty());
-        List<PointMass> below = below(state, tanks, loading);
+        List<PointMass> below = below(state, tanks);
         // Each that goes lifts the centre, so that others may come to be below it.
         while (below.size() > state.tanks.size()) {
             state = of(loading, below, Optional.empty());
-            below = below(state, tanks, loading);
+            below = below(state, tanks);
         }
         return below.isEmpty() ? Optional.empty() : Optional.of(state);
     }
 
-    private static List<PointMass> below(UsedUp state, List<PointMass> tanks, Loading loading) {
+    private static List<PointMass> below(UsedUp state, List<PointMass> tanks) {
         Figure centre = Centre.of(state.masses).z();
         return tanks.stream().filter(tank -> !tank.height().isAtLeast(centre)).toList();
     }
