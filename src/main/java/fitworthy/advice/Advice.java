@@ -2,10 +2,14 @@ package fitworthy.advice;
 
 import fitworthy.book.Book;
 import fitworthy.book.Severity;
+import fitworthy.figures.Measures;
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.Loading;
 import fitworthy.quantity.Missing;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.Words;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -60,6 +64,28 @@ public record Advice(
     /** Everything that is said, the findings first. */
     public Stream<Outcome> outcomes() {
         return Stream.of(findings, notAssessed, met, held, doesNotApply).flatMap(List::stream);
+    }
+
+    /** By load case every measure that holds in it; those of which no rule asks are worked out for this alone. */
+    public Map<String, List<Measure>> measures() {
+        Map<String, List<Measure>> measures = new LinkedHashMap<>();
+        for (Loading loading : loadings) {
+            String name = loading.loadCase().name();
+            List<Measure> all = new ArrayList<>();
+            for (Object fact : facts.get(name)) {
+                if (fact instanceof Measure measure) {
+                    all.add(measure);
+                }
+            }
+            all.addAll(Measures.unasked(loading, this::isAsked));
+            measures.put(name, all);
+        }
+        return measures;
+    }
+
+    /** Whether a rule asks for a kind of measure that the loading changes. */
+    boolean isAsked(MeasureKind kind) {
+        return book.inForce(sheet).split().byLoading().looksAt(kind);
     }
 
     /** What became of each check, by its key and in that order. */

@@ -121,8 +121,10 @@ public final class Adviser {
                         cases.isEmpty() || cases.contains(loading.loadCase().name()))
                 .toList();
         List<Measure> always = Measures.of(plan);
-        List<List<Measure>> loaded = loadings.stream().map(Measures::of).toList();
         RuleSplit split = assessor.inForce().split();
+        List<List<Measure>> loaded = loadings.stream()
+                .map(loading -> Measures.asked(loading, split.byLoading()::looksAt))
+                .toList();
         RuleRun alike =
                 assessor.assess(split.byPlan(), split.byPlan().lookedAt(always), RuleRun.NOTHING, "", runs.alike());
         Map<String, List<Object>> facts = new LinkedHashMap<>();

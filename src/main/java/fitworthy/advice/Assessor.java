@@ -48,7 +48,7 @@ final class Assessor {
         this.bounds = bounds;
         this.inForce = engine.book().inForce(sheet);
         this.former = engine.book().formerIds();
-        this.recorded = new RecordedPractice(engine.book(), sheet);
+        this.recorded = RecordedPractice.of(engine.book(), sheet);
     }
 
     /** The practice values that are recorded for the sheet. */
@@ -100,7 +100,7 @@ final class Assessor {
         quiet.sort(Comparator.comparing(
                 outcome -> rules.places().get(outcome.judged().id())));
         leaveOpen(quiet, touched, earlier.quiet(), all);
-        return new RuleRun(rules, measures, touched.ids(), findings, quiet);
+        return new RuleRun(rules, byKind, touched.ids(), findings, quiet);
     }
 
     /**

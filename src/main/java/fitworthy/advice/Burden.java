@@ -4,16 +4,22 @@ import fitworthy.advice.Arrangement.Group;
 import fitworthy.advice.Outcome.Comparison;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
+import fitworthy.figures.mass.EmptiedMeasures;
 import fitworthy.figures.mass.LoadMeasures;
 import fitworthy.figures.mass.RackMeasures;
 import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.Alterations;
+import fitworthy.figures.plan.FrontLift;
+import fitworthy.figures.plan.Levelling;
 import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PointMass;
 import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.figures.plan.RackLoad;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
+import fitworthy.schema.Plausible;
 import fitworthy.sheet.Fitment.Removed;
 import fitworthy.sheet.Sheet;
 import java.util.Collection;
@@ -37,8 +43,12 @@ public final class Burden {
     /** kg that count as none. */
     private static final double NOTHING = 1e-6;
 
+    /** kg that settle something where nobody knows how much is too much. */
+    private static final double ENOUGH = 1;
+
     private static final String FRONT_AXLE = "front axle";
     private static final String REAR_AXLE = "rear axle";
+    private static final String VEHICLE = "vehicle";
 
     private final Map<String, Loading> loadings;
 
@@ -74,6 +84,72 @@ public final class Burden {
     }
 
     /**
+     * Those that put a kilogram or more on an axle, or on the vehicle as a whole, whose load is not known, in each loading in
+     * which it might pass its limit; none of any other limit.
+     */
+    Set<String> partsOfUnknownLoad(Judged judged) {
+        Measure measure = judged.measure();
+        Set<String> parts = new LinkedHashSet<>();
+        if (isOfMasses(measure)) {
+            loadings(judged.loadCase()).stream()
+                    .filter(loading -> !(mostOn(loading, measure) <= measure.getLimit()))
+                    .forEach(loading -> borne(loading, shares(loading, measure)).forEach((part, share) -> {
+                        if (share >= ENOUGH) {
+                            parts.add(part);
+                        }
+                    }));
+        }
+        return parts;
+    }
+
+    /** Whether it is what the masses of a loading put on an axle or on the vehicle, in kg. */
+    private static boolean isOfMasses(Measure measure) {
+        return measure.kind().unit().equals("kg")
+                && Set.of(FRONT_AXLE, REAR_AXLE, VEHICLE).contains(measure.getSubject())
+                && measure.kind().scope() == MeasureKind.Scope.LOADING;
+    }
+
+    /**
+     * The most that can be on it, kg, with what is not known of usual mass; infinite where nobody can say. What is used up takes
+     * nothing off then, and where all is known as planned it is the ball of which nobody knows how heavy it gets.
+     */
+    private static double mostOn(Loading loading, Measure measure) {
+        Plan plan = loading.plan();
+        boolean known = loading.axles().front().known();
+        double most = 0;
+        for (PointMass mass : loading.masses()) {
+            Figure share = on(mass, loading, measure, List.of());
+            boolean open = !mass.mass().known() || known && mass.sort() == Sort.BALL;
+            if (open || known && mass.sort() == Sort.LIQUID) {
+                Figure heaviest = open ? Figure.of(heaviest(mass.sort(), plan)) : mass.mass();
+                share = on(mass.of(heaviest), loading, measure, List.of()).most(Figure.ZERO);
+            }
+            most += share.known() ? share.value() + share.tolerance() : Double.POSITIVE_INFINITY;
+        }
+        boolean bars = measure.getSubject().equals(FRONT_AXLE) && Levelling.helpsFront(plan);
+        Figure settled = plan.stretch().most(Figure.of(most));
+        return bars || !settled.known() ? Double.POSITIVE_INFINITY : settled.value();
+    }
+
+    /** The most that such a mass usually is, kg; a load on the ball no more than is allowed there. */
+    private static double heaviest(Sort sort, Plan plan) {
+        return switch (sort) {
+            case OCCUPANT -> Plausible.PERSON.mostUsual();
+            case BALL ->
+                Stream.of(
+                                plan.ratings().ball(),
+                                plan.towBar().plate().ball(),
+                                plan.trailer().orElseThrow().coupling().ball())
+                        .filter(Figure::known)
+                        .mapToDouble(Figure::value)
+                        .min()
+                        .orElse(Plausible.BALL_LOAD.mostUsual());
+            case VEHICLE, COUNTED, REMOVED, RESIDUAL -> Double.POSITIVE_INFINITY;
+            case FITMENT, TANK, LIQUID, CARGO -> Plausible.PART_MASS.mostUsual();
+        };
+    }
+
+    /**
      * What would take load off a limit if it were left out, kg by its name, the most first: planned parts and added tanks with what
      * is in them, less what comes off for them, and cargo that is not alive. What takes off less than a kilogram is left out.
      *
@@ -105,8 +181,11 @@ public final class Burden {
             parts.add(measure.getSubject());
         }
         for (Loading loading : loadings(loadCase)) {
+            double unit = isLift(measure)
+                    ? FrontLift.of(loading, loading.masses()).bare().value()
+                    : 1;
             borne(loading, shares(loading, measure)).forEach((part, share) -> {
-                if (share >= least) {
+                if (share >= least * unit) {
                     parts.add(part);
                 }
             });
@@ -171,11 +250,19 @@ public final class Burden {
                 .sum();
     }
 
+    /** Whether it is what the front axle loses, as a share of its load, so that what is too much is off it. */
+    private static boolean isLift(Measure measure) {
+        return measure.kind() == LoadMeasures.FRONT_LIFT || measure.kind() == EmptiedMeasures.FRONT_LIFT;
+    }
+
     /** @param racks those that the measure is about; none where it is about no rack */
     private static Figure on(PointMass mass, Loading loading, Measure measure, List<RackLoad> racks) {
         // Of an axle whatever is held against its limit: as planned, or once tanks or supplies are used up.
         if (measure.getSubject().equals(FRONT_AXLE) || measure.getSubject().equals(REAR_AXLE)) {
             Figure front = mass.onFront(loading.plan().wheelbase());
+            if (isLift(measure)) {
+                return front.times(-1);
+            }
             return measure.getSubject().equals(FRONT_AXLE) ? front : mass.mass().minus(front);
         }
         boolean isElsewhere = measure.kind() == LoadMeasures.ROOF && mass.roof().is(YesNo.NO)

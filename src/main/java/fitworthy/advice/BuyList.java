@@ -23,6 +23,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Deque;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -134,6 +135,9 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
         /** What is asked of a part, whether fitment or tank. @param in what it stands in or on */
         private record Planned(String name, String in, Money price, Figure leadTime) {}
 
+        /** What is settled by other loads on the vehicle. */
+        private static final Set<Settled> BURDENS = EnumSet.of(Settled.LESS_LOAD, Settled.OTHER_PLACE);
+
         /** Where something sits. */
         private static final Pattern PLACE = Pattern.compile(".*\\.at\\.[xyz]");
 
@@ -220,7 +224,7 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
         }
 
         private void found(Group<Finding> finding) {
-            boolean burdens = finding.card().settledBy() == Settled.LESS_LOAD;
+            boolean burdens = BURDENS.contains(finding.card().settledBy());
             Collection<String> parts = burdens
                     ? burden.parts(finding)
                     : concerned.parts(finding.worst().judged());
@@ -254,13 +258,16 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
             if (!figures.isEmpty()
                     && counts(outcome.judged())
                     && outcome.judged().card().settledBy() != Settled.CORRECTION) {
-                Set<String> parts =
-                        isOfUnknownLimit(outcome) ? burden.parts(outcome.judged()) : concerned.parts(outcome.judged());
+                Set<String> parts = isOfUnknownLimit(outcome)
+                        ? burden.parts(outcome.judged())
+                        : isOfUnknownLoad(outcome)
+                                ? burden.partsOfUnknownLoad(outcome.judged())
+                                : concerned.parts(outcome.judged());
                 parts.forEach(name -> lacks(name, figures));
                 if (outcome.judged().card().severity().value().compareTo(Severity.CHANGE) <= 0) {
                     figures.forEach(figure -> partOf(figure).ifPresent(name -> lacks(name, List.of(figure))));
                 }
-                if ((parts.isEmpty() || isOfUnknownLimit(outcome))
+                if ((parts.isEmpty() || isOfUnknownLimit(outcome) || isOfUnknownLoad(outcome))
                         && outcome.judged().card().buying().of().isEmpty()
                         && concerned.comesFirst(outcome.judged())) {
                     unknown.addAll(figures);
@@ -304,11 +311,20 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
 
         /** Whether what it loads has a limit that nobody knows: nothing is added to it before. */
         private static boolean isOfUnknownLimit(Outcome outcome) {
-            Judged judged = outcome.judged();
+            return isLoadNotAssessed(outcome)
+                    && Double.isNaN(outcome.judged().measure().getLimit());
+        }
+
+        /** Whether nobody knows what is on it, but how much may be. */
+        private static boolean isOfUnknownLoad(Outcome outcome) {
+            return isLoadNotAssessed(outcome)
+                    && !Double.isNaN(outcome.judged().measure().getLimit());
+        }
+
+        private static boolean isLoadNotAssessed(Outcome outcome) {
             return outcome instanceof NotAssessed
-                    && judged.card().settledBy() == Settled.LESS_LOAD
-                    && judged.card().againstLimit()
-                    && Double.isNaN(judged.measure().getLimit());
+                    && outcome.judged().card().settledBy() == Settled.LESS_LOAD
+                    && outcome.judged().card().againstLimit();
         }
 
         /** What is taken of a choice for want of an answer, and is not in every other one. */

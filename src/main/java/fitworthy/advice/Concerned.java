@@ -3,11 +3,11 @@ package fitworthy.advice;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.book.Buying;
 import fitworthy.book.Severity;
-import fitworthy.figures.electrical.SolarMeasures;
 import fitworthy.figures.paperwork.PaperworkMeasures;
 import fitworthy.figures.plan.Alterations;
 import fitworthy.figures.plan.Alterations.Altering;
 import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.SunPower;
 import fitworthy.figures.plan.Tables;
 import fitworthy.quantity.Choice;
 import fitworthy.sheet.ElectricalDetails.SolarPanel;
@@ -60,9 +60,8 @@ final class Concerned {
                         all.add(new Named(tank.name(), "tanks", Tables.TANK, Choice.missing(null), tank.isDone())));
         byName = all.stream().collect(Collectors.groupingBy(Named::name));
         controllers = new HashMap<>();
-        plan.fitments(Fitment.Kind.SOLAR_PANEL)
-                .forEach(panel -> SolarMeasures.controller(plan, (SolarPanel) panel.details())
-                        .ifPresent(controller -> controllers.put(panel.name(), controller.name())));
+        plan.fitments(Fitment.Kind.SOLAR_PANEL).forEach(panel -> SunPower.controller(plan, (SolarPanel) panel.details())
+                .ifPresent(controller -> controllers.put(panel.name(), controller.name())));
         altering = Alterations.altering(plan).stream()
                 .collect(Collectors.toMap(Altering::name, Altering::makes, (one, other) -> one));
     }

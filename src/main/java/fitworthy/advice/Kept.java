@@ -47,7 +47,7 @@ final class Kept {
             touched = rules;
             return;
         }
-        touched = rules.touched(changed(byKind(before.measures()), byKind), advice);
+        touched = rules.touched(changed(before.measures(), byKind), advice);
         for (Finding finding : before.findings()) {
             if (!isTouched(finding)) {
                 Judged judged = now(finding.judged());

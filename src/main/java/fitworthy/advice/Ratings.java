@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -27,12 +28,19 @@ import java.util.stream.Stream;
  *     is surely passed elsewhere, only if it may be kept here
  * @param least the one of which least is left, in that loading; nothing where none could be checked
  * @param unchecked what could not be checked of them, in every loading
+ * @param later what passes, or keeps by less than can be known, a limit of the vehicle once things are used up on the way, in
+ *     the loading that is worst for it
  */
 public record Ratings(
-        List<Assessed> assessed, List<Assessed> close, Optional<Assessed> least, List<NotAssessed> unchecked) {
+        List<Assessed> assessed,
+        List<Assessed> close,
+        Optional<Assessed> least,
+        List<NotAssessed> unchecked,
+        List<Assessed> later) {
 
     private static final Set<String> TOPICS = Set.of("mass", "towing", "tyres");
     private static final Set<String> UNITS = Set.of("kg", "kN");
+    private static final Pattern ON_THE_WAY = Pattern.compile("(used up|run out)$");
 
     /** Those of a sheet. */
     public static Ratings of(Advice advice) {
@@ -57,7 +65,24 @@ public record Ratings(
                 all.stream().min(Comparator.comparingDouble(Ratings::margin)),
                 advice.notAssessed().stream()
                         .filter(outcome -> isRating(advice, outcome))
-                        .toList());
+                        .toList(),
+                later(advice));
+    }
+
+    private static List<Assessed> later(Advice advice) {
+        Map<Check, Assessed> worst = new LinkedHashMap<>();
+        advice.findings().stream()
+                .filter(finding -> finding.judged().card().againstLimit()
+                        && ON_THE_WAY
+                                .matcher(finding.judged().measure().kind().state())
+                                .find()
+                        && UNITS.contains(finding.judged().measure().kind().unit())
+                        && finding.comparison()
+                                .filter(compared -> compared.margin() < 0 || compared.uncertain())
+                                .isPresent())
+                .sorted(Comparator.comparing(Ratings::compared, Comparison.WORST_FIRST))
+                .forEach(finding -> worst.putIfAbsent(finding.check(), finding));
+        return List.copyOf(worst.values());
     }
 
     /** How many ratings could not be checked. */

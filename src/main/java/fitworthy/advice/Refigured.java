@@ -22,17 +22,30 @@ final class Refigured {
         }
     }
 
-    /** Every measure of a sheet, in the region, on the day and in the load cases of an advice. */
+    /** The measures of a sheet that rules ask for, in the region, on the day and in the load cases of an advice. */
     static Map<Key, Measure> of(Advice advice, Sheet sheet) {
-        Plan plan =
-                new Plan(sheet, advice.book().tables(), new RecordedPractice(advice.book(), advice.sheet())::figure);
+        Plan plan = plan(advice, sheet);
+        return byKey(Stream.concat(
+                Measures.of(plan).stream(),
+                loadings(advice, plan).flatMap(loading -> Measures.asked(loading, advice::isAsked).stream())));
+    }
+
+    /** The load cases of an advice as they would be on another sheet. */
+    static Stream<Loading> loadings(Advice advice, Sheet sheet) {
+        return loadings(advice, plan(advice, sheet));
+    }
+
+    static Map<Key, Measure> byKey(Stream<Measure> measures) {
+        return measures.collect(Collectors.toMap(Key::of, measure -> measure, (one, other) -> one));
+    }
+
+    private static Plan plan(Advice advice, Sheet sheet) {
+        return new Plan(sheet, advice.book().tables(), RecordedPractice.of(advice.book(), advice.sheet())::figure);
+    }
+
+    private static Stream<Loading> loadings(Advice advice, Plan plan) {
         Set<String> looked = advice.facts().keySet();
-        return Stream.concat(
-                        Measures.of(plan).stream(),
-                        Loading.all(plan).stream()
-                                .filter(loading ->
-                                        looked.contains(loading.loadCase().name()))
-                                .flatMap(loading -> Measures.of(loading).stream()))
-                .collect(Collectors.toMap(Key::of, measure -> measure, (one, other) -> one));
+        return Loading.all(plan).stream()
+                .filter(loading -> looked.contains(loading.loadCase().name()));
     }
 }

@@ -13,7 +13,7 @@ import fitworthy.sheet.Guesses;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What each loading leaves: for a heavier trailer, for people and cargo, in the tanks, and how far the fuel then goes. Each
@@ -70,30 +70,43 @@ public record RoomLeft(List<InLoading> loadings) {
 
     /** That of an advice. */
     public static RoomLeft of(Advice advice) {
-        Reader reader = new Reader(advice);
-        return new RoomLeft(advice.loadings().stream().map(reader::read).toList());
+        List<Left> left = advice.loadings().stream().map(Left::of).toList();
+        Reader reader = new Reader(advice, left);
+        return new RoomLeft(left.stream().map(reader::read).toList());
     }
 
-    /** Finds the measures of an advice, and what they are without guesses. */
+    /** What a loading leaves, as it is worked out. */
+    private record Left(Loading loading, Room room) {
+
+        static Left of(Loading loading) {
+            return new Left(loading, Room.of(loading));
+        }
+
+        Stream<Measure> measures() {
+            return RoomMeasures.of(loading, room).stream()
+                    .map(measure -> measure.in(loading.loadCase().name()));
+        }
+    }
+
+    /** Finds what is left as measures, and what these are without guesses. */
     private static final class Reader {
 
         private final Map<Refigured.Key, Measure> measures;
         private final Map<Refigured.Key, Measure> sure;
 
-        Reader(Advice advice) {
-            this.measures = advice.facts().values().stream()
-                    .flatMap(List::stream)
-                    .filter(Measure.class::isInstance)
-                    .map(Measure.class::cast)
-                    .collect(Collectors.toMap(Refigured.Key::of, measure -> measure, (one, other) -> one));
+        Reader(Advice advice, List<Left> left) {
+            this.measures = Refigured.byKey(left.stream().flatMap(Left::measures));
             this.sure = Guesses.of(advice.sheet()).isEmpty()
                     ? measures
-                    : Refigured.of(advice, Guesses.leftOut(advice.sheet(), guess -> true));
+                    : Refigured.byKey(Refigured.loadings(advice, Guesses.leftOut(advice.sheet(), guess -> true))
+                            .map(Left::of)
+                            .flatMap(Left::measures));
         }
 
-        InLoading read(Loading loading) {
+        InLoading read(Left left) {
+            Loading loading = left.loading();
+            Room room = left.room();
             String name = loading.loadCase().name();
-            Room room = Room.of(loading);
             return new InLoading(
                     name,
                     loading.towing(),

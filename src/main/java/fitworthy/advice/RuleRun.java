@@ -3,8 +3,10 @@ package fitworthy.advice;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.book.RuleSplit.RuleSet;
 import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
 import fitworthy.rules.Advised;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -16,10 +18,15 @@ import java.util.Set;
  * @param findings of those that fired
  * @param quiet of those that did not; a card called met here is so as far as its own rule goes
  */
-record RuleRun(RuleSet rules, List<Measure> measures, Set<String> run, List<Finding> findings, List<Outcome> quiet) {
+record RuleRun(
+        RuleSet rules,
+        Map<MeasureKind, List<Measure>> measures,
+        Set<String> run,
+        List<Finding> findings,
+        List<Outcome> quiet) {
 
     /** Nothing, where no rule ran. */
-    static final RuleRun NOTHING = new RuleRun(RuleSet.NONE, List.of(), Set.of(), List.of(), List.of());
+    static final RuleRun NOTHING = new RuleRun(RuleSet.NONE, Map.of(), Set.of(), List.of(), List.of());
 
     /** What rules that run later may build on. */
     List<Advised> advised() {

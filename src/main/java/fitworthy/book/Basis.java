@@ -1,5 +1,7 @@
 package fitworthy.book;
 
+import fitworthy.schema.ChoiceWords.NotOffered;
+
 /** How good the evidence for a value or a rule is, best first. */
 public enum Basis {
     PUBLISHED("published text"),
@@ -8,8 +10,10 @@ public enum Basis {
     COMMON_PRACTICE("common practice of the trade"),
     MEMORY("from memory, not checked"),
     /** Never in a book: what a rule of law rests on where none of its texts is of the country. */
+    @NotOffered
     ELSEWHERE("texts of other countries alone"),
     /** Never in a book: a value that a house sets over it. */
+    @NotOffered
     HOUSE("set by the shop");
 
     private final String words;

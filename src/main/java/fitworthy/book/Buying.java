@@ -8,7 +8,8 @@ import java.util.List;
 public record Buying(
         @Field(
                         "what settles it: another-choice of the part, an answer or approval, a correction of the sheet, less-load"
-                                + " where parts are only one of the loads, or work, for which nothing waits; where left out"
+                                + " where parts are only one of the loads, other-place where they weigh in the wrong one, or work,"
+                                + " for which nothing waits; where left out"
                                 + " another-choice for a stop or a change, an answer for a confirm")
                 Choice<Settled> settledBy,
         @Field(
@@ -18,7 +19,7 @@ public record Buying(
                 List<String> of,
         @Field(
                         value =
-                                "what they wait for and who gives it, where an answer or a correction settles it; the title where left out",
+                                "what they wait for and who gives it, where an answer, a correction or another place settles it; the title where left out",
                         example = "its maker's statement that it suits this vehicle")
                 String waitFor,
         @Field(
@@ -38,6 +39,8 @@ public record Buying(
         CORRECTION,
         /** Less on the vehicle, of which the part is one. */
         LESS_LOAD,
+        /** Load elsewhere on the vehicle, of which the part is one. */
+        OTHER_PLACE,
         /** A job, an adjustment or a further part: what is planned can be bought. */
         WORK
     }

@@ -88,7 +88,12 @@ final class CardWords {
         NodePath path = NodePath.of("buying");
         placeholders(id, card, path.to("wait-for"), card.buying().waitFor());
         placeholders(id, card, path.to("instead"), card.buying().instead());
-        idle(id, card, "wait-for", card.buying().waitFor(), EnumSet.of(Settled.ANSWER, Settled.CORRECTION));
+        idle(
+                id,
+                card,
+                "wait-for",
+                card.buying().waitFor(),
+                EnumSet.of(Settled.ANSWER, Settled.CORRECTION, Settled.OTHER_PLACE));
         idle(id, card, "instead", card.buying().instead(), EnumSet.of(Settled.ANOTHER_CHOICE));
         Set<String> kinds = new TreeSet<>(ChoiceWords.of(Fitment.Kind.class));
         kinds.add(Tables.TANK);

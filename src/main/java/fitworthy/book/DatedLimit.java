@@ -5,10 +5,12 @@ import fitworthy.quantity.Dimension;
 import fitworthy.quantity.QuantityText;
 import fitworthy.schema.Field;
 import fitworthy.schema.Plausible;
+import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** A practice value by region and date, as practice.yaml holds it. Its id is the key it stands under. */
@@ -90,6 +92,17 @@ public record DatedLimit(
         public String passage() {
             return quote.isEmpty() ? "" : "; " + clause + ": \"" + quote + "\"";
         }
+    }
+
+    /** Examples for a message that fit the unit of an entry; none for a group within it. */
+    public static Map<String, String> examples(Node.Mapping group) {
+        if (group.get("values") == null) {
+            return Map.of();
+        }
+        String unit = group.get("unit") instanceof Node.Scalar written ? written.text() : "";
+        return Optional.ofNullable(Dimension.ofUnit(unit))
+                .map(dimension -> Map.of("value", dimension.example()))
+                .orElse(Map.of());
     }
 
     /** One of the values in the unit used inside. @param value as it is written, checked before */

@@ -3,6 +3,7 @@ package fitworthy.book;
 import fitworthy.source.NodePath;
 import fitworthy.source.Words;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** What every dated value of a book and every card must hold to: a region that there is, a grade, and its sources. */
 final class Grounds {
@@ -41,6 +42,13 @@ final class Grounds {
                     "is called " + Words.hyphenated(basis.name()) + " but cites no source",
                     "sources: [an id of sources.yaml], or another basis");
         }
+        if (basis == Basis.PUBLISHED && !cited.isEmpty() && cited.stream().noneMatch(this::mayBearOut)) {
+            told.fault(
+                    NodePath.of("sources"),
+                    "is called published but cites only what tells of a text: "
+                            + cited.stream().map(this::kind).distinct().collect(Collectors.joining(", ")),
+                    "basis: published-secondhand; or cite the text itself, of kind law, standard, guidance, maker or textbook");
+        }
         for (int i = 0; i < cited.size(); i++) {
             if (parts.lackSource(cited.get(i))) {
                 told.fault(
@@ -50,5 +58,15 @@ final class Grounds {
                         "an entry '" + cited.get(i) + ":' in sources.yaml");
             }
         }
+    }
+
+    /** What cannot be read, or is not there, is told of by itself. */
+    private boolean mayBearOut(String id) {
+        Source source = parts.sources().get(id);
+        return source == null || !source.kind().known() || source.kind().value().bearsOut();
+    }
+
+    private String kind(String id) {
+        return Words.hyphenated(parts.sources().get(id).kind().value().name());
     }
 }

@@ -76,7 +76,8 @@ public final class HouseReader {
      */
     public static House read(Node.Mapping root, String file, String text, Book book, List<Fault> faults)
             throws FaultsException {
-        HouseReader reader = new HouseReader(book, Binder.bind(House.Page.class, root, faults), faults);
+        HouseReader reader = new HouseReader(
+                book, Binder.bind(House.Page.class, root, group -> examples(book, group), faults), faults);
         Map<String, House.SetSeverity> severities = reader.severities();
         Map<Integer, House.Value> sound = reader.values();
         sound.values()
@@ -169,6 +170,16 @@ public final class HouseReader {
         problem.ifPresent(
                 words -> fault(words, "value: " + example(value, dimension), path("values", number, "value")));
         return problem.isEmpty();
+    }
+
+    /** An example that fits the practice value which an item of the page sets. */
+    private static Map<String, String> examples(Book book, Node.Mapping group) {
+        return group.get("practice") instanceof Node.Scalar id
+                        && book.practice().containsKey(id.text())
+                ? Map.of(
+                        "value",
+                        Dimension.ofUnit(book.practice().get(id.text()).unit()).example())
+                : Map.of();
     }
 
     /** What the book has there, so that nobody who copies an example loosens anything by it. */

@@ -80,9 +80,12 @@ public record RuleSplit(RuleSet byPlan, RuleSet byLoading) {
 
         /** Of some measures those that what becomes of any of these rules may hang on. */
         public List<Measure> lookedAt(List<Measure> all) {
-            return all.stream()
-                    .filter(measure -> byKind.containsKey(measure.kind()))
-                    .toList();
+            return all.stream().filter(measure -> looksAt(measure.kind())).toList();
+        }
+
+        /** Whether what becomes of any of these rules may hang on measures of a kind. */
+        public boolean looksAt(MeasureKind kind) {
+            return byKind.containsKey(kind);
         }
 
         public Set<String> ids() {

@@ -1,8 +1,10 @@
 package fitworthy.book;
 
+import fitworthy.quantity.Choice;
 import fitworthy.schema.Field;
 import fitworthy.schema.Plausible;
 import java.time.LocalDate;
+import java.util.Locale;
 
 /** A text that cards and practice values cite. Its id is the key it stands under. */
 public record Source(
@@ -11,6 +13,11 @@ public record Source(
                         needed = true,
                         example = "Light vehicle mass re-rating, South Australia")
                 String title,
+        @Field(
+                        value =
+                                "what kind of text it is that was seen; a quotation is what quotes it, a copy what was copied",
+                        needed = true)
+                Choice<Kind> kind,
         @Field(value = "where it can be read; left out for a text cited from memory", example = "https://example.org")
                 String link,
         @Field(value = "what was seen of it", needed = true, example = "read in full") String seen,
@@ -22,4 +29,38 @@ public record Source(
                                         + " checked",
                         example = "2027-11-25",
                         within = Plausible.DAY)
-                LocalDate review) {}
+                LocalDate review) {
+
+    /** What kind of text it is, and what was seen of it. */
+    public String account() {
+        return kind.value().name().toLowerCase(Locale.ROOT) + ": " + seen;
+    }
+
+    /** Kinds of text, those first that can bear out a value called published. */
+    public enum Kind {
+        /** An act, a regulation or a rule with the force of law. */
+        LAW,
+        STANDARD,
+        /** What an authority says of the law, or how it inspects. */
+        GUIDANCE,
+        /** What the maker of a vehicle, part or tool says of it. */
+        MAKER,
+        /** A textbook, or a test that was written up. */
+        TEXTBOOK,
+        /** A shop, a trade body, a club or a training. */
+        TRADE,
+        /** A magazine, a newspaper, an encyclopedia or a page of somebody's own. */
+        PRESS,
+        FORUM;
+
+        /** Whether it comes from a legislator, a standards body or an authority. */
+        public boolean isOfficial() {
+            return compareTo(GUIDANCE) <= 0;
+        }
+
+        /** Whether it speaks for itself, and does not merely tell what another text says. */
+        boolean bearsOut() {
+            return compareTo(TEXTBOOK) <= 0;
+        }
+    }
+}

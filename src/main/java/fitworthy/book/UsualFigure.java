@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -101,5 +102,16 @@ public record UsualFigure(
     /** The way to one of the values in its entry. @param index counted from zero */
     public static NodePath path(int index) {
         return DatedLimit.path(index);
+    }
+
+    /** Examples for a message that fit the field that an entry is of, whichever group of the entry is read. */
+    public static Map<String, String> examples(String id) {
+        UsualField of = UsualField.of(id);
+        return of.schema()
+                .map(field ->
+                        of.kind().map(kind -> kind.examples().get(field.name())).orElse(field.example()))
+                .filter(example -> !example.isEmpty())
+                .map(example -> Map.of("value", example))
+                .orElse(Map.of());
     }
 }

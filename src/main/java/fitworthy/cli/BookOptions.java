@@ -1,8 +1,8 @@
 package fitworthy.cli;
 
 import fitworthy.engine.BookLoader;
+import fitworthy.engine.FolderReview;
 import fitworthy.engine.RuleEngine;
-import fitworthy.proof.FolderReview;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import java.nio.file.Path;
@@ -26,7 +26,7 @@ final class BookOptions {
         RuleEngine engine = toProve(around);
         if (rules != null) {
             List<Fault> strays = new ArrayList<>();
-            FolderReview.look(rules, engine.book(), strays);
+            FolderReview.look(rules, strays);
             strays.forEach(stray -> around.err().println(stray.place() + ": " + stray.problem()));
             around.err().flush();
         }

@@ -17,6 +17,7 @@ final class Assets implements Routes {
     private static final String OWN = "/fitworthy/counter/";
     private static final Map<String, String> FILES = Map.ofEntries(
             Map.entry("htmx.js", HTMX),
+            Map.entry("typed.js", OWN + "typed.js"),
             Map.entry("panes.js", OWN + "panes.js"),
             Map.entry("counter.js", OWN + "counter.js"),
             Map.entry("plan.js", OWN + "plan.js"),

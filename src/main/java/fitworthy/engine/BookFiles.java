@@ -16,6 +16,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
 
 /** The files of a rule book: their text, counted into the book's hash, and the entries that it holds. */
 final class BookFiles {
@@ -39,6 +41,16 @@ final class BookFiles {
 
     /** The entries of a page that nothing is wrong with; of what else stands there it takes note. */
     <R extends Record> Map<String, Bound<R>> sound(Path file, Class<R> type, Unread unread) {
+        return sound(file, type, (id, group) -> Map.of(), unread);
+    }
+
+    /**
+     * The same with examples of its own in messages.
+     *
+     * @param fitting examples by field for a group of an entry, by its id
+     */
+    <R extends Record> Map<String, Bound<R>> sound(
+            Path file, Class<R> type, BiFunction<String, Node.Mapping, Map<String, String>> fitting, Unread unread) {
         int before = faults.size();
         Node.Mapping root = read(file);
         if (root == null || faults.size() > before) {
@@ -48,7 +60,7 @@ final class BookFiles {
         if (root != null) {
             root.entries().forEach((id, entry) -> {
                 int told = faults.size();
-                Optional<Bound<R>> bound = entry(type, id, entry);
+                Optional<Bound<R>> bound = entry(type, id, entry, group -> fitting.apply(id, group));
                 if (bound.isPresent() && faults.size() == told) {
                     entries.put(id, bound.get());
                 } else {
@@ -63,15 +75,16 @@ final class BookFiles {
     Map<String, Region> regions(Node node) {
         Map<String, Region> regions = new LinkedHashMap<>();
         if (node instanceof Node.Mapping mapping) {
-            mapping.entries().forEach((id, entry) -> entry(Region.class, id, entry)
+            mapping.entries().forEach((id, entry) -> entry(Region.class, id, entry, group -> Map.of())
                     .ifPresent(bound -> regions.put(id, bound.record())));
         }
         return regions;
     }
 
-    private <R extends Record> Optional<Bound<R>> entry(Class<R> type, String id, Node.Entry entry) {
+    private <R extends Record> Optional<Bound<R>> entry(
+            Class<R> type, String id, Node.Entry entry, Function<Node.Mapping, Map<String, String>> fitting) {
         if (entry.value() instanceof Node.Mapping) {
-            return Optional.of(Binder.bind(type, id, entry, faults));
+            return Optional.of(Binder.bind(type, id, entry, fitting, faults));
         }
         faults.add(new Fault(
                 entry.place(),

@@ -18,7 +18,6 @@ import fitworthy.book.UsualPlace;
 import fitworthy.book.UsualPlaces;
 import fitworthy.figures.Measures;
 import fitworthy.figures.plan.Tables;
-import fitworthy.figures.room.RoomMeasures;
 import fitworthy.rules.RuleParser;
 import fitworthy.rules.RuleText;
 import fitworthy.schema.Binder;
@@ -38,18 +37,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.kie.api.runtime.KieSessionsPool;
 
 /** Reads a rules folder, checks its contract and compiles its rules, or says everything that is wrong with it. */
 public final class BookLoader {
-
-    /** Folders of a book that hold no rules. */
-    private static final Set<String> NO_TOPIC = Set.of("tables", UsualFigures.FOLDER, RoomMeasures.TOPIC);
 
     private final Path folder;
     private final CacheFolder cached;
@@ -58,6 +54,8 @@ public final class BookLoader {
     private final BookPageCache pages;
     private final BookFiles files;
     private final CompletableFuture<Optional<RuleCache.Loaded>> keptRules;
+    /** Whether a page stands under a name by which nothing reads it. */
+    private boolean misnamed;
 
     private BookLoader(Path folder, Path cacheFolder) {
         this.folder = folder;
@@ -98,19 +96,21 @@ public final class BookLoader {
      * @throws FaultsException with every fault found; there is no half-loaded book
      */
     public RuleEngine finish(Consumer<String> progress) throws FaultsException {
-        if (!Files.exists(folder.resolve("book.yaml"))) {
+        Path coverFile = folder.resolve(FolderReview.COVER);
+        if (!Files.exists(coverFile)) {
             faults.add(new Fault(
                     Place.of(folder.toString()),
                     "",
                     "there is no book.yaml in this folder",
-                    "name the rules folder: --rules rules"));
+                    FolderReview.meant(coverFile)
+                            .map(file -> "call " + file.getFileName() + " " + FolderReview.COVER)
+                            .orElse("name the rules folder: --rules rules")));
             throw new FaultsException(faults);
         }
         if (!Adding.check(folder, faults)) {
             throw new FaultsException(faults);
         }
         Unread unread = new Unread();
-        Path coverFile = folder.resolve("book.yaml");
         Node.Mapping root = files.read(coverFile);
         if (root != null && !(root.get("regions") instanceof Node.Mapping)) {
             faults.add(new Fault(root.place(), "regions", "is missing", "regions: {any: {name: Anywhere}}"));
@@ -147,7 +147,8 @@ public final class BookLoader {
             new BookChecks(parts, faults).check();
             new UsualChecks(parts, places.ways(), faults).check();
         }
-        if (!faults.isEmpty()) {
+        if (!faults.isEmpty() || misnamed) {
+            FolderReview.look(folder, faults);
             throw new FaultsException(faults);
         }
         cached.refused().ifPresent(progress);
@@ -201,7 +202,7 @@ public final class BookLoader {
     private static List<Path> topics(Path folder, List<Fault> faults) {
         try (Stream<Path> all = Files.list(folder)) {
             return all.filter(Files::isDirectory)
-                    .filter(topic -> !NO_TOPIC.contains(topic.getFileName().toString()))
+                    .filter(FolderReview::isTopic)
                     .sorted()
                     .toList();
         } catch (IOException e) {
@@ -222,15 +223,28 @@ public final class BookLoader {
     private void usual(BookParts parts) {
         for (String page : UsualFigures.PAGES) {
             Path file = folder.resolve(UsualFigures.FOLDER).resolve(page);
-            if (Files.exists(file)) {
-                files.sound(file, UsualFigure.class, parts.unread()).forEach((id, bound) -> {
-                    Bound<UsualFigure> first = parts.usual().putIfAbsent(id, bound);
-                    if (first != null) {
-                        twice(id, bound.places().beginning(), first.places());
-                    }
-                });
+            if (exists(file, parts.unread())) {
+                files.sound(file, UsualFigure.class, (id, group) -> UsualFigure.examples(id), parts.unread())
+                        .forEach((id, bound) -> {
+                            Bound<UsualFigure> first = parts.usual().putIfAbsent(id, bound);
+                            if (first != null) {
+                                twice(id, bound.places().beginning(), first.places());
+                            }
+                        });
             }
         }
+    }
+
+    /** Whether a page is there that a book may do without; under another name it is a fault, told with all that is stray. */
+    private boolean exists(Path page, Unread unread) {
+        if (Files.exists(page)) {
+            return true;
+        }
+        if (FolderReview.meant(page).isPresent()) {
+            misnamed = true;
+            unread.file(page);
+        }
+        return false;
     }
 
     private void twice(String id, Place place, Located first) {
@@ -240,7 +254,7 @@ public final class BookLoader {
 
     /** The places in words; a book may do without. */
     private UsualPlaces places(Path file, BookParts parts) {
-        return Files.exists(file)
+        return exists(file, parts.unread())
                 ? UsualPlaces.of(files.sound(file, UsualPlace.class, parts.unread()), parts, faults)
                 : UsualPlaces.NONE;
     }
@@ -253,15 +267,21 @@ public final class BookLoader {
         } else {
             texts.put(files.name(drl), text.text());
         }
-        collect(topic.resolve("cards.yaml"), Card.class, parts.cards(), parts);
-        if (Files.exists(topic.resolve("practice.yaml"))) {
-            collect(topic.resolve("practice.yaml"), DatedLimit.class, parts.practice(), parts);
+        collect(topic.resolve("cards.yaml"), Card.class, (id, group) -> Map.of(), parts.cards(), parts);
+        Path practice = topic.resolve("practice.yaml");
+        if (exists(practice, parts.unread())) {
+            collect(practice, DatedLimit.class, (id, group) -> DatedLimit.examples(group), parts.practice(), parts);
         }
     }
 
-    private <R extends Record> void collect(Path file, Class<R> type, Map<String, R> into, BookParts parts) {
+    private <R extends Record> void collect(
+            Path file,
+            Class<R> type,
+            BiFunction<String, Node.Mapping, Map<String, String>> fitting,
+            Map<String, R> into,
+            BookParts parts) {
         String topic = file.getParent().getFileName().toString();
-        files.sound(file, type, parts.unread()).forEach((id, bound) -> {
+        files.sound(file, type, fitting, parts.unread()).forEach((id, bound) -> {
             Place place = bound.places().beginning();
             if (!id.startsWith(topic + ".")) {
                 faults.add(new Fault(place, id, "does not begin with its topic", topic + "." + id));

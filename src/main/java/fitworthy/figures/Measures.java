@@ -28,6 +28,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 
 /** Every question that can be asked of a plan. A new topic is added to the list here. */
 public final class Measures {
@@ -69,8 +70,26 @@ public final class Measures {
 
     /** What holds in one load case. */
     public static List<Measure> of(Loading loading) {
+        return of(loading, kinds -> true);
+    }
+
+    /** The same of the topics of which something is asked. */
+    public static List<Measure> asked(Loading loading, Predicate<MeasureKind> asked) {
+        return of(loading, kinds -> kinds.stream().anyMatch(asked));
+    }
+
+    /** The same of all other topics. */
+    public static List<Measure> unasked(Loading loading, Predicate<MeasureKind> asked) {
+        return of(loading, kinds -> kinds.stream().noneMatch(asked));
+    }
+
+    private static List<Measure> of(Loading loading, Predicate<List<MeasureKind>> wanted) {
         List<Measure> measures = new ArrayList<>();
-        TOPICS.forEach(topic -> topic.loading(loading, measures));
+        for (Topic topic : TOPICS) {
+            if (wanted.test(topic.kinds())) {
+                topic.loading(loading, measures);
+            }
+        }
         return checked(measures, Scope.LOADING).stream()
                 .map(measure -> measure.in(loading.loadCase().name()))
                 .toList();

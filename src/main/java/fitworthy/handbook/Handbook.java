@@ -293,7 +293,7 @@ public final class Handbook {
                         id,
                         book.sources().get(id).title(),
                         book.sources().get(id).link(),
-                        book.sources().get(id).seen()))
+                        book.sources().get(id).account()))
                 .toList();
     }
 

@@ -107,7 +107,7 @@ public final class HandbookPrintout {
     /** What holds of a practice value. @param of the region that it was recorded for */
     private record Held(String id, String value, String of) {}
 
-    private record WrittenSource(String id, String title, String link, String seen) {}
+    private record WrittenSource(String id, String title, String kind, String link, String seen) {}
 
     private final References references;
     private final Book book;
@@ -227,6 +227,7 @@ public final class HandbookPrintout {
 
     private WrittenSource source(String id) {
         Source source = book.sources().get(id);
-        return new WrittenSource(id, source.title(), source.link(), source.seen());
+        return new WrittenSource(
+                id, source.title(), Words.hyphenated(source.kind().value().name()), source.link(), source.seen());
     }
 }

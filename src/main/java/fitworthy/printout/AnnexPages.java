@@ -3,6 +3,7 @@ package fitworthy.printout;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.book.Basis;
+import fitworthy.book.Severity;
 import fitworthy.book.Source;
 import fitworthy.document.Depth;
 import fitworthy.document.Paper;
@@ -22,6 +23,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -101,7 +103,7 @@ final class AnnexPages {
         List<Cited> cited = new ArrayList<>();
         ids.forEach(id -> {
             Source source = advice.book().sources().get(id);
-            cited.add(new Cited(id, source.title(), source.link(), source.seen()));
+            cited.add(new Cited(id, source.title(), source.link(), source.account()));
         });
         return cited;
     }
@@ -117,6 +119,7 @@ final class AnnexPages {
                 "Dates of the order of work are the earliest; of holidays only 25 December and 1 January are known."));
         if (readers == Readers.CUSTOMER) {
             points.add(0, LoadedVerdict.RATINGS);
+            official(advice).ifPresent(points::add);
         }
         points.add("How good the evidence is stands with every finding "
                 + (readers.hasAnnex() ? "in full" : "in the full print") + ", from best to weakest: "
@@ -125,6 +128,24 @@ final class AnnexPages {
                 new Points(points),
                 new Notice(advice.book().smallPrint(advice.sheet().region())),
                 new Facts(madeFrom(advice, imprint)));
+    }
+
+    /** Without addresses, and without what only tells of a text: a customer is to know the text, and whom to ask for it. */
+    private static Optional<String> official(Advice advice) {
+        String titles = advice.findings().stream()
+                .filter(finding -> finding.judged().card().severity().value().compareTo(Severity.CHANGE) <= 0)
+                .flatMap(finding -> finding.practice().stream())
+                .flatMap(value -> value.entry().sources().stream())
+                .map(id -> advice.book().sources().get(id))
+                .filter(source -> source.kind().value().isOfficial())
+                .map(Source::title)
+                .distinct()
+                .sorted()
+                .collect(Collectors.joining("; "));
+        return titles.isEmpty()
+                ? Optional.empty()
+                : Optional.of("Texts of law, standards and authorities with the limits of its stops and changes: "
+                        + titles + ".");
     }
 
     private static List<Particular> madeFrom(Advice advice, Imprint imprint) {

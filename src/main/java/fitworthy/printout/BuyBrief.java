@@ -6,6 +6,7 @@ import fitworthy.advice.BuyList.Decision;
 import fitworthy.advice.BuyList.Part;
 import fitworthy.advice.Costs;
 import fitworthy.document.Page;
+import fitworthy.printout.words.BuyWords;
 import fitworthy.source.Words;
 import java.util.List;
 import java.util.Locale;
@@ -34,7 +35,9 @@ final class BuyBrief {
         if (!list.parts().isEmpty()) {
             List<Part> now = list.parts(Decision.ORDER_NOW);
             line(page, "Order now", now.isEmpty() ? "nothing" : names(now));
-            others(page, "Wait", list.parts(Decision.WAIT));
+            List<Part> waiting = list.parts(Decision.WAIT);
+            others(page, "Wait", waiting);
+            unruled(page, waiting);
             others(page, "Not as planned", list.parts(Decision.NOT_AS_PLANNED));
         }
         if (!costs.isEmpty()) {
@@ -53,6 +56,18 @@ final class BuyBrief {
     private static void others(Page page, String label, List<Part> parts) {
         if (!parts.isEmpty()) {
             line(page, label, names(parts));
+        }
+    }
+
+    /** What the book lacks is no finding above, so that nobody would see why a part waits. */
+    private static void unruled(Page page, List<Part> waiting) {
+        List<Part> parts = waiting.stream().filter(BuyWords::waitsForBook).toList();
+        if (!parts.isEmpty()) {
+            line(
+                    page,
+                    "Ask first",
+                    "the authority, " + BuyWords.unruled(parts)
+                            + (parts.size() == waiting.size() ? "" : " (for " + names(parts) + ")"));
         }
     }
 

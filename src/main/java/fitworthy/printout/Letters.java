@@ -6,7 +6,10 @@ import fitworthy.advice.Burden;
 import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Ratings;
 import fitworthy.advice.UntilApproved;
+import fitworthy.book.Basis;
+import fitworthy.book.DatedLimit;
 import fitworthy.book.Party;
+import fitworthy.book.Practice;
 import fitworthy.document.Report;
 import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Paragraph;
@@ -71,6 +74,9 @@ public final class Letters {
             Party.AUTHORITY,
             Party.INSURER,
             Party.POLICE);
+    /** Who goes by the law's text. */
+    private static final Set<Party> KNOW_LAW = Set.of(Party.ENGINEER, Party.LOW_VOLUME_CERTIFIER, Party.AUTHORITY);
+
     /** Who does not look at what the trade compares. */
     private static final Set<Party> NO_FIGURES =
             Set.of(Party.CUSTOMER, Party.INSURER, Party.POLICE, Party.WEIGHBRIDGE, Party.ROUTE);
@@ -443,7 +449,24 @@ public final class Letters {
         }
         return first.what().isEmpty()
                 ? "What you advise on this: " + found + ". What we have in mind: " + first.remedy()
-                : end(first.what()) + " Why we ask: " + found + ".";
+                : end(first.what()) + " Why we ask: " + found + "." + secondHand(party, points);
+    }
+
+    /** The limits that nobody read in the text itself; who goes by it is asked for its place. */
+    private static String secondHand(Party party, List<Point> points) {
+        String values = points.stream()
+                .flatMap(point -> point.finding().worst().practice().stream())
+                .map(Practice::entry)
+                .filter(value -> !value.none()
+                        && (value.basis().is(Basis.PUBLISHED_SECONDHAND)
+                                || value.basis().is(Basis.MEMORY)))
+                .map(DatedLimit.Value::value)
+                .distinct()
+                .collect(Collectors.joining(", "));
+        return values.isEmpty() || !KNOW_LAW.contains(party)
+                ? ""
+                : " We know this limit at second hand alone (" + values
+                        + "): please name the text and the clause that holds, and what it says.";
     }
 
     private static String end(String text) {

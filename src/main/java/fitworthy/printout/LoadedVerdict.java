@@ -166,6 +166,21 @@ public final class LoadedVerdict {
                         ? ""
                         : "; too close to call: "
                                 + close.stream().map(RatingWords::name).collect(Collectors.joining(", ")))
-                + "." + UntilApprovedWords.untilThen(advice);
+                + "." + UntilApprovedWords.untilThen(advice) + later(advice, ratings.later());
+    }
+
+    /** What is over, or too close to call, once tanks and supplies are used up; empty where nothing is. */
+    private static String later(Advice advice, List<Assessed> later) {
+        Map<Boolean, List<Assessed>> byCloseness = later.stream()
+                .collect(Collectors.partitioningBy(
+                        rating -> rating.comparison().orElseThrow().uncertain()));
+        List<Assessed> over = byCloseness.get(false);
+        List<Assessed> close = byCloseness.get(true);
+        String told = Stream.of(
+                        over.isEmpty() ? "" : "it is over: " + RatingWords.over(advice, over),
+                        close.isEmpty() ? "" : "too close to call: " + RatingWords.within(advice, close))
+                .filter(words -> !words.isEmpty())
+                .collect(Collectors.joining("; "));
+        return told.isEmpty() ? "" : " On the way, as tanks and supplies are used up, " + told + ".";
     }
 }

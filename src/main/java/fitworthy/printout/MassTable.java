@@ -11,6 +11,7 @@ import fitworthy.figures.mass.LoadMeasures;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.AxleLoads;
+import fitworthy.figures.plan.Centre;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.PointMass;
 import fitworthy.printout.words.Digits;
@@ -45,14 +46,15 @@ final class MassTable {
         casesByMass.forEach((cells, cases) -> rows.add(row(cells, where(cases, all), false)));
         for (Loading loading : loadings) {
             AxleLoads axles = loading.axles();
+            Centre centre = loading.centre();
             rows.add(row(
                     List.of(
                             "sum; place of the centre of gravity",
                             kilograms(axles.total(), 1),
                             tolerance(axles.total()),
-                            millimetres(axles.cogX()),
-                            millimetres(axles.cogY()),
-                            millimetres(axles.cogZ()),
+                            millimetres(centre.x()),
+                            millimetres(centre.y()),
+                            millimetres(centre.z()),
                             kilograms(axles.front(), 1),
                             kilograms(axles.rear(), 1)),
                     loading.loadCase().name(),

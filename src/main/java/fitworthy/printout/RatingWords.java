@@ -18,6 +18,9 @@ final class RatingWords {
     /** How many ratings are named in a sentence. */
     private static final int NAMED = 5;
 
+    /** What the limit of an axle or of the vehicle is called where it is held against what comes on the way. */
+    private static final String LIMIT = "limit";
+
     private RatingWords() {}
 
     /** The ratings that are passed, those of one loading together. */
@@ -108,6 +111,9 @@ final class RatingWords {
     static String name(Outcome rating) {
         String subject = rating.judged().subject();
         String limit = rating.judged().measure().kind().limitMeaning();
+        if (limit.equals(LIMIT)) {
+            return subject.startsWith("vehicle") ? "GVM" : subject + " limit";
+        }
         return subject.startsWith("vehicle") || subject.equals("roof")
                 ? limit
                 : limit.equals("axle limit") ? subject + " limit" : subject + " (" + limit + ")";

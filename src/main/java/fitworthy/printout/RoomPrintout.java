@@ -32,11 +32,9 @@ public final class RoomPrintout {
 
     /** Those that {@code id} names, on a page that somebody else ends. */
     static void print(Page page, Advice advice, Saying saying, String id) {
-        advice.facts().forEach((loading, facts) -> {
+        advice.measures().forEach((loading, measures) -> {
             page.wrapped(0, "In the loading '" + loading + "':");
-            facts.stream()
-                    .filter(Measure.class::isInstance)
-                    .map(Measure.class::cast)
+            measures.stream()
                     .filter(measure ->
                             measure.getName().equals(id) || measure.getName().startsWith(id + "."))
                     .forEach(measure -> print(page, saying, measure));

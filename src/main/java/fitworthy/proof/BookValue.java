@@ -47,6 +47,11 @@ record BookValue(Book book, String id, List<String> users, int index) {
         return book.places().get(id).place(DatedLimit.path(index));
     }
 
+    /** Where one of its fields stands. */
+    Place place(String field) {
+        return book.places().get(id).place(DatedLimit.path(index).to(field));
+    }
+
     /** Whether it holds for the sheet of a case, whose house sets none in its place. */
     boolean holdsIn(CaseResult trial) {
         Sheet sheet = trial.text().sheet();

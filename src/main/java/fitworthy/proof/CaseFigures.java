@@ -6,6 +6,7 @@ import fitworthy.printout.words.Wording;
 import fitworthy.proof.Cases.ExpectedFigure;
 import fitworthy.quantity.Missing;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -19,12 +20,16 @@ final class CaseFigures {
 
     /** Adds a line for each that comes out otherwise. */
     static void look(List<ExpectedFigure> figures, Advice advice, List<String> problems) {
+        if (figures.isEmpty()) {
+            return;
+        }
+        Map<String, List<Measure>> measures = advice.measures();
         for (ExpectedFigure expected : figures) {
             String name = expected.measure() + " of " + expected.subject()
                     + (expected.in().isEmpty() ? "" : ", " + expected.in());
-            Optional<Measure> found = measure(advice, expected, "");
+            Optional<Measure> found = measure(measures, expected, "");
             if (found.isEmpty()) {
-                problems.add(name + ": expected, but no such figure is made; there is " + made(advice, expected));
+                problems.add(name + ": expected, but no such figure is made; there is " + made(measures, expected));
                 continue;
             }
             differ(name, "value", expected.value(), Wording.value(found.get()), problems);
@@ -33,7 +38,7 @@ final class CaseFigures {
                     name,
                     "governing limit",
                     expected.governs(),
-                    measure(advice, expected, LIMIT).map(Wording::value).orElse("none"),
+                    measure(measures, expected, LIMIT).map(Wording::value).orElse("none"),
                     problems);
             List<String> missing =
                     found.get().missing().stream().map(Missing::path).toList();
@@ -44,22 +49,19 @@ final class CaseFigures {
         }
     }
 
-    private static Optional<Measure> measure(Advice advice, ExpectedFigure expected, String more) {
-        return advice.facts().entrySet().stream()
-                .filter(facts -> expected.in().isEmpty() || facts.getKey().equals(expected.in()))
-                .flatMap(facts -> facts.getValue().stream())
-                .filter(Measure.class::isInstance)
-                .map(Measure.class::cast)
+    private static Optional<Measure> measure(
+            Map<String, List<Measure>> measures, ExpectedFigure expected, String more) {
+        return measures.entrySet().stream()
+                .filter(loading -> expected.in().isEmpty() || loading.getKey().equals(expected.in()))
+                .flatMap(loading -> loading.getValue().stream())
                 .filter(measure -> measure.getName().equals(expected.measure() + more)
                         && measure.getSubject().equals(expected.subject()))
                 .findFirst();
     }
 
-    private static String made(Advice advice, ExpectedFigure expected) {
-        String subjects = advice.facts().values().stream()
+    private static String made(Map<String, List<Measure>> measures, ExpectedFigure expected) {
+        String subjects = measures.values().stream()
                 .flatMap(List::stream)
-                .filter(Measure.class::isInstance)
-                .map(Measure.class::cast)
                 .filter(measure -> measure.getName().equals(expected.measure()))
                 .map(Measure::getSubject)
                 .distinct()

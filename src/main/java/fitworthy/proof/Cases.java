@@ -8,7 +8,9 @@ import fitworthy.figures.room.RoomMeasures;
 import fitworthy.quantity.Missing;
 import fitworthy.schema.Binder;
 import fitworthy.schema.Field;
+import fitworthy.schema.FieldSchema;
 import fitworthy.schema.KnownGroups;
+import fitworthy.schema.RecordSchema;
 import fitworthy.sheet.Guesses;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.Fault;
@@ -21,6 +23,10 @@ import fitworthy.source.Place;
 import fitworthy.source.Trees;
 import fitworthy.source.Words;
 import fitworthy.usual.Filling;
+import java.lang.annotation.ElementType;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
+import java.lang.annotation.Target;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -52,21 +58,30 @@ public final class Cases {
         }
     }
 
+    /** On a field in which a case says what has to come of it; one of them at least is there. */
+    @Retention(RetentionPolicy.RUNTIME)
+    @Target(ElementType.METHOD)
+    private @interface Says {}
+
     /** What a case says, without its sheet. */
     public record Text(
             @Field(value = "the situation in a sentence", needed = true, example = "One kilogram over the GVM")
                     String name,
             @Field(value = "paths taken out of the sheet", example = "[trailer]") List<String> without,
-            @Field("every finding of this topic that must come up") List<Expected> expect,
-            @Field("checks that must not be assessed") List<Unassessed> notAssessed,
-            @Field("figures that must come out so") List<ExpectedFigure> figures,
-            @Field(value = "ids that must be met", example = "[mass.gvm-over]") List<String> met,
-            @Field(value = "ids that are in order only if guesses hold", example = "[mass.gvm-over]") List<String> held,
-            @Field(value = "ids whose question must not arise", example = "[mass.gvm-tight]") List<String> doesNotApply,
-            @Field(value = "ids that are checked no more on this day", example = "[mass.gvm-tight]")
+            @Says @Field("every finding of this topic that must come up") List<Expected> expect,
+            @Says @Field("checks that must not be assessed") List<Unassessed> notAssessed,
+            @Says @Field("figures that must come out so") List<ExpectedFigure> figures,
+            @Says @Field(value = "ids that must be met", example = "[mass.gvm-over]") List<String> met,
+            @Says @Field(value = "ids that are in order only if guesses hold", example = "[mass.gvm-over]")
+                    List<String> held,
+            @Says @Field(value = "ids whose question must not arise", example = "[mass.gvm-tight]")
+                    List<String> doesNotApply,
+            @Says @Field(value = "ids that are checked no more on this day", example = "[mass.gvm-tight]")
                     List<String> retired,
-            @Field(value = "ids of what the tolerance could turn", example = "[radio.in-sight]") List<String> unsure,
-            @Field(value = "ids of what the tolerance could not turn", example = "[radio.in-sight]") List<String> sure,
+            @Says @Field(value = "ids of what the tolerance could turn", example = "[radio.in-sight]")
+                    List<String> unsure,
+            @Says @Field(value = "ids of what the tolerance could not turn", example = "[radio.in-sight]")
+                    List<String> sure,
             @Field(
                             value = "why the same is said on the day before, where a value begins on this day",
                             example = "Until then the State went by Australia's 75 mm.")
@@ -119,9 +134,10 @@ public final class Cases {
             @Field(value = "the rule", needed = true, example = "mass.gvm-over") String id,
             @Field(value = "the field that is missing", needed = true, example = "vehicle.ratings.gvm") String field) {}
 
-    /** Fields in which a case says what has to come of it. */
-    private static final List<String> SAYING =
-            List.of("expect", "met", "held", "does-not-apply", "not-assessed", "figures", "retired", "unsure", "sure");
+    private static final List<String> SAYING = RecordSchema.of(Text.class).fields().stream()
+            .filter(field -> field.accessor().isAnnotationPresent(Says.class))
+            .map(FieldSchema::name)
+            .toList();
 
     private final Book book;
     private final Node.Mapping plain;

@@ -23,6 +23,9 @@ final class Coverage {
     /** How near to a limit, as a share of it, the cases on both its sides have to come. */
     private static final double NEAR = 0.05;
 
+    static final String NOT_FIRED = "no case fires it";
+    static final String NOT_MET = "no case meets it";
+
     private final Card card;
     private final List<Finding> fired;
     /** What was compared where it did not fire and nothing is passed. */
@@ -69,10 +72,10 @@ final class Coverage {
     /** Why the cases do not hold the rule in place; empty where they do. */
     Optional<String> gap() {
         if (fired.isEmpty()) {
-            return Optional.of("no case fires it");
+            return Optional.of(NOT_FIRED);
         }
         if (within.isEmpty() && !card.against().isEmpty()) {
-            return Optional.of("no case meets it");
+            return Optional.of(NOT_MET);
         }
         if (!fired.stream()
                 .allMatch(finding ->

@@ -26,7 +26,7 @@ final class EvidenceReview {
         BookValue.all(book)
                 .filter(value -> value.value().basis().is(Basis.PUBLISHED) && !isQuoted(value))
                 .forEach(value -> faults.add(value.tell(
-                        "the quote does not hold " + value.value().value(),
+                        "the quote does not hold " + value.value().value() + otherwise(value),
                         "the words around that figure; or 'quoted' with the number that they hold, and a note how the value"
                                 + " follows from it")));
         BookValue.all(book)
@@ -48,7 +48,19 @@ final class EvidenceReview {
         }
         Dimension dimension = Dimension.ofUnit(value.entry().unit());
         boolean yesOrNo = dimension == Dimension.COUNT && (value.number() == 0 || value.number() == 1);
-        return yesOrNo || QuotedNumbers.name(quote, value.number(), dimension);
+        return yesOrNo || QuotedNumbers.name(quote, value.value().value(), dimension);
+    }
+
+    private static String otherwise(BookValue value) {
+        if (!value.value().quoted().isEmpty()) {
+            return "";
+        }
+        return QuotedNumbers.otherwise(
+                        value.value().quote(),
+                        value.value().value(),
+                        Dimension.ofUnit(value.entry().unit()))
+                .map(written -> ": it says '" + written + "'")
+                .orElse("");
     }
 
     private static void value(BookValue value, List<Fault> reminders) {

@@ -38,7 +38,8 @@ public record LookAlike(Case text, Met met) {
         }
 
         /**
-         * The cases that say that a rule is met; where none says so, those of its topic in which it is. Of these, where
+         * The cases that say that a rule is met; where none says so, those of its topic in which it is and nothing of it
+         * is found of another subject either. Of these, where
          * it compares, those next to its limit, the nearest first, or else the nearest alone; where it does not
          * compare, those that have fewest other things to say.
          */
@@ -46,7 +47,7 @@ public record LookAlike(Case text, Met met) {
             List<Case> named = references.met(rule);
             List<LookAlike> all = new ArrayList<>();
             for (Case each : named.isEmpty() ? references.cases() : named) {
-                if (!named.isEmpty() || Book.topic(rule).equals(each.topic())) {
+                if (!named.isEmpty() || Book.topic(rule).equals(each.topic()) && !finds(each, rule)) {
                     advice(each).met().stream()
                             .filter(met -> met.judged().id().equals(rule))
                             .min(Comparator.comparingDouble(LookAlike::left))
@@ -63,6 +64,11 @@ public record LookAlike(Case text, Met met) {
                     .filter(pair -> pair.distance() <= most)
                     .limit(named.isEmpty() ? 1 : Long.MAX_VALUE)
                     .toList();
+        }
+
+        private static boolean finds(Case each, String rule) {
+            return each.text().expect().stream()
+                    .anyMatch(finding -> finding.id().equals(rule));
         }
 
         private Advice advice(Case each) {

@@ -1,6 +1,7 @@
 package fitworthy.proof;
 
 import fitworthy.book.Book;
+import fitworthy.engine.FolderReview;
 import fitworthy.engine.RuleEngine;
 import fitworthy.proof.Cases.Case;
 import fitworthy.source.Fault;
@@ -43,11 +44,15 @@ public record Proof(Book book, List<CaseResult> trials, List<Fault> faults, List
                         place(book, id),
                         id,
                         gap,
-                        "a case in cases.yaml whose 'expect' or 'met' names it, next to its limit"))));
+                        "a case in cases.yaml next to its limit, with it under "
+                                + (gap.equals(Coverage.NOT_MET)
+                                        ? "'met'"
+                                        : gap.equals(Coverage.NOT_FIRED) ? "'expect'" : "'expect' or 'met'")))));
         Due.of(book, day, 0)
                 .items(Due.When.OVERDUE)
                 .forEach(item -> proof.reminders.add(
                         due(item, Place.of(folder.resolve("sources.yaml").toString()))));
+        new DaysToCome(book, day, proof.reminders).look();
         new ValueReview(proof.trials, proof.faults, proof.reminders).look(book);
         EvidenceReview.look(book, proof.faults, proof.reminders);
         new DayReview(proof.trials, proof.faults).look(book);
@@ -57,7 +62,7 @@ public record Proof(Book book, List<CaseResult> trials, List<Fault> faults, List
                 .forEach(rule -> proof.faults.add(new Fault(
                         rule.place(), rule.id(), "builds on its own advice", "the id of another rule, or none")));
         new CardReview(book, proof.faults, proof.reminders).look();
-        FolderReview.look(folder, book, proof.faults);
+        FolderReview.look(folder, proof.faults);
         UsualReview.look(book, proof.trials, proof.faults);
         SourceReview.look(book, proof.reminders);
         new PlaceReview(proof.trials, proof.faults).look(book);

@@ -86,11 +86,9 @@ final class SkeletonCases {
             seen.add(new Seen(
                     each,
                     advice,
-                    advice.facts().values().stream()
+                    advice.measures().values().stream()
                             .flatMap(List::stream)
-                            .filter(Measure.class::isInstance)
-                            .map(Measure.class::cast)
-                            .filter(fact -> fact.getName().equals(kind.name()))
+                            .filter(measure -> measure.getName().equals(kind.name()))
                             .distinct()
                             .toList()));
         }

@@ -97,7 +97,7 @@ public final class UnitWords {
     }
 
     /** How much one such unit is in the unit used inside; null where the dimension has none of this name. */
-    static Double size(Dimension dimension, String written) {
+    public static Double size(Dimension dimension, String written) {
         Double size = dimension.units().get(written);
         return size != null ? size : SIZES.get(dimension).get(plain(written));
     }
@@ -114,6 +114,11 @@ public final class UnitWords {
                 .map(Map.Entry::getKey)
                 .findFirst()
                 .orElse(null);
+    }
+
+    /** Whether any dimension has a unit of this name. */
+    public static boolean isUnit(String written) {
+        return dimension(written) != null;
     }
 
     /** What to write in place of a name that may be either of two units; null for any other. */

@@ -3,6 +3,7 @@ package fitworthy.rules;
 import fitworthy.figures.measure.Measure;
 import fitworthy.rules.Condition.Match;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,7 +15,7 @@ import java.util.stream.Stream;
  */
 public final class Facts {
 
-    private final Map<String, List<Object>> byKey = new HashMap<>();
+    private final Map<Fact, Map<String, List<Object>>> byKey = new EnumMap<>(Fact.class);
 
     /** Stands for a practice value that is not recorded, and for advice that may yet be given. */
     private static final Object OPEN = new Object();
@@ -37,18 +38,16 @@ public final class Facts {
     private record Rest(Condition first, Rest next) {}
 
     public Facts(List<?> facts) {
-        for (Object each : facts) {
-            for (Fact fact : Fact.values()) {
+        for (Fact fact : Fact.values()) {
+            Map<String, List<Object>> ofKind = new HashMap<>();
+            for (Object each : facts) {
                 if (fact.isKindOf(each)) {
-                    byKey.computeIfAbsent(key(fact, (String) Property.key(fact).read(each)), none -> new ArrayList<>())
+                    ofKind.computeIfAbsent((String) Property.key(fact).read(each), none -> new ArrayList<>())
                             .add(each);
                 }
             }
+            byKey.put(fact, ofKind);
         }
-    }
-
-    private static String key(Fact fact, String key) {
-        return fact.word() + " " + key;
     }
 
     /**
@@ -109,7 +108,7 @@ public final class Facts {
         if (judged != null && match.means(judged)) {
             return List.of(judged);
         }
-        List<Object> there = byKey.getOrDefault(key(match.fact(), match.key()), List.of());
+        List<Object> there = byKey.get(match.fact()).getOrDefault(match.key(), List.of());
         boolean more = taking == Taking.FOR_IT
                 && (match.fact() == Fact.ADVISED || match.fact() == Fact.PRACTICE && there.isEmpty());
         return more ? Stream.concat(there.stream(), Stream.of(OPEN)).toList() : there;

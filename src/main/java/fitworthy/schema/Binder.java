@@ -18,7 +18,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * Turns located nodes into records by their {@link RecordSchema}, collecting every fault instead of stopping at the first. A
@@ -27,11 +29,14 @@ import java.util.regex.Pattern;
 public final class Binder {
 
     private static final int MOST_GROUPS = 3;
+    /** Where what the fields say of themselves will do. */
+    private static final Function<Node.Mapping, Map<String, String>> GENERAL = group -> Map.of();
+
     /** What follows a decimal comma that stands within braces. */
     private static final Pattern CUT = Pattern.compile("[0-9].*");
 
     private final BoundTree tree;
-    private final Examples examples = new Examples();
+    private final Examples examples;
     private final ValueBinder values;
     private final Class<? extends Record> page;
     private final boolean whole;
@@ -41,7 +46,13 @@ public final class Binder {
     /** Groups and lists under a wrong name that is near a right one, each with that. */
     private final Map<NodePath, String> misspelt = new LinkedHashMap<>();
 
-    private Binder(Class<? extends Record> page, BoundTree tree, boolean whole, KnownGroups before) {
+    private Binder(
+            Class<? extends Record> page,
+            BoundTree tree,
+            boolean whole,
+            Function<Node.Mapping, Map<String, String>> fitting,
+            KnownGroups before) {
+        this.examples = new Examples(fitting);
         this.before = before;
         this.page = page;
         this.tree = tree;
@@ -61,25 +72,49 @@ public final class Binder {
     /** The same for a page that is like another. @param before the groups of that */
     public static <R extends Record> Bound<R> bind(
             Class<R> type, Node.Mapping mapping, List<Fault> faults, KnownGroups before) {
-        return bind(type, Located.of(mapping), "", true, faults, before);
+        return bind(type, Located.of(mapping), "", true, GENERAL, faults, before);
+    }
+
+    /**
+     * The same for a page whose messages have examples of its own.
+     *
+     * @param fitting examples by field for a group and all below it; none where what its fields say of themselves will do
+     */
+    public static <R extends Record> Bound<R> bind(
+            Class<R> type,
+            Node.Mapping mapping,
+            Function<Node.Mapping, Map<String, String>> fitting,
+            List<Fault> faults) {
+        return bind(type, Located.of(mapping), "", true, fitting, faults, KnownGroups.NONE);
     }
 
     /** The same for what stands under a name of its page. */
-    public static <R extends Record> Bound<R> bind(Class<R> type, String name, Node.Entry entry, List<Fault> faults) {
-        return bind(type, new Located(entry.place(), entry.value()), name, true, faults, KnownGroups.NONE);
+    public static <R extends Record> Bound<R> bind(
+            Class<R> type,
+            String name,
+            Node.Entry entry,
+            Function<Node.Mapping, Map<String, String>> fitting,
+            List<Fault> faults) {
+        return bind(type, new Located(entry.place(), entry.value()), name, true, fitting, faults, KnownGroups.NONE);
     }
 
     /** The same where what is needed may stand elsewhere, all but the kind by which the other fields are known. */
     public static <R extends Record> Bound<R> bindPartly(
             Class<R> type, String name, Node.Entry entry, List<Fault> faults) {
-        return bind(type, new Located(entry.place(), entry.value()), name, false, faults, KnownGroups.NONE);
+        return bind(type, new Located(entry.place(), entry.value()), name, false, GENERAL, faults, KnownGroups.NONE);
     }
 
     /** @param whole whether a field that is needed has to be there */
     private static <R extends Record> Bound<R> bind(
-            Class<R> type, Located places, String name, boolean whole, List<Fault> faults, KnownGroups before) {
+            Class<R> type,
+            Located places,
+            String name,
+            boolean whole,
+            Function<Node.Mapping, Map<String, String>> fitting,
+            List<Fault> faults,
+            KnownGroups before) {
         List<Fault> found = new ArrayList<>();
-        Binder binder = new Binder(type, new BoundTree(places.node(), name, found), whole, before);
+        Binder binder = new Binder(type, new BoundTree(places.node(), name, found), whole, fitting, before);
         R record = binder.record(type, places.node(), NodePath.TOP, true);
         found.stream().filter(fault -> !faults.contains(fault)).forEach(faults::add);
         return binder.misspelt.isEmpty()
@@ -89,6 +124,7 @@ public final class Binder {
                         new Located(places.beginning(), binder.asMeant(places.node())),
                         name,
                         whole,
+                        fitting,
                         faults,
                         before);
     }
@@ -122,11 +158,13 @@ public final class Binder {
         Node.Mapping mapping = group ? (Node.Mapping) node : new Node.Mapping(node.place(), Map.of());
         RecordSchema schema = RecordSchema.of(type);
         Variant kind = kind(schema, mapping);
-        Object[] fields = kind == null
-                ? fields(schema, null, mapping, path, asked && group)
-                : examples.within(
-                        kind.examples(),
-                        () -> fields(schema, RecordSchema.of(kind.details()), mapping, path, asked && group));
+        Object[] fields = examples.below(
+                mapping,
+                () -> kind == null
+                        ? fields(schema, null, mapping, path, asked && group)
+                        : examples.within(
+                                kind.examples(),
+                                () -> fields(schema, RecordSchema.of(kind.details()), mapping, path, asked && group)));
         return type.cast(schema.made(fields));
     }
 
@@ -191,10 +229,23 @@ public final class Binder {
                         path.to(name),
                         "no field has this name" + (cut ? "; within braces a comma ends the value before it" : known),
                         cut
-                                ? "a decimal point, as in 3.5 m, or the value in quotes, as in '3,5 m'"
+                                ? "a decimal point, or the value in quotes, as in '" + before(mapping, name) + ","
+                                        + name + "'"
                                 : "one of " + String.join(", ", names));
             }
         });
+    }
+
+    /** The value that stands before a name in a group, as a comma has cut it off. */
+    private static String before(Node.Mapping mapping, String name) {
+        String value = "";
+        for (Map.Entry<String, Node.Entry> entry : mapping.entries().entrySet()) {
+            if (entry.getKey().equals(name)) {
+                break;
+            }
+            value = entry.getValue().value() instanceof Node.Scalar scalar ? scalar.text() : "";
+        }
+        return value;
     }
 
     /** The groups that do have a field of this name, where they are few. */
@@ -223,7 +274,7 @@ public final class Binder {
                         path,
                         (entry == null ? "is missing: " : "is left empty: ")
                                 + field.description().value(),
-                        examples.of(field));
+                        examples.of(field) + (entry == null ? "" : "; what stands behind a # is not read"));
             }
             return entry != null
                             && entry.value() instanceof Node.Blank blank
@@ -319,12 +370,45 @@ public final class Binder {
 
     private List<Object> groups(FieldSchema field, Node node, NodePath path) {
         List<Object> groups = new ArrayList<>();
-        for (Node item : items(field, node, path)) {
+        List<Node> items = items(field, node, path);
+        if (whole) {
+            torn(RecordSchema.of(field.type().asSubclass(Record.class)), items, path);
+        }
+        for (Node item : items) {
             NodePath itemPath = path.to(groups.size() + 1);
             groups.add(examples.within(
                     Map.of(), () -> known(field.type().asSubclass(Record.class), item, itemPath, true)));
         }
         return groups;
+    }
+
+    /** Tells where two items lack just what the other has, since a dash stands before a field that goes on with an item. */
+    private void torn(RecordSchema schema, List<Node> items, NodePath path) {
+        for (int i = 1; i < items.size(); i++) {
+            if (items.get(i - 1) instanceof Node.Mapping one && items.get(i) instanceof Node.Mapping other) {
+                Set<String> oneLacks = lacking(schema, one);
+                Set<String> otherLacks = lacking(schema, other);
+                if (!oneLacks.isEmpty()
+                        && !otherLacks.isEmpty()
+                        && other.entries().keySet().containsAll(oneLacks)
+                        && one.entries().keySet().containsAll(otherLacks)) {
+                    tree.tell(
+                            other,
+                            path.to(i + 1),
+                            "a dash stands before this, which begins another entry of the list",
+                            "no dash, where it goes on with the entry above");
+                }
+            }
+        }
+    }
+
+    private static Set<String> lacking(RecordSchema schema, Node.Mapping group) {
+        return schema.fields().stream()
+                .filter(field ->
+                        field.description() != null && field.description().needed())
+                .map(FieldSchema::name)
+                .filter(name -> group.get(name) == null)
+                .collect(Collectors.toSet());
     }
 
     private List<Node> items(FieldSchema field, Node node, NodePath path) {
@@ -338,7 +422,7 @@ public final class Binder {
                 node instanceof Node.Scalar scalar
                                 && field.content() == FieldSchema.Content.TEXTS
                                 && !Mark.isAsked(scalar.text())
-                        ? field.name() + ": [" + Words.shortened(scalar.text(), 60) + "]"
+                        ? field.name() + ": [" + Words.shortened(scalar.text().replaceAll("^\\[|\\]$", ""), 60) + "]"
                         : examples.of(field, node));
         return List.of();
     }

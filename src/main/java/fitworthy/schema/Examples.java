@@ -3,9 +3,14 @@ package fitworthy.schema;
 import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Mark;
 import fitworthy.source.Node;
+import java.util.ArrayDeque;
 import java.util.Arrays;
+import java.util.Deque;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
@@ -18,14 +23,33 @@ final class Examples {
     /** Examples by field that fit the group being read better than what its fields say of themselves. */
     private Map<String, String> fitting = Map.of();
 
+    private final Function<Node.Mapping, Map<String, String>> ofGroup;
+    /** The groups that are being read, the innermost first. */
+    private final Deque<Node.Mapping> reading = new ArrayDeque<>();
+
+    /** @param ofGroup examples by field for a group and all below it; asked only when there is something to tell */
+    Examples(Function<Node.Mapping, Map<String, String>> ofGroup) {
+        this.ofGroup = ofGroup;
+    }
+
+    /** What is read of a group. */
+    <T> T below(Node.Mapping group, Supplier<T> read) {
+        reading.push(group);
+        try {
+            return read.get();
+        } finally {
+            reading.pop();
+        }
+    }
+
     /** What is read of a group that has such examples. */
     <T> T within(Map<String, String> examples, Supplier<T> read) {
-        Map<String, String> around = fitting;
+        Map<String, String> before = fitting;
         fitting = examples;
         try {
             return read.get();
         } finally {
-            fitting = around;
+            fitting = before;
         }
     }
 
@@ -47,7 +71,7 @@ final class Examples {
                     case GROUPS -> "with a line '- {" + beginning(field.type()) + "}' for each";
                     case TEXTS -> field.example().isEmpty() ? "with a line '- name' for each" : field.example();
                     case FIGURES -> "{Main tank: " + field.example() + "}";
-                    case CHOICE -> String.join(" or ", ChoiceWords.of(field.type()));
+                    case CHOICE -> String.join(" or ", ChoiceWords.offered(field.type()));
                     default -> text(field);
                 };
     }
@@ -81,7 +105,12 @@ final class Examples {
     }
 
     private String text(FieldSchema field) {
-        return fitting.getOrDefault(field.name(), field.example());
+        return Optional.ofNullable(fitting.get(field.name()))
+                .or(() -> reading.stream()
+                        .map(group -> ofGroup.apply(group).get(field.name()))
+                        .filter(Objects::nonNull)
+                        .findFirst())
+                .orElseGet(field::example);
     }
 
     /** The first two fields of a record. */

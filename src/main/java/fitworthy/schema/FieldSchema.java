@@ -143,7 +143,7 @@ public record FieldSchema(
         }
         return switch (content) {
             case FIGURE, FIGURES -> description.in().example();
-            case CHOICE -> String.join(" or ", ChoiceWords.of(type));
+            case CHOICE -> String.join(" or ", ChoiceWords.offered(type));
             default -> "";
         };
     }

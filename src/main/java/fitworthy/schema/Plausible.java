@@ -222,6 +222,11 @@ public enum Plausible {
         return !hasUsual() || within(value, 1);
     }
 
+    /** The most that is usual, in the unit used inside; without end where nothing is said of that. */
+    public double mostUsual() {
+        return hasUsual() ? values[2] : Double.POSITIVE_INFINITY;
+    }
+
     private boolean within(double value, int end) {
         double rounded = Figure.rounded(value);
         return rounded >= values[end] && rounded <= values[ends.length - 1 - end];

@@ -5,10 +5,8 @@ import java.lang.reflect.Constructor;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -27,10 +25,15 @@ public record RecordSchema(
         Set<String> names,
         Constructor<? extends Record> maker) {
 
-    private static final Map<Class<? extends Record>, RecordSchema> KNOWN = new ConcurrentHashMap<>();
+    private static final ClassValue<RecordSchema> KNOWN = new ClassValue<>() {
+        @Override
+        protected RecordSchema computeValue(Class<?> record) {
+            return read(record.asSubclass(Record.class));
+        }
+    };
 
     public static RecordSchema of(Class<? extends Record> record) {
-        return KNOWN.computeIfAbsent(record, RecordSchema::read);
+        return KNOWN.get(record);
     }
 
     private static RecordSchema read(Class<? extends Record> record) {

@@ -112,7 +112,7 @@ final class ValueBinder {
                     path,
                     "is " + node.described() + ", which is not one of the answers"
                             + Words.suggestion(words.contains(meant) ? meant : word, words),
-                    field.name() + ": one of " + String.join(", ", words));
+                    field.name() + ": one of " + String.join(", ", ChoiceWords.offered(field.type())));
             return noChoice(field, path);
         }
         Object constant = field.type().getEnumConstants()[index];

@@ -24,6 +24,8 @@ import java.util.stream.Stream;
 /** One change to a plan, made on the tree of its sheet so that everything else stays as written. */
 public sealed interface Change {
 
+    NodePath TRAILER = NodePath.of("trailer");
+
     /** The changed tree. @param sheet the sheet that {@code root} was read into */
     Node.Mapping applied(Node.Mapping root, Sheet sheet);
 
@@ -193,15 +195,7 @@ public sealed interface Change {
                 changed = Trees.with(
                         changed, NodePath.of("cases", each.name(), "carrying"), new Node.Listing(root.place(), others));
             }
-            Trailer trailer = sheet.trailer().orElseThrow();
-            Figure ball = onBall(sheet);
-            double share = kilograms / trailer.mass().value();
-            changed = heavier(unlisted(changed), "mass", trailer.mass(), kilograms);
-            return heavier(changed, "ball", ball, ball.value() * share);
-        }
-
-        private static Node.Mapping heavier(Node.Mapping root, String field, Figure mass, double more) {
-            return Trees.with(root, NodePath.of("trailer", field), asSure(mass, mass.value() + more));
+            return weighing(changed, sheet, sheet.trailer().orElseThrow().mass().value() + kilograms);
         }
 
         @Override
@@ -210,21 +204,39 @@ public sealed interface Change {
         }
     }
 
-    /** The load on the trailer's ball, as the sheet gives it or by what it lists. */
-    private static Figure onBall(Sheet sheet) {
-        return sheet.trailer()
-                .orElseThrow()
-                .ball()
-                .or(BallLoad.of(sheet).orElseThrow().filledIn().ball());
-    }
-
-    /** Without what is listed in the trailer: what of it goes, or where more stands, nobody says. */
-    private static Node.Mapping unlisted(Node.Mapping root) {
-        Node.Mapping changed = root;
-        for (String list : List.of("stowed", "supplies")) {
-            changed = Trees.without(changed, NodePath.of("trailer", list));
+    /**
+     * The trailer at another mass, the load on its ball in proportion. What is used up on the way stays listed, for it is used
+     * up all the same. What else was listed counts as if it belonged to the bare trailer: what of it goes, or where more
+     * stands, nobody says.
+     */
+    private static Node.Mapping weighing(Node.Mapping root, Sheet sheet, double mass) {
+        Trailer trailer = sheet.trailer().orElseThrow();
+        BallLoad load = BallLoad.of(sheet).orElseThrow();
+        Figure ball = trailer.ball().or(load.filledIn().ball());
+        double more = mass - trailer.mass().value();
+        Node.Mapping changed =
+                Trees.with(Trees.without(root, TRAILER.to("stowed")), TRAILER.to("mass"), asSure(trailer.mass(), mass));
+        if (!ball.known()) {
+            return changed;
         }
-        return changed;
+        double moreOnBall = ball.value() * more / trailer.mass().value();
+        changed = Trees.with(changed, TRAILER.to("ball"), asSure(ball, ball.value() + moreOnBall));
+        BallLoad.Left rest = load.withoutSupplies();
+        if (trailer.supplies().isEmpty()
+                || !trailer.bare().mass().known()
+                || !rest.ball().known()) {
+            return changed;
+        }
+        NodePath bare = TRAILER.to("bare");
+        return rest.mass().value() + more <= 0
+                ? Trees.without(changed, TRAILER.to("supplies"))
+                : Trees.with(
+                        Trees.with(
+                                changed,
+                                bare.to("mass"),
+                                asSure(rest.mass(), rest.mass().value() + more)),
+                        bare.to("ball"),
+                        asSure(rest.ball(), rest.ball().value() + moreOnBall));
     }
 
     /** The loadings that have the trailer on. */
@@ -306,14 +318,7 @@ public sealed interface Change {
     record LightenTrailer(double kilograms) implements Change {
         @Override
         public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
-            Trailer trailer = sheet.trailer().orElseThrow();
-            Figure ball = onBall(sheet);
-            double share = kilograms / trailer.mass().value();
-            Node.Mapping changed =
-                    Trees.with(unlisted(root), NodePath.of("trailer", "mass"), asSure(trailer.mass(), kilograms));
-            return ball.known()
-                    ? Trees.with(changed, NodePath.of("trailer", "ball"), asSure(ball, ball.value() * share))
-                    : changed;
+            return weighing(root, sheet, kilograms);
         }
 
         @Override

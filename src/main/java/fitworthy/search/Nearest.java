@@ -1,15 +1,19 @@
 package fitworthy.search;
 
 import fitworthy.advice.Outcome.Key;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
-/** The plan that comes nearest to its limits where none comes within them: the best changes, joined one after the other. */
+/**
+ * The plan that comes nearest to its limits where none comes within them, of those tried: the best change, and to it one
+ * after the other that which comes nearest with those before.
+ */
 final class Nearest {
 
     private static final int MOST_CHANGES = 4;
@@ -33,30 +37,39 @@ final class Nearest {
     }
 
     private Optional<List<Pull>> joined(Map<Pull, RunSummary> alone) {
+        List<Pull> strongest = strongest(alone);
         List<Pull> taken = List.of();
         double over = over(trials.planned());
-        for (Pull next : strongest(alone)) {
-            if (taken.size() < MOST_CHANGES && isOther(next, taken)) {
-                List<Pull> more = new ArrayList<>(taken);
-                more.add(next);
-                double then = trials.run(more)
-                        .filter(trials::breaksNothing)
-                        .map(this::over)
-                        .orElse(over);
-                if (then < over) {
-                    taken = more;
-                    over = then;
-                }
+        while (taken.size() < MOST_CHANGES) {
+            Map<List<Pull>, Double> nearer = nearer(taken, strongest);
+            Optional<List<Pull>> nearest = nearer.keySet().stream().min(Comparator.comparingDouble(nearer::get));
+            if (nearest.isEmpty() || nearer.get(nearest.get()) >= over) {
+                break;
             }
+            taken = nearest.get();
+            over = nearer.get(taken);
         }
         return taken.isEmpty() ? Optional.empty() : Optional.of(taken);
     }
 
-    /** What alone comes nearest, one of a thing. */
+    /** How far the limits are passed with each further change that together with those before it breaks nothing. */
+    private Map<List<Pull>, Double> nearer(List<Pull> taken, List<Pull> further) {
+        List<List<Pull>> joined = further.stream()
+                .filter(next -> isOther(next, taken))
+                .map(next -> Stream.concat(taken.stream(), Stream.of(next)).toList())
+                .toList();
+        joined.parallelStream().forEach(trials::run);
+        Map<List<Pull>, Double> nearer = new LinkedHashMap<>();
+        joined.forEach(pulls ->
+                trials.run(pulls).filter(trials::breaksNothing).ifPresent(then -> nearer.put(pulls, over(then))));
+        return nearer;
+    }
+
+    /** What alone comes nearest, one of a thing; what passes another limit by it may not do so beside others. */
     private List<Pull> strongest(Map<Pull, RunSummary> alone) {
         Set<String> things = new HashSet<>();
         return alone.entrySet().stream()
-                .filter(entry -> trials.breaksNothing(entry.getValue()))
+                .filter(entry -> entry.getValue().opensNothing(trials.planned()))
                 .sorted(Comparator.comparingDouble(entry -> over(entry.getValue())))
                 .map(Map.Entry::getKey)
                 .filter(pull -> things.add(pull.lever().thing()))

@@ -54,9 +54,9 @@ public record Circuit(
                         example = "8 h")
                 Figure hours,
         @Field(
-                        value =
-                                "what it draws with everything switched off; asked of circuits on the starter battery,"
-                                        + " of what an inverter feeds only where that inverter's feed is no circuit of the sheet",
+                        value = "what it draws with everything switched off; asked of circuits on the starter battery,"
+                                + " of what an inverter feeds only where that inverter's feed is no circuit of the sheet;"
+                                + " on the second battery it counts where it is given",
                         in = Dimension.CURRENT,
                         within = Plausible.STANDBY,
                         find = "a meter",

@@ -74,6 +74,25 @@ public record Wanted(
                 : things.contains(Thing.TUB_STAYS) ? TubFate.STAYS_ON : TubFate.NOT_SAID;
     }
 
+    /** Whether its kind has to say at which end of the vehicle it is. */
+    public boolean hasEnds() {
+        return meaning.kinds().stream().limit(1).anyMatch(PartEnds::has);
+    }
+
+    /**
+     * The same at one end, which its name then says; nothing where its kind does not ask for one, or its name says another.
+     *
+     * @param end front or rear
+     */
+    public Optional<Wanted> atEnd(String end) {
+        List<String> named = PartEnds.named(name);
+        if (!hasEnds() || !named.isEmpty() && !named.equals(List.of(end)) || named.isEmpty() && !shelf.isEmpty()) {
+            return Optional.empty();
+        }
+        String own = named.isEmpty() ? name + " at the " + end : name;
+        return Optional.of(new Wanted(own, meaning, said, shelf, replaces, reason, ownRims));
+    }
+
     /** Whether it is for one end, of which another wish of its kind means both. */
     public boolean takesEndOf(Wanted whole, Kind kind) {
         return isFirst(kind)

@@ -55,6 +55,12 @@ record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults fa
     private static final Pattern MORE = Pattern.compile("((?:about\\s+)?[0-9.]+\\s*\\p{L}+),?\\s+(.+)");
     /** What words of a place begin with. */
     private static final Pattern PLACE = Pattern.compile("(?:in|on|at|under|above|over|behind|beside)\\s.*");
+    /** A place whose words were written in short: on bar. */
+    private static final Pattern SHORT_PLACE =
+            Pattern.compile("\\b(in|on|at|under|above|over|behind|beside) (?!the )(\\p{L}+(?: \\p{L}+)?)$");
+    /** At which end of the vehicle, or at both, with what may stand behind: springs at the back, 50 mm. */
+    private static final Pattern END = Pattern.compile("(.+?),?\\s+(?:(?:at|in|on)\\s+(?:the\\s+)?)?(front|rear|back)"
+            + "(\\s+and\\s+(?:at\\s+the\\s+)?(?:front|rear|back))?(?:\\s+axle)?(|[\\s,=]+[0-9].*)");
     /** That tyres go on the rims that a vehicle has, which a sheet says by naming no others. */
     private static final Pattern STAYING_RIMS = Pattern.compile(
             "(.*\\b(?:[0-9]{3}/[0-9]{2}R[0-9]{2}|[Tt]yres?|[Tt]ires?)\\b.*?)[\\s,]+on (?:the (?:rims|wheels) (?:that )?it (?:has|came"
@@ -87,6 +93,11 @@ record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults fa
         }
         List<String> joined = joined(line, region);
         List<Wanted> read = several(line, joined, region);
+        List<String> listed = List.of(BETWEEN.split(line));
+        if (read.isEmpty()
+                && listed.stream().allMatch(part -> understood(part, region).isPresent())) {
+            read = several(line, listed, region);
+        }
         if (!read.isEmpty()) {
             return read;
         }
@@ -176,7 +187,28 @@ record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults fa
     }
 
     private Wanted one(String line, String region) {
-        String wish = STAYING_RIMS.matcher(line).replaceFirst("$1");
+        Optional<Wanted> atEnd = atEnd(line, region);
+        return atEnd.isPresent() ? atEnd.get() : anywhere(line, region);
+    }
+
+    /** A part that is said to be at one end of the vehicle, or at both, where its kind has to say so. */
+    private Optional<Wanted> atEnd(String line, String region) {
+        Matcher end = END.matcher(line);
+        if (!end.matches()) {
+            return Optional.empty();
+        }
+        PartWords quietly = telling(new ArrayList<>());
+        return Optional.ofNullable(quietly.anywhere(end.group(1) + end.group(4), region))
+                .filter(part -> quietly.faults().faults().isEmpty())
+                .flatMap(part -> end.group(3) == null
+                        ? part.atEnd(end.group(2).replace("back", "rear"))
+                        : Optional.of(part).filter(Wanted::hasEnds));
+    }
+
+    private Wanted anywhere(String line, String region) {
+        String rims = STAYING_RIMS.matcher(line).replaceFirst("$1");
+        String written = SHORT_PLACE.matcher(rims).replaceFirst("$1 the $2");
+        String wish = places.ending(rims).isEmpty() && places.ending(written).isPresent() ? written : rims;
         Optional<String> place = place(wish);
         String bare = place.map(where ->
                         wish.substring(0, wish.length() - where.length()).replaceFirst("[\\s,=]+$", ""))
@@ -194,7 +226,7 @@ record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults fa
             said.put("at", where);
         });
         return new Wanted(
-                wanted.name(), wanted.meaning(), said, wanted.shelf(), wanted.replaces(), "", !wish.equals(line));
+                wanted.name(), wanted.meaning(), said, wanted.shelf(), wanted.replaces(), "", !rims.equals(line));
     }
 
     /** The place at the end of what was typed, unless all of it is the name of something. */

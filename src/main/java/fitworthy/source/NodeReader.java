@@ -16,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /**
  * Reads YAML or JSON text into located {@link Node}s. Duplicate keys, aliases, tags, deep nesting and large files are
@@ -39,6 +40,9 @@ public final class NodeReader {
     private static final String BEGIN = "begin with 'title: Touring wagon'";
     private static final String NO_CONTROL_CHARACTERS = "leave it out; most often it came with a copied text";
     private static final String NOT_UTF_8 = "save the file as UTF-8; it looks like UTF-16, or like no text at all";
+
+    /** Spaces that look like the plain one. */
+    private static final Pattern ODD_BLANK = Pattern.compile(YamlSlip.ODD);
 
     /** Thrown to read no further. */
     private static final class Enough extends IOException {
@@ -128,7 +132,10 @@ public final class NodeReader {
                     "keep it like the sheets in scenarios/"));
         } catch (JsonProcessingException e) {
             Place at = reader.place(e.getLocation());
-            faults.add(json ? SyntaxFaults.json(e, at) : SyntaxFaults.yaml(e, at, reader.before));
+            Fault fault = json ? SyntaxFaults.json(e, at) : SyntaxFaults.yaml(e, text, at, reader.before);
+            if (faults.stream().noneMatch(told -> told.place().equals(fault.place()))) {
+                faults.add(fault);
+            }
         } catch (Enough e) {
             faults.add(new Fault(reader.reached, "", e.getMessage(), "keep it like the sheets in scenarios/"));
         } catch (IOException e) {
@@ -140,11 +147,14 @@ public final class NodeReader {
     private Node.Mapping root(JsonParser parser) throws IOException {
         Node root = parser.nextToken() == null ? new Node.Blank(Place.of(file), false) : node(parser, NodePath.TOP);
         if (parser.currentToken() != null && parser.nextToken() != null) {
+            boolean json = !(parser instanceof YAMLParser);
             faults.add(new Fault(
                     place(parser.currentTokenLocation()),
                     "",
-                    "more text follows the end of the document",
-                    "keep one document in a file"));
+                    json
+                            ? "more text follows the end of the document"
+                            : "more text follows a line of three dashes or points, which ends the file",
+                    json ? "keep one document in a file" : "take that line out"));
         }
         if (root instanceof Node.Mapping mapping) {
             return mapping;
@@ -199,7 +209,7 @@ public final class NodeReader {
                 place,
                 path.toString(),
                 "anchors and aliases (& and *) are not read here",
-                "write the value out where it belongs"));
+                "text that begins so in quotes; else the value written out where it belongs"));
     }
 
     /** Whether an anchor stands before a word or a number, of which the parser says nothing. */
@@ -252,6 +262,12 @@ public final class NodeReader {
                         String.format(Locale.ROOT, "a name with the control character U+%04X", (int)
                                 key.charAt(Words.controlCharacter(key))),
                         NO_CONTROL_CHARACTERS));
+            } else if (ODD_BLANK.matcher(key).find()) {
+                faults.add(new Fault(
+                        keyPlace,
+                        keyPath.toString(),
+                        "a name with a space that no keyboard types, as in text copied from a page",
+                        "the spaces of this line typed anew"));
             } else if (key.length() > LONGEST_NAME) {
                 faults.add(new Fault(
                         keyPlace,

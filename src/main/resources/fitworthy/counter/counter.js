@@ -26,20 +26,6 @@ function follow() {
 setInterval(follow, FOLLOW_EVERY);
 document.addEventListener("visibilitychange", follow);
 
-/* What is being typed stays, though the field itself is shown anew. A mark is sent at once, and follows the value. */
-let typing = null;
-document.addEventListener("htmx:beforeSwap", () => {
-  const field = document.activeElement;
-  typing = field && field.id && field.matches(".work input, .work textarea, .work select:not(.mark)") ? field : null;
-});
-document.addEventListener("htmx:afterSettle", () => {
-  const anew = typing && !typing.isConnected && document.getElementById(typing.id);
-  if (anew) {
-    anew.value = typing.value;
-  }
-  typing = null;
-});
-
 /* A second press soon after does nothing where the next thing comes up below the pointer, or the page is about to be left. */
 const PAUSES = { "#plan button.off": 1500, ".new-sheet button.first": 5000 };
 const pressed = {};

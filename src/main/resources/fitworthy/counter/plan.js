@@ -1,17 +1,16 @@
 // What is open on the plan goes along with every request, so that it is open again when the plan is shown anew.
+function tellOpened() {
+  const open = [...document.querySelectorAll("#plan details[open][data-key]")].map((fold) => fold.dataset.key);
+  document.getElementById("plan-opened").value = open.join("\n");
+}
 document.addEventListener("toggle", (event) => {
-  const plan = document.getElementById("plan");
-  if (plan && plan.contains(event.target)) {
-    const open = [...plan.querySelectorAll("details[open][data-key]")].map((fold) => fold.dataset.key);
-    document.getElementById("plan-opened").value = open.join("\n");
+  if (event.target.closest("#plan")) {
+    tellOpened();
   }
 }, true);
 
-// What was not taken is told on the line of its thing too, and stays typed where the plan is shown anew.
-let refused = [];
+// What was not taken is told on the line of its thing too.
 const faults = () => [...document.querySelectorAll("#plan .field > .fault")].filter((fault) => fault.textContent.trim());
-const thing = (field) => field.closest("details[data-key]")?.dataset.key;
-const boxOf = (fault) => fault.parentElement.querySelector("input, select");
 
 function tellOnLines() {
   document.querySelectorAll("#plan summary[data-refused]").forEach((line) => delete line.dataset.refused);
@@ -23,9 +22,6 @@ function tellOnLines() {
 }
 
 document.addEventListener("htmx:oobBeforeSwap", (event) => {
-  if (event.detail.target.id === "plan") {
-    refused = faults().map((fault) => ({ id: fault.id, of: thing(fault), said: fault.textContent, typed: boxOf(fault).value }));
-  }
   const note = event.detail.target.matches("#plan :is(.note:not(:empty), .note.answered)")
     && event.detail.fragment.querySelector(".note:empty");
   if (note) {
@@ -33,30 +29,13 @@ document.addEventListener("htmx:oobBeforeSwap", (event) => {
     [note, event.detail.target].forEach((one) => one.classList.add("answered"));
   }
 });
-document.addEventListener("htmx:oobAfterSwap", (event) => {
-  if (event.detail.target.id === "plan") {
-    for (const { id, of, said, typed } of refused) {
-      const fault = document.getElementById(id);
-      if (fault && thing(fault) === of && !fault.textContent.trim()) {
-        fault.textContent = said;
-        boxOf(fault).value = typed;
-      }
-    }
-    refused = [];
-  }
-});
 whenShown(tellOnLines);
 
-// The list that was found stays where it was scrolled to. What was added in words leaves its box free for the next.
+// The list that was found stays where it was scrolled to, until what is looked for is another.
 let scrolled = 0;
 document.addEventListener("htmx:beforeSwap", (event) => {
-  const box = document.getElementById("finder-box");
-  scrolled = document.getElementById("finder-found")?.scrollTop ?? 0;
-  if (box && event.detail.pathInfo.requestPath.endsWith("/words")
-    && event.detail.serverResponse.includes('id="finder-box"')) {
-    box.value = "";
-    scrolled = 0;
-  }
+  const added = event.detail.pathInfo.requestPath.endsWith("/words") && event.detail.serverResponse.includes('id="finder-box"');
+  scrolled = added ? 0 : document.getElementById("finder-found")?.scrollTop ?? 0;
 });
 document.addEventListener("htmx:afterSettle", () => {
   const found = document.getElementById("finder-found");

@@ -67,6 +67,12 @@
     }
   }
 
+  function post(way, values) {
+    return new Promise((resolve) => inTurn(document.getElementById("side"), () => {
+      resolve(htmx.ajax("POST", `/sheets/${view().dataset.sheet}/${way}`, { source: "#side", swap: "none", values }));
+    }));
+  }
+
   /** Sends where it is; while one request is on its way the latest place waits for it. */
   async function send() {
     if (sending) {
@@ -76,15 +82,11 @@
     sending = true;
     const sent = held;
     try {
-      await htmx.ajax("POST", `/sheets/${view().dataset.sheet}/place`, {
-        source: "#side",
-        swap: "none",
-        values: {
-          path: sent.path,
-          x: sent.along,
-          hold: sent.id,
-          since: sent.since,
-        },
+      await post("place", {
+        path: sent.path,
+        x: sent.along,
+        hold: sent.id,
+        since: sent.since,
       });
     } finally {
       sending = false;
@@ -148,7 +150,7 @@
     const was = held;
     held = null;
     was.version = null;
-    return htmx.ajax("POST", `/sheets/${view().dataset.sheet}/undo`, { source: "#side", swap: "none" });
+    return post("undo", {});
   }
 
   document.addEventListener("keydown", (event) => {

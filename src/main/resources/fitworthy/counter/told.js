@@ -1,9 +1,7 @@
-// What is read or typed in the advice stays so after a change: opened explanations and answers not yet sent. What a
-// change came to is said aloud.
+// What is read in the advice stays open after a change. What a change came to is said aloud.
 (() => {
   const ASIDE = ['told', 'offers', 'asks'];
   const opened = {};
-  const typed = {};
 
   const said = document.createElement('div');
   said.setAttribute('role', 'status');
@@ -13,8 +11,6 @@
   function keep(area) {
     opened[area.id] = new Map([...area.querySelectorAll('details[open][id]')]
       .map(details => [details.id, details.querySelector('.why')?.innerHTML ?? '']));
-    typed[area.id] = new Map([...area.querySelectorAll('input[id]:not([type=hidden]), select[id]')]
-      .filter(box => box.value !== (box.defaultValue ?? '')).map(box => [box.id, box.value]));
   }
 
   function restore(area) {
@@ -25,10 +21,6 @@
         if (place) place.innerHTML = why;
         details.open = true;
       }
-    }
-    for (const [id, value] of typed[area.id]) {
-      const box = document.getElementById(id);
-      if (box) box.value = value;
     }
   }
 

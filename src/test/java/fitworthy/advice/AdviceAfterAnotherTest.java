@@ -129,6 +129,7 @@ class AdviceAfterAnotherTest {
             lines.add(loading + ": " + once.size());
             facts.forEach(fact -> lines.add(fact instanceof Measure measure ? told(measure) : fact.toString()));
         });
+        advice.measures().values().forEach(measures -> measures.forEach(measure -> lines.add(told(measure))));
         return String.join("\n", lines);
     }
 

@@ -281,7 +281,7 @@ class AgreementTest {
                                 .sum()
                         + size * wheelbase;
                 assertEquals(moment, axles.rear().value() * wheelbase, LAST_BITS * moments);
-                assertEquals(moment, axles.cogX().value() * axles.total().value(), LAST_BITS * moments);
+                assertEquals(moment, each.centre().x().value() * axles.total().value(), LAST_BITS * moments);
             }
         }
     }

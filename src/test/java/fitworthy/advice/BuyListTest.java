@@ -164,6 +164,57 @@ class BuyListTest {
         }
     }
 
+    /**
+     * With a ball of which nobody says what is on it the rear axle carries 1191 kg, the box 79.6 kg, the drawers 37.9 kg, and up
+     * to 1.4 x 300 kg of the ball's rating: 1728.5 kg. The bar takes load off it, and the front axle's 1403.6 kg keep 1450 kg.
+     */
+    @Test
+    void whatLoadsAnAxleOfUnknownLoadWaitsWhereItMayPassItsLimit() throws FaultsException {
+        String van =
+                """
+                vehicle: {ratings: {gvm: %s kg, rear-axle: %s kg}}
+                fitments:
+                  - {name: Bar, kind: other, mass: 60 kg +/- 0 kg, at: {x: -700 mm, y: 0 mm, z: 800 mm}}
+                  - {name: Drawers, kind: other, mass: 40 kg +/- 0 kg, at: {x: 2700 mm, y: 0 mm, z: 700 mm}}
+                  - {name: Box, kind: other, mass: 63 kg +/- 0 kg, at: {x: 3600 mm, y: 0 mm, z: 800 mm}}
+                trailer: {name: Van, mass: 1500 kg +/- 0 kg, rated: 2000 kg, brakes: electric, axle: 3600 mm}
+                """;
+        BuyList tight = list(van.formatted("3500", "1710"));
+        for (String name : List.of("Drawers", "Box")) {
+            assertTrue(missing(part(tight, name)).contains("trailer.ball"), name);
+            assertEquals(Decision.WAIT, part(tight, name).decision(), name);
+        }
+        assertFalse(missing(part(tight, "Bar")).contains("trailer.ball"));
+        BuyList ample = list(van.formatted("3500", "1720"));
+        for (String name : List.of("Bar", "Drawers", "Box")) {
+            assertFalse(missing(part(ample, name)).contains("trailer.ball"), name);
+        }
+        // The whole is 2520 + 163 + up to 300 kg.
+        assertTrue(missing(part(list(van.formatted("2982", "1750")), "Bar")).contains("trailer.ball"));
+        assertFalse(missing(part(list(van.formatted("2984", "1750")), "Bar")).contains("trailer.ball"));
+    }
+
+    /** Of 1250 kg the front axle may lose 125 kg; 700 kg at 3600 of 2850 mm take 184.2 kg off the 1328.9 kg, and 1144.7 kg stay. */
+    @Test
+    void whatMakesTheFrontAxleTooLightWaits() throws FaultsException {
+        String rack =
+                """
+                vehicle: {ratings: {gvm: 4000 kg, rear-axle: 3000 kg}, tyres: {load-index: 124}}
+                fitments:
+                  - {name: Rack, kind: other, mass: %s kg +/- 0 kg, at: {x: 3600 mm, y: 0 mm, z: 800 mm}}
+                  - {name: Bar, kind: other, mass: 1 kg +/- 0 kg, at: {x: -700 mm, y: 0 mm, z: 800 mm}}
+                """;
+        BuyList light = list(rack.formatted("800"));
+        assertTrue(
+                found(part(light, "Rack")).contains("mass.front-light"),
+                found(part(light, "Rack")).toString());
+        assertTrue(
+                BuyWords.full(part(light, "Rack")).contains("Load moved ahead of the rear axle"),
+                BuyWords.full(part(light, "Rack")));
+        assertFalse(found(part(light, "Bar")).contains("mass.front-light"));
+        assertFalse(found(part(list(rack.formatted("700")), "Rack")).contains("mass.front-light"));
+    }
+
     /** 2520 kg with a tray of 132 kg in place of a tub of 150 kg, 2 kg over; in place of one of 100 kg, 2 kg over as well. */
     @Test
     void whatIsLighterThanWhatComesOffForItDoesNotWaitForLessLoad() throws FaultsException {
@@ -248,6 +299,12 @@ class BuyListTest {
         assertEquals(
                 "to be asked, as the rule book does not say it here: whether a bar has to bear the mark of a standard",
                 BuyWords.words(bar.reasons().get(0), bar).replaceFirst(";.*", ""));
+        assertTrue(BuyWords.waitsForBook(bar));
+        assertEquals(
+                "as the rule book does not say it here: whether a bar has to bear the mark of a standard",
+                BuyWords.unruled(List.of(bar)));
+        String light = marked.replace("marked: yes", "marked: no").replace("mass: 60 kg", "mass: 0 kg");
+        assertFalse(BuyWords.waitsForBook(part(list(light), "Bar")));
     }
 
     /** Of the angle before the bar only a note would come. */

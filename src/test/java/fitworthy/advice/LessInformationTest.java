@@ -129,6 +129,11 @@ class LessInformationTest {
                     "vehicle.wheels",
                     "vehicle.wheels.dual-rear"));
 
+    /** The current of a circuit stands for that of its part, and what only joins batteries says so. */
+    private static final String OF_PART = "fitments\\.[0-9]+\\.(input|output|isolator|current|power|short-circuit)";
+    /** What is drawn standing counts on the second battery where it is given. */
+    private static final String STANDING = "circuits\\.[0-9]+\\.standby";
+
     /** What may vanish all the same, as a rule and the fields without which it may. */
     private static final Map<String, String> ALL_THE_SAME = Map.ofEntries(
             // The stricter of two rules takes its place: the fan itself is judged where the maker allows no depth.
@@ -160,13 +165,20 @@ class LessInformationTest {
             entry("electrical.mains-unguarded", "circuits\\.[0-9]+\\.voltage"),
             // Another figure that the same check lacks is asked for first.
             entry("across.left-in-air", "(fitments|cargo)\\.[0-9]+\\.(at(\\.z)?|place)"),
-            entry("electrical.cable-over-rating", INSULATION),
+            entry("electrical.cable-over-rating", INSULATION + "|" + OF_PART),
+            entry("electrical.fuse-below-load", OF_PART),
+            entry("electrical.drop-critical", OF_PART),
+            entry("electrical.drop-other", OF_PART),
+            entry("electrical.way-drop", OF_PART),
+            entry("electrical.lead-too-deep", STANDING),
+            entry("electrical.lithium-too-deep", STANDING),
+            entry("electrical.charge-short", STANDING),
             // A board takes what its loads take where nothing is said of itself.
             entry("electrical.starter-drained", "circuits\\.[0-9]+\\.hours"),
             // What is not given cannot be unusual; what needs it asks for it.
             entry("across.unusual", ".*"),
             // No cable is made for less heat than the table begins with, which is what counts then.
-            entry("electrical.cable-thin", INSULATION),
+            entry("electrical.cable-thin", INSULATION + "|" + OF_PART),
             entry("electrical.fuse-above-cable", INSULATION),
             entry("electrical.fuse-far-above-cable", INSULATION),
             // The shorter way of a fuse in the open is asked of it then.

@@ -136,6 +136,10 @@ class WorsePlanTest {
                     "across\\.(supplies|tanks)-.*",
                     "what is passed as planned is a stop of its own"),
             Relief.of(
+                    ".*\\.mass",
+                    "across\\.(supplies|tanks)-unsure",
+                    "what comes to pass its limit then is a change of its own"),
+            Relief.of(
                     "trailer\\.ball|.*ratings\\.ball|.*plate\\.ball",
                     "towing\\.ball-over-emptied",
                     "a ball that is too heavy as planned is a stop of its own"),

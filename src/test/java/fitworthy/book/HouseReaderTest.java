@@ -65,6 +65,16 @@ class HouseReaderTest {
                 refused.get(0));
     }
 
+    @Test
+    void anExampleOfAValueIsOfTheKindOfItsPracticeValue() {
+        String told = String.join(
+                "\n", faults("values:", "  - {practice: mass.behind-axle-most, region: any, from: 2026-01-01}"));
+        assertTrue(told.contains("right: value: 2400 kg"), told);
+        String share =
+                String.join("\n", faults("values:", "  - {practice: mass.side-most, region: any, from: 2026-01-01}"));
+        assertTrue(share.contains("right: value: 90 %"), share);
+    }
+
     /** Each value with whether it may stand without a reason and a name; the book's own lies between the two sides. */
     @TestFactory
     Stream<DynamicTest> aLooserValueIsSignedForAndAStricterNeedNotBe() {

@@ -116,7 +116,9 @@ class NeverUsualTest {
                         + "}\n",
                 faults);
         Map<String, Bound<UsualFigure>> usual = new TreeMap<>();
-        page.entries().forEach((key, entry) -> usual.put(key, Binder.bind(UsualFigure.class, key, entry, faults)));
+        page.entries()
+                .forEach((key, entry) ->
+                        usual.put(key, Binder.bind(UsualFigure.class, key, entry, group -> Map.of(), faults)));
         BookParts parts = new BookParts(
                 Books.RULES,
                 Map.of("any", new Region("Anywhere", "", "", "", List.of())),
@@ -180,5 +182,14 @@ class NeverUsualTest {
         assertTrue(
                 faults("bar.mass", "value: 60 kg +/- 20 kg, per: 1 kg of mass").contains("goes by itself"), "a circle");
         assertTrue(faults("bar.mass", "value: unknown").equals("[]"), "what is usual no more");
+    }
+
+    /** A bar weighs as one does; a wheelbase is a length and a chemistry a word. */
+    @Test
+    void anExampleOfAUsualFigureIsOfTheKindOfItsField() {
+        assertEquals(Map.of("value", "60 kg"), UsualFigure.examples("bar.mass"));
+        assertTrue(UsualFigure.examples("vehicle.size.wheelbase").get("value").endsWith(" mm"));
+        assertTrue(UsualFigure.examples("battery.chemistry").get("value").contains("lithium"));
+        assertEquals(Map.of(), UsualFigure.examples("nothing.of-the-kind"));
     }
 }

@@ -292,7 +292,7 @@ class ChangesTest {
         Files.writeString(
                 now.resolve("sources.yaml"),
                 Files.readString(now.resolve("sources.yaml"))
-                        + "\nzz-new:\n  title: A new leaflet\n  seen: all of it\n");
+                        + "\nzz-new:\n  title: A new leaflet\n  kind: guidance\n  seen: all of it\n");
         edit(now.resolve("sources.yaml"), "seen: the page; written for businesses", "seen: the whole page");
         edit(now.resolve("book.yaml"), "    name: New Zealand", "    name: Both islands");
         edit(now.resolve("book.yaml"), "edition: \"2026.11\"", "edition: \"2027.07\"");
@@ -301,7 +301,7 @@ class ChangesTest {
         assertEquals(
                 List.of(
                         "source changed council-water-carriers  : seen the page; written for businesses>the whole page",
-                        "source added zz-new  : seen ->all of it, title ->A new leaflet",
+                        "source added zz-new  : kind ->guidance, seen ->all of it, title ->A new leaflet",
                         "region changed nz  : name New Zealand>Both islands",
                         "table changed load-index  : 100 800 kg>801 kg",
                         "cover changed book  : edition 2026.11>2027.07, review memory 180 days>70 days"),

@@ -161,6 +161,18 @@ class LettersTest {
         BatchTest.piped(box, "letters", "-", "--to", "engineer").says("vehicle 3020 kg (GVM 3000 kg, over by 20 kg),");
     }
 
+    /** 50 mm stand in a magazine that quotes the State; the GVM of a plate needs no text. */
+    @Test
+    void whoGoesByTheLawIsAskedForTheTextThatNobodyRead() {
+        String asked =
+                "We know this limit at second hand alone (50 mm): please name the text and the clause that holds";
+        Ran.of("letters", TOURING, "--to", "engineer").printed(1).says(asked);
+        Ran.of("letters", "scenarios/overloaded.yaml", "--to", "engineer")
+                .printed(1)
+                .saysNot("at second hand alone");
+        Ran.of("letters", TOURING, "--to", "builder").printed(1).saysNot("at second hand alone");
+    }
+
     @Test
     void markdownIsEscaped() throws IOException {
         Path sheet = Files.writeString(

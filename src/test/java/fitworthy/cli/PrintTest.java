@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
+import fitworthy.book.Source;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -65,6 +66,26 @@ class PrintTest {
                 "--seconds",
                 "0");
         assertEquals(1, ran.code(), ran.err());
+    }
+
+    /** A customer is told of texts of law and authorities, not of shops, magazines or forums, and of no address. */
+    @Test
+    void aCustomerIsToldTheTextsAndNotWhoTellsOfThem() throws Exception {
+        Path page = folder.resolve("customer.html");
+        Ran ran = Ran.of("print", "scenarios/touring.yaml", "--for", "customer", "--html", page.toString(), TIME);
+        assertEquals(1, ran.code(), ran.err());
+        String text = Files.readString(page);
+        assertTrue(
+                text.contains(
+                        "Texts of law, standards and authorities with the limits of its stops and changes: Australian Design"
+                                + " Rule 14/03"),
+                text);
+        for (Source source : Books.shipped().sources().values()) {
+            assertFalse(
+                    source.kind().value().compareTo(Source.Kind.TRADE) >= 0 && text.contains(source.title()),
+                    source.title());
+            assertFalse(!source.link().isEmpty() && text.contains(source.link()), source.link());
+        }
     }
 
     @Test

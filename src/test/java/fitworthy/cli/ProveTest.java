@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The commands prove and cases, on a copy of the shipped book that only keeps its water topic, and on worse ones. */
 class ProveTest {
@@ -152,6 +153,22 @@ class ProveTest {
         Ran.of("handbook", "water.largest-most", "--rules", rules.toString()).says("water.one-tank");
         Ran.of("handbook", "water.remote-days", "--rules", rules.toString())
                 .refused(2, "one of water.no-reserve, water.one-tank, water.short, water.use-low");
+    }
+
+    /** The can beside the tank is for drinking water, so the rule is met there. */
+    @Test
+    void aCaseThatFiresARuleIsNoLookAlikeThatIsFine() throws IOException {
+        String all = Files.readString(rules.resolve("water/cases.yaml"));
+        String hose = "  - name: A garden hose is not for drinking water\n"
+                + "    sheet: {tanks: [{name: Water tank, water: {potable: no}}]}\n"
+                + "    expect:\n      - {id: water.not-potable, subject: Water tank}\n";
+        String[] page = {"handbook", "water.not-potable", "--rules", rules.toString()};
+        String alone = all.substring(0, all.indexOf("cases:\n")) + "cases:\n" + hose;
+        Ran ran = with("water/cases.yaml", all, alone, page);
+        ran.says("- A garden hose is not for drinking water");
+        assertFalse(ran.out().contains("Look-alikes that are fine"), ran.out());
+        with("water/cases.yaml", all, alone + "  - name: As it is\n    expect: []\n", page)
+                .says("Look-alikes that are fine");
     }
 
     /** Whoever does not prove would believe that it is in force. */
@@ -365,11 +382,16 @@ class ProveTest {
     void aValueIsRemindedOfFromItsReviewDayOn() throws IOException {
         String value = "      value: 7.5 L\n";
         String reviewed = "the value 7.5 L of any from 2011-01-01 was to be looked at again by 2026-11-2";
-        assertTrue(with("water/practice.yaml", value, value + "      review: 2026-11-25\n", prove())
+        assertTrue(with(
+                                "water/practice.yaml",
+                                value,
+                                value + "      checked: 2026-11-20\n      review: 2026-11-25\n",
+                                prove())
                         .says(reviewed + "5")
                         .code()
                 == 1);
-        Ran before = with("water/practice.yaml", value, value + "      review: 2026-11-26\n", prove());
+        Ran before = with(
+                "water/practice.yaml", value, value + "      checked: 2026-11-20\n      review: 2026-11-26\n", prove());
         assertTrue(!before.out().contains("looked at again"), before.out());
     }
 
@@ -464,9 +486,107 @@ class ProveTest {
             assertEquals(3, ran.code(), ran.out() + ran.err());
             ran.says(file + ": nothing reads this, so what it says holds nowhere");
         }
+        Path second = Files.createFile(rules.resolve("water/Cards.yml"));
+        Ran beside = Ran.of(prove());
+        Files.delete(second);
+        beside.says("right: what is to hold in cards.yaml, which is there too");
         Path hidden = Files.createFile(rules.resolve("water/.cards.yaml.swp"));
         assertEquals(0, Ran.of(prove()).code(), "hidden files are an editor's");
         Files.delete(hidden);
+    }
+
+    /** The rest of the book cannot be read without it, so that its name is what is wrong first of all. */
+    @ParameterizedTest
+    @CsvSource({
+        "water/practice.yaml, water/practice.yml",
+        "water/practice.yaml, water/Practice.yaml",
+        "water/practice.yaml, water/practices.yaml",
+        "water/practice.yaml, water/practice.yaml.txt",
+        "water/cards.yaml, water/cards.yml",
+        "water/water.drl, water/water.drl.txt",
+        "sources.yaml, source.yaml",
+        "tables/cable.csv, tables/Cable.csv"
+    })
+    void aFileUnderAWrongNameIsToldWithTheRightOne(String right, String wrong) throws IOException {
+        Path page = rules.resolve(right);
+        Path misnamed = Files.move(page, rules.resolve(wrong));
+        try {
+            Ran ran = Ran.of(prove());
+            assertEquals(3, ran.code(), ran.out() + ran.err());
+            String told = misnamed + ": nothing reads this, so what it says holds nowhere: it is not called "
+                    + page.getFileName() + "\n    right: call it " + page.getFileName();
+            assertTrue(ran.err().contains(told), ran.err());
+            assertFalse(ran.err().contains("which is not in the book"), ran.err());
+        } finally {
+            Files.move(misnamed, page);
+        }
+    }
+
+    @Test
+    void aCoverUnderAWrongNameIsToldWithTheRightOne() throws IOException {
+        Path cover = rules.resolve("book.yaml");
+        Path misnamed = Files.move(cover, rules.resolve("book.yml"));
+        try {
+            Ran.of(prove()).refused(3, "right: call book.yml book.yaml");
+        } finally {
+            Files.move(misnamed, cover);
+        }
+    }
+
+    /** Each of the fields that say what comes of a case is enough. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"expect", "met", "held", "does-not-apply", "not-assessed", "figures", "retired", "unsure", "sure"
+            })
+    void anyFieldThatSaysWhatComesOfACaseWillDo(String field) throws IOException {
+        Ran ran = with("water/cases.yaml", "    met: [water.too-near]\n", "    " + field + ": []\n", prove());
+        assertFalse((ran.out() + ran.err()).contains("expects nothing in particular"), ran.out() + ran.err());
+    }
+
+    @Test
+    void fieldsThatOnlyMakeTheSheetOfACaseSayNothing() throws IOException {
+        Ran ran = with(
+                "water/cases.yaml",
+                "    met: [water.too-near]\n",
+                "    without: [trip.days]\n    same-before: As ever.\n",
+                prove());
+        assertEquals(3, ran.code(), ran.out() + ran.err());
+        ran.refused(3, "one of expect, not-assessed, figures, met, held, does-not-apply, retired, unsure, sure;");
+    }
+
+    /** What a message proposes is of the kind of quantity that belongs there. */
+    @ParameterizedTest
+    @CsvSource({
+        "value: 75 %, right: value: 90 %",
+        "value: 30 L, right: value: 80 L",
+        "value: 3 days, right: value: 14 days"
+    })
+    void anExampleOfAValueIsOfItsKind(String value, String right) throws IOException {
+        with("water/practice.yaml", "      " + value + "\n", "", prove()).refused(3, right);
+    }
+
+    @Test
+    void aGradeThatNoPageMayGiveIsNotProposed() throws IOException {
+        with("water/practice.yaml", "basis: common-practice", "basis: yes", prove())
+                .refused(
+                        3,
+                        "right: basis: one of published, calculation, published-secondhand, common-practice, memory\n");
+    }
+
+    @Test
+    void aDashBeforeAFieldThatGoesOnWithItsEntryIsTold() throws IOException {
+        Ran ran = with("water/practice.yaml", "      value: 75 %", "    - value: 75 %", prove());
+        ran.refused(
+                3, "water.largest-most.values.2: a dash stands before this, which begins another entry of the list");
+        // An entry of which much is missing lacks no more than that.
+        Ran lacking = with("water/practice.yaml", "      value: 75 %\n", "", prove());
+        assertFalse(lacking.err().contains("a dash stands before this"), lacking.err());
+    }
+
+    @Test
+    void aDecimalCommaWithinBracesIsShownWithItsOwnValue() throws IOException {
+        with("water/practice.yaml", "value: 2 degC,", "value: 2,5 degC,", prove())
+                .refused(3, "right: a decimal point, or the value in quotes, as in '2,5 degC'");
     }
 
     /** The condition fires where water runs short; a card that allows at most so much says the opposite. */
@@ -566,22 +686,45 @@ class ProveTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "title:|titel:|2:3: sphere-course.titel: no field has this name (did you mean 'title'?)|one of title, link, seen",
+                "title:|titel:|2:3: sphere-course.titel: no field has this name (did you mean 'title'?)|one of title, kind, link, seen",
                 "seen:|sean:|2:3: sphere-course.seen: is missing: what was seen of it|seen: read in full",
                 "title: A course|title: [A course]|2:10: sphere-course.title: is a list where words belong|title: Light vehicle",
-                "seen: the table|seen:|4:3: sphere-course.seen: is left empty: what was seen of it|seen: read in full",
-                "link: |link: see |3:9: sphere-course: 'see https://example.org' is no link|link: https://example.org/leaflet",
+                "seen: the table|seen:|5:3: sphere-course.seen: is left empty: what was seen of it|seen: read in full",
+                "link: |link: see |4:9: sphere-course: 'see https://example.org' is no link|link: https://example.org/leaflet",
                 "sphere-course:|Sphere course:|1:1: Sphere course: 'Sphere course' is no id of a source|small letters",
                 "(?s)course:.*|course: the handbook|1:1: sphere-course: is 'the handbook' where a group of fields belongs|sphere-course: with",
             })
     void whatIsWrongWithASourceIsToldAtItsLine(String old, String now, String said, String right) throws IOException {
-        String entry = "sphere-course:\n  title: A course\n  link: https://example.org\n  seen: the table";
+        String entry =
+                "sphere-course:\n  title: A course\n  kind: trade\n  link: https://example.org\n  seen: the table";
         String all = Files.readString(rules.resolve("sources.yaml"));
         String rest = all.replaceFirst("(?s)sphere-course:\n.*?(?=\n\\S|\\z)\n?", "");
         Ran ran = with("sources.yaml", all, entry.replaceFirst(old, now) + "\n" + rest, prove());
         assertEquals(3, ran.code(), ran.out() + ran.err());
         assertTrue(ran.err().contains(rules.resolve("sources.yaml") + ":" + said), ran.err());
         assertTrue(ran.err().contains("    right: " + right), ran.err());
+    }
+
+    /** A page that quotes a law is not the law; a source that bears it out beside it is enough. */
+    @Test
+    void whatIsCalledPublishedRestsOnATextThatSpeaksForItself() throws IOException {
+        String course = "  kind: trade\n";
+        String head = "      value: 3 days\n      basis: published\n";
+        String value = head + "      sources: [sphere-course]\n";
+        String page = Files.readString(rules.resolve("water/practice.yaml"));
+        String sources = Files.readString(rules.resolve("sources.yaml"));
+        assertTrue(sources.contains(course), sources);
+        String published = page.replaceFirst(head + "      sources: \\[[^\n]*\n", value);
+        assertTrue(!published.equals(page), page);
+        Ran ran = with("water/practice.yaml", page, published, prove());
+        assertEquals(3, ran.code(), ran.out() + ran.err());
+        assertTrue(ran.err().contains("is called published but cites only what tells of a text: trade"), ran.err());
+        Ran borne = with(
+                "water/practice.yaml",
+                page,
+                published.replace("[sphere-course]", "[sphere-course, sa-remote-travel]"),
+                prove());
+        assertTrue(!borne.err().contains("cites only what tells"), borne.err());
     }
 
     @Test
@@ -617,6 +760,9 @@ class ProveTest {
         String quote = "quote: \"6 litres";
         assertFalse(Ran.of(prove()).out().contains(fault));
         with(file, quote, "quote: \"7 litres", prove()).says(fault);
+        with(file, quote, "quote: \"6 kilograms", prove()).says(fault + ": it says '6 kilograms'");
+        Ran millilitres = with(file, quote, "quote: \"6000 mL", prove());
+        assertFalse(millilitres.out().contains(fault), millilitres.out());
         with(file, quote, "quoted: \"8\"\n      quote: \"7 litres", prove()).says(fault);
         Ran quoted = with(file, quote, "quoted: \"7\"\n      quote: \"7 litres", prove());
         assertFalse(quoted.out().contains(fault), quoted.out());
@@ -624,10 +770,48 @@ class ProveTest {
                 .refused(3, "'quoted' is not a number that a quote holds");
     }
 
+    /** Proved as on 25 November 2026; the edition is that month's. */
+    @Test
+    void aLookThatIsYetToComeIsRemindedOf() throws IOException {
+        String file = "water/practice.yaml";
+        String old = "value: 75 %\n      basis: common-practice\n";
+        String told = "water.largest-most: was looked at on 2026-12-01 by its 'checked', which is yet to come";
+        Ran ran = with(file, old, old + "      checked: 2026-12-01\n", prove());
+        assertEquals(1, ran.code(), ran.out() + ran.err());
+        ran.says(told);
+        ran.says("right: the day of that look, such as checked: 2026-11-25");
+        Ran edition = with(file, old, old + "      checked: 2026-11-30\n", prove());
+        assertFalse(edition.out().contains("yet to come"), edition.out());
+        String[] later = {"prove", "--rules", rules.toString(), "--as-of", "2026-12-01"};
+        Ran come = with(file, old, old + "      checked: 2026-12-01\n", later);
+        assertFalse(come.out().contains("yet to come"), come.out());
+        with("sources.yaml", "checked: 2026-11-2", "checked: 2027-11-2", prove())
+                .says("was looked at on 2027-11-2");
+    }
+
+    /** From its first day on such a value holds for no vehicle that there is. */
+    @Test
+    void vehiclesRegisteredOnADayToComeAreRemindedOf() throws IOException {
+        String file = "water/practice.yaml";
+        String old = "    - region: any\n      from: 2000-01-01\n      value: 75 %";
+        String now = old.replace("value", "registered-from: 2026-12-01\n      value");
+        with(file, old, now, prove())
+                .says(
+                        "water.largest-most: holds from 2000-01-01 for vehicles registered from 2026-12-01, which is yet to come");
+        Ran law = with(file, old, now.replace("from: 2000-01-01", "from: 2026-12-01"), prove());
+        assertFalse(law.out().contains("yet to come"), law.out());
+        Ran past = with(file, old, now.replace("registered-from: 2026-12-01", "registered-from: 2026-11-30"), prove());
+        assertFalse(past.out().contains("yet to come"), past.out());
+    }
+
     @Test
     void aSourceThatNobodyCitesIsRemindedOf() throws IOException {
         String all = Files.readString(rules.resolve("sources.yaml"));
-        Ran ran = with("sources.yaml", all, "left-over:\n  title: A leaflet\n  seen: read in full\n" + all, prove());
+        Ran ran = with(
+                "sources.yaml",
+                all,
+                "left-over:\n  title: A leaflet\n  kind: guidance\n  seen: read in full\n" + all,
+                prove());
         assertEquals(1, ran.code(), ran.out() + ran.err());
         ran.says(rules.resolve("sources.yaml") + ":1:1: left-over: no card and no value cites this source");
     }

@@ -1,5 +1,6 @@
 package fitworthy.counter;
 
+import fitworthy.counter.desk.OpenSheet;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
@@ -48,6 +49,11 @@ public class AtCounter implements BeforeAllCallback, BeforeEachCallback, AfterEa
     /** A form as a page of the counter sends it. @param fields names and values in turn */
     public HttpResponse<String> post(String path, String... fields) throws Exception {
         return served.post(path, fields);
+    }
+
+    /** A sheet as it is worked on. */
+    public OpenSheet sheet(String name) {
+        return served.sheet(name);
     }
 
     /** What stands in a sheet. */

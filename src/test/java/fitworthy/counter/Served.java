@@ -3,6 +3,7 @@ package fitworthy.counter;
 import fitworthy.Books;
 import fitworthy.advice.View;
 import fitworthy.counter.desk.Desk;
+import fitworthy.counter.desk.OpenSheet;
 import fitworthy.counter.desk.SheetFolder;
 import fitworthy.shelf.Shelves;
 import java.io.IOException;
@@ -22,6 +23,7 @@ import java.util.stream.Stream;
 /** A counter on a copy of the shipped sheets, and a client that has opened its address. */
 public final class Served implements AutoCloseable {
 
+    private final Desk desk;
     private final Counter counter;
     private final CookieManager cookies = new CookieManager();
     private final HttpClient client = HttpClient.newBuilder()
@@ -29,7 +31,8 @@ public final class Served implements AutoCloseable {
             .followRedirects(HttpClient.Redirect.NORMAL)
             .build();
 
-    private Served(Counter counter) {
+    private Served(Desk desk, Counter counter) {
+        this.desk = desk;
         this.counter = counter;
     }
 
@@ -46,7 +49,8 @@ public final class Served implements AutoCloseable {
 
     static Served in(Path folder, Serving serving) throws Exception {
         View view = new View(Books.engine(), null, null, Shelves.beside());
-        Served served = new Served(new Counter(new Desk(new SheetFolder(folder), view, Books.RULES), serving));
+        Desk desk = new Desk(new SheetFolder(folder), view, Books.RULES);
+        Served served = new Served(desk, new Counter(desk, serving));
         served.get(URI.create(served.counter.address()));
         return served;
     }
@@ -62,6 +66,10 @@ public final class Served implements AutoCloseable {
                 }
             }
         }
+    }
+
+    OpenSheet sheet(String name) {
+        return desk.sheet(name).orElseThrow();
     }
 
     /** The address that lets in. */

@@ -40,6 +40,7 @@ class WorkingTest {
             "across.trip-seats",
             "body.hold-down-points",
             "body.width",
+            "body.width-passenger",
             "body.shaft-angle",
             "electrical.charger-in",
             "electrical.charger-out",

@@ -277,6 +277,30 @@ class VerdictTest {
                 LoadedVerdict.overWithTrailer(advice(VAN.formatted(3001, 290))));
     }
 
+    /**
+     * 60 kg as far behind the trailer's axles as these are behind the ball leave 160 kg on it, and with 1191.05 kg 1415.05 kg on
+     * the rear axle; 5 kg more or less on the ball are 7 kg there.
+     */
+    @Test
+    void whatIsOverOnTheWayIsSaid() throws FaultsException {
+        String van =
+                """
+                vehicle: {ratings: {rear-axle: %s kg}, tow-bar: {plate: {trailer: 3500 kg, ball: 350 kg}}}
+                trailer: {name: Camper, mass: 1400 kg +/- 0 kg, ball: %s, rated: 2000 kg, gtm: 1900 kg, brakes: electric,
+                  axle: 3000 mm, coupling: {trailer: 3500 kg, ball: 350 kg},
+                  supplies: [{name: Tank, mass: 60 kg +/- 0 kg, behind: 6000 mm +/- 0 mm}]}
+                """;
+        assertSays(
+                LoadedVerdict.loaded(advice(van.formatted("1410", "100 kg +/- 0 kg"))),
+                " On the way, as tanks and supplies are used up, it is over: rear axle limit by 5.1 kg (everything aboard).");
+        assertSays(
+                LoadedVerdict.loaded(advice(van.formatted("1420", "100 kg +/- 5 kg"))),
+                " On the way, as tanks and supplies are used up, too close to call: rear axle limit 4 kg spare +/- 7 kg"
+                        + " (everything aboard).");
+        String kept = LoadedVerdict.loaded(advice(van.formatted("1423", "100 kg +/- 5 kg")));
+        assertFalse(kept.contains("On the way"), kept);
+    }
+
     /** 290 kg on a ball rated for 300 kg: less is spare than of the tow rating, 100 kg, or of any axle. */
     @Test
     void theRatingThatTheVerdictNamesIsInTheTable() throws FaultsException {

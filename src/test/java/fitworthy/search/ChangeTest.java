@@ -138,6 +138,28 @@ class ChangeTest {
         assertNull(NodePath.of("trailer", "ball").in(applied(change, "trailer: {name: Van, mass: 2000 kg +/- 40 kg}")));
     }
 
+    /** 200 kg as far behind the axles as these are behind the ball lift as much: without them 2000 - 200 and 200 + 200 kg. */
+    @Test
+    void suppliesAreUsedUpFromALighterTrailerToo() throws FaultsException {
+        Node.Mapping changed = applied(
+                new Change.LightenTrailer(1500),
+                """
+                trailer:
+                  name: Van
+                  mass: 2000 kg +/- 0 kg
+                  ball: 200 kg +/- 0 kg
+                  axle: 3000 mm
+                  bare: {mass: 1700 kg +/- 0 kg, ball: 390 kg +/- 0 kg}
+                  stowed: [{name: Box, mass: 100 kg +/- 0 kg, behind: 2700 mm +/- 0 mm}]
+                  supplies: [{name: Tank, mass: 200 kg +/- 0 kg, behind: 6000 mm +/- 0 mm}]
+                """);
+        assertEquals("150.000 kg +/- 0.000 kg", text(changed, "trailer", "ball"));
+        assertEquals("200 kg +/- 0 kg", text(changed, "trailer", "supplies", "Tank", "mass"));
+        assertNull(NodePath.of("trailer", "stowed").in(changed));
+        assertEquals("1300.000 kg +/- 0.000 kg", text(changed, "trailer", "bare", "mass"));
+        assertEquals("350.000 kg +/- 0.000 kg", text(changed, "trailer", "bare", "ball"));
+    }
+
     @Test
     void anAnswerIsPutInPlaceOfAnother() throws FaultsException {
         Change change =

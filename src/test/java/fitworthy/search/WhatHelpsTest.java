@@ -136,6 +136,26 @@ class WhatHelpsTest {
                 List.of("leave 'Luggage' behind and fill 'Main tank' to 57 %, 34 L less"), words(nearest.lighter()));
     }
 
+    /**
+     * 380 kg over. Without the box behind the rear axle, which lifts 60 kg, the front axle carries 1388.9 of 1340 kg, and
+     * without the plates too 1328.9 kg.
+     */
+    @Test
+    void whatPassesAnotherLimitAloneCountsBesideWhatKeepsIt() throws FaultsException {
+        Mending mending = mend(
+                """
+                vehicle: {ratings: {gvm: 2300 kg, front-axle: 1340 kg}}
+                fitments:
+                  - {name: Aft box, kind: other, mass: 100 kg +/- 0 kg, at: {x: 4560 mm, y: 0 mm, z: 900 mm}}
+                  - {name: Plates, kind: other, mass: 60 kg +/- 0 kg, at: {x: 0 mm, y: 0 mm, z: 500 mm}}
+                """);
+        assertEquals(List.of(), mending.offers());
+        assertEquals(
+                List.of("do without 'Plates' and do without 'Aft box' and leave 'Luggage' behind and"
+                        + " fill 'Main tank' to 57 %, 34 L less"),
+                words(mending.lighter()));
+    }
+
     /** A canopy stands on a tray, and neither is left out where the other hangs on it. */
     @Test
     void noPartIsLeftHangingInTheAir() throws FaultsException {

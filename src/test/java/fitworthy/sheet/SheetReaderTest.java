@@ -165,7 +165,8 @@ class SheetReaderTest {
             new Spoilt(
                     "title: Touring wagon",
                     "title:",
-                    "1:1 title: is left empty: a title for the printout -> title: Touring wagon, stage two"),
+                    "1:1 title: is left empty: a title for the printout -> title: Touring wagon, stage two; what stands"
+                            + " behind a # is not read"),
             new Spoilt(
                     "title: Touring wagon",
                     "title: ''",
@@ -443,7 +444,7 @@ class SheetReaderTest {
                     "title: Touring wagon",
                     "title: *t",
                     "1:8 title: anchors and aliases (& and *) are not read here"
-                            + " -> write the value out where it belongs"),
+                            + " -> text that begins so in quotes; else the value written out where it belongs"),
             new Spoilt(
                     "title: Touring wagon",
                     "title: !!java.io.File x",
@@ -516,7 +517,7 @@ class SheetReaderTest {
                 List.of(
                         "28:53 cargo.1.at.z: '1' has no unit -> z: 900 mm (units: m, mm, cm, km, um, micron, in, ft, mi)",
                         "28:55 cargo.1.at.2 m: no field has this name; within braces a comma ends the value before it"
-                                + " -> a decimal point, as in 3.5 m, or the value in quotes, as in '3,5 m'"),
+                                + " -> a decimal point, or the value in quotes, as in '1,2 m'"),
                 BadSheet.faults(BadSheet.with("{x: 2900 mm}", "{x: 2900 mm, z: 1,2 m}")));
     }
 

@@ -48,7 +48,18 @@ class PartWordsTest {
                 "9. a 200 watt solar panel on the canopy | solar panel | {power=200 W, at=on the canopy}",
                 "12) roof rack | roof rack | {}",
                 "- fridge 60 L | fridge 60 L | {}",
-                "\u2022 snorkel | snorkel | {}"
+                "\u2022 snorkel | snorkel | {}",
+                "aerial on the bar | aerial | {at=on the bar}",
+                "tall aerial on bar | tall aerial | {at=on the bar}",
+                "roof rack over cab | roof rack | {at=over the cab}",
+                "springs at the back | springs at the rear | {}",
+                "heavier springs at the back, 50 mm | heavier springs at the rear | {lift=50 mm}",
+                "springs in the back=40 mm | springs at the rear | {lift=40 mm}",
+                "springs on the front axle | springs at the front | {}",
+                "springs front | springs at the front | {}",
+                "rear springs at the back | rear springs | {}",
+                "springs at the front and back | springs | {}",
+                "fridge in the back | fridge | {at=in the back}"
             })
     void isReadWithItsFigureAndPlace(String typed, String name, String said) throws FaultsException {
         List<Fault> faults = new ArrayList<>();
@@ -66,6 +77,8 @@ class PartWordsTest {
             delimiter = '|',
             value = {
                 "camper | 'camper' is no kind of part, and no word for one that the rule book knows (did you mean 'camper shell' or 'demountable camper'",
+                "rear springs at the front | 'rear springs at the front' is no kind of part",
+                "snorkel at the back | 'snorkel at the back' is no kind of part",
                 "canopy on the rims it has | 'canopy on the rims it has' is no kind of part",
                 "tyres on the rims in my shed | 'tyres on the rims in my shed' is no kind of part",
                 "winch=3 L | '3 L' has a unit of volume",

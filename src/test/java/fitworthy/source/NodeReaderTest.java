@@ -65,24 +65,23 @@ class NodeReaderTest {
                 refused(
                         "second document",
                         "a: 1\n---\nb: 2\n",
-                        "f:3:1 : more text follows the end of the document -> keep one document in a file"),
+                        "f:3:1 : more text follows a line of three dashes or points, which ends the file -> take that line"
+                                + " out"),
                 refused(
                         "tab",
                         "a:\n\tb: 1\n",
-                        "f:2:1 : not readable as YAML: while scanning for the next token, found"
-                                + " character '\\t(TAB)' that cannot start any token. (Do not use \\t(TAB) for indentation)"
-                                + " -> indent with two spaces a level, never with a tab"),
+                        "f:2:1 : not readable as YAML: a tab stands before this line -> spaces in its place, as many as"
+                                + " stand before the lines that it belongs with"),
                 refused(
                         "colon in a value",
                         "a: b: c\n",
-                        "f:1:5 : not readable as YAML: mapping values are not allowed here"
-                                + " -> one 'name: value' a line, names of a group and dashes of a list each straight below "
-                                + "the other; a value that holds ': ' in quotes"),
+                        "f:1:5 : not readable as YAML: a second colon with a space behind it stands in this line"
+                                + " -> a: \"b: c\""),
                 refused(
                         "open list",
                         "a: [1\nb: 2\n",
-                        "f:2:2 : not readable as YAML: while parsing a flow sequence, expected"
-                                + " ',' or ']', but got : -> " + QUOTES),
+                        "f:1:4 : not readable as YAML: the [ that opens here is not closed"
+                                + " -> a ] behind what belongs to it; in quotes a text that only begins with ["),
                 refused(
                         "list as a name",
                         "? [a]\n: b\n",
@@ -111,8 +110,8 @@ class NodeReaderTest {
                 refused(
                         "anchor",
                         "a: &x [1]\n",
-                        "f:1:4 a: anchors and aliases (& and *) are not read here -> write the value out where it "
-                                + "belongs"),
+                        "f:1:4 a: anchors and aliases (& and *) are not read here -> text that begins so in quotes;"
+                                + " else the value written out where it belongs"),
                 refused(
                         "tag",
                         "a: [!!binary aGk=]\n",

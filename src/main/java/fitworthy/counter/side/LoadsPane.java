@@ -11,6 +11,7 @@ import fitworthy.figures.mass.LoadMeasures;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.PointMass;
 import fitworthy.figures.towing.HitchMeasures;
 import fitworthy.printout.MarginTable;
 import fitworthy.printout.picture.LimitBar;
@@ -78,12 +79,20 @@ public final class LoadsPane implements Pane {
         List<Limit> limits = arrangement.margins().stream()
                 .map(margin -> limit(margin, advice, shown, compared))
                 .toList();
-        String moved = seen.asked("hold").isEmpty()
-                ? ""
-                : Thing.words(seen.asked("path"), loading)
-                        .map(words -> words + ". " + changes(loads))
-                        .orElse("");
+        String moved = seen.asked("hold").isEmpty() ? "" : moved(seen, loading, loads);
         return new View(shown, moved, loads, limits, MarginTable.waiting(advice));
+    }
+
+    /** Where it is now, what that changes, and what the sheet says of it that is not so any more. */
+    private static String moved(Seen seen, Loading loading, List<Load> loads) {
+        String path = seen.asked("path");
+        List<PointMass> masses = Thing.masses(path, loading);
+        return masses.isEmpty()
+                ? ""
+                : Thing.words(path, masses, loading.plan().wheelbase()) + ". " + changes(loads)
+                        + StillSaid.of(seen.now(), path, masses.get(0).at(), loading.plan())
+                                .map(" "::concat)
+                                .orElse("");
     }
 
     private static String changes(List<Load> loads) {

@@ -48,13 +48,10 @@ final class Thing {
                 + PlaceWords.along(masses.get(0).at().x(), wheelbase);
     }
 
-    /** The same in a loading; empty where it is not aboard. */
-    static Optional<String> words(String path, Loading loading) {
-        List<PointMass> masses = loading.masses().stream()
+    /** Its masses in a loading; none where it is not aboard. */
+    static List<PointMass> masses(String path, Loading loading) {
+        return loading.masses().stream()
                 .filter(mass -> path(mass, loading.plan().sheet()).equals(Optional.of(path)))
                 .toList();
-        return masses.isEmpty()
-                ? Optional.empty()
-                : Optional.of(words(path, masses, loading.plan().wheelbase()));
     }
 }

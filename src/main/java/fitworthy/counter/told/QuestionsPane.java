@@ -12,6 +12,7 @@ import fitworthy.counter.page.Pane;
 import fitworthy.counter.page.Routes;
 import fitworthy.counter.page.Sent;
 import fitworthy.printout.QuestionWords;
+import fitworthy.source.Digests;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
@@ -57,11 +58,12 @@ public final class QuestionsPane implements Pane, Routes {
     /**
      * One question.
      *
+     * @param id of its element, the same wherever it stands in the list
      * @param words what is asked, what hangs on it and who has the answer, a line each
      * @param boxes for the fields that a single value answers
      * @param elsewhere those that take more than that
      */
-    public record Item(String title, List<String> words, List<AnswerBox> boxes, List<FieldLink> elsewhere) {}
+    public record Item(String id, String title, List<String> words, List<AnswerBox> boxes, List<FieldLink> elsewhere) {}
 
     /** @param settled what the answer before came to, a line each; none where there was none */
     public record Shown(String address, List<String> settled, List<Item> items, int all) {}
@@ -152,6 +154,7 @@ public final class QuestionsPane implements Pane, Routes {
         boxes.forEach(box -> elsewhere.remove(box.path()));
         String title = QuestionWords.title(question);
         return new Item(
+                "asked-" + Digests.of(String.join(" ", question.paths())).substring(0, 12),
                 title + QuestionWords.state(question),
                 QuestionWords.lines(question).stream()
                         .filter(line -> !says(title, line))

@@ -15,6 +15,7 @@ import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
+import fitworthy.figures.plan.VehicleClass;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
@@ -54,6 +55,8 @@ final class BodyBuildMeasures implements Topic {
     private static final MeasureKind BEHIND_AXLE =
             number("body.behind-axle", "%", 0, "part of its length behind the rear axle");
     private static final MeasureKind WIDTH = number("body.width", "mm", 0, "its greatest width");
+    private static final MeasureKind WIDTH_PASSENGER =
+            number("body.width-passenger", "mm", 0, "its greatest width on a passenger vehicle");
     private static final MeasureKind LAMPS_CHECKED = yesNo(
                     "body.lamps-checked", "whether all the lamps that the body brings were checked, and where they sit")
             .byLoading();
@@ -105,6 +108,7 @@ final class BodyBuildMeasures implements Topic {
                 CHASSIS_APPROVED,
                 BEHIND_AXLE,
                 WIDTH,
+                WIDTH_PASSENGER,
                 LAMPS_CHECKED,
                 LAMPS,
                 PLATE,
@@ -169,6 +173,15 @@ final class BodyBuildMeasures implements Topic {
                                     in("wheelbase", plan.wheelbase(), "mm")));
         }
         measures.add(Measure.of(WIDTH, name, body.width()));
+        if (!VehicleClass.goods(plan)) {
+            Figure width = body.width();
+            measures.add(Measure.of(
+                    WIDTH_PASSENGER,
+                    name,
+                    VehicleClass.known(plan)
+                            ? width
+                            : width.missingWith(Figure.missing(VehicleClass.missing()), width)));
+        }
         boolean closed =
                 fitment.kind() == Fitment.Kind.CANOPY || body.dustSealed().known();
         if (closed && !plan.sheet().trip().dust().is(Sheet.Dust.NONE)) {

@@ -153,8 +153,8 @@ final class RestraintMeasures implements Topic {
     private static boolean isHeavyLoaded(Plan plan, Fitment part) {
         return isHeavy(plan, Held.of(plan, part, Figure.ZERO).mass())
                 || plan.sheet().cargo().stream()
-                        .anyMatch(load -> load.in().equals(part.name())
-                                && !load.mass().known());
+                        .anyMatch(load ->
+                                load.in().equals(part.name()) && !load.mass().known());
     }
 
     private static boolean isHeavy(Plan plan, Figure mass) {
@@ -172,8 +172,9 @@ final class RestraintMeasures implements Topic {
         return bodies.map(Body::front).reduce(Figure::least);
     }
 
+    /** By its weakest direction, so the most that is asked in any counts. */
     private static void fixed(Plan plan, Fitment part, Fixing fixing, List<Measure> measures) {
-        Figure least = plan.practice(PracticeId.BODY_FORWARD_LEAST);
+        Figure least = plan.practice(PracticeId.BODY_HOLD_DOWN_LEAST);
         Held loaded =
                 Held.of(plan, part, fixing.loaded()).orTooMuch(fixing.points().times(fixing.limit()), least);
         Figure held = loaded.mass();
@@ -191,6 +192,7 @@ final class RestraintMeasures implements Topic {
                 .worked("needed = least x held", in("least", least, ""), in("held", held, "kg")));
     }
 
+    /** Grip holds it alike in all directions, so without a wall the most that is asked in any counts. */
     private static void strapped(Plan plan, Sheet.Load load, Lashing lashing, List<Measure> measures) {
         boolean pressed = !lashing.straps().isZero() && !lashing.angle().isZero();
         Working.Input grip = in("grip", lashing.grip(), "%");
@@ -198,7 +200,7 @@ final class RestraintMeasures implements Topic {
         Working.Input pull = in("pull", lashing.tension(), "kg");
         Working.Input angle = in("angle", lashing.angle(), "deg");
         Figure share = plan.practice(
-                lashing.stopped().is(YesNo.YES) ? PracticeId.BODY_ASIDE_LEAST : PracticeId.BODY_FORWARD_LEAST);
+                lashing.stopped().is(YesNo.YES) ? PracticeId.BODY_ASIDE_LEAST : PracticeId.BODY_HOLD_DOWN_LEAST);
         measures.add(Measure.of(STOPPED, load.name(), lashing.stopped()));
         measures.add(Measure.of(HELD, load.name(), Straps.held(lashing, load.mass()))
                 .worked(

@@ -116,7 +116,7 @@ public final class ChargeMeasures implements Topic {
             if (way.onStarter()) {
                 starter(loading, way, measures);
             }
-            Optional<SecondBattery> second = SecondBattery.of(loading);
+            Optional<SecondBattery> second = SecondBattery.of(loading, way);
             second.ifPresent(battery -> second(loading, way, battery, measures));
             if (second.isPresent()) {
                 way.chargers().forEach(charger -> charger(way, charger, measures));

@@ -37,7 +37,11 @@ public record SecondBattery(
      * it.
      */
     public static Optional<SecondBattery> of(Loading loading) {
-        EnergyFlow way = new EnergyFlow(loading);
+        return of(loading, new EnergyFlow(loading));
+    }
+
+    /** The same. @param way the way of its current */
+    static Optional<SecondBattery> of(Loading loading, EnergyFlow way) {
         List<Input> drains = way.drains();
         if (!loading.setsOut() || way.batteries().isEmpty() || drains.isEmpty()) {
             return Optional.empty();

@@ -9,11 +9,10 @@ import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
+import fitworthy.figures.plan.SunPower;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Derived;
 import fitworthy.quantity.Figure;
-import fitworthy.schema.FieldSchema;
-import fitworthy.schema.RecordSchema;
 import fitworthy.sheet.ElectricalDetails.Charger;
 import fitworthy.sheet.ElectricalDetails.SolarPanel;
 import fitworthy.sheet.Fitment;
@@ -22,7 +21,7 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /** Whether a controller bears its solar panels. Asked where the sheet begins to tell how they are connected. */
-public final class SolarMeasures implements Topic {
+final class SolarMeasures implements Topic {
     private static final String BEARS = "what the controller's input bears";
     private static final MeasureKind VOLTS =
             rated("electrical.panel-volts", "V", 1, "open-circuit voltage of the panels in series at 25 degC", BEARS);
@@ -48,8 +47,6 @@ public final class SolarMeasures implements Topic {
     private static final MeasureKind REGROUPED_STRINGS =
             number("electrical.panels-regrouped-strings", "", 0, "how many such strings they make");
 
-    private static final FieldSchema CHARGER = RecordSchema.of(SolarPanel.class).field("charger");
-
     /** At which a panel's label gives its figures, in degC. */
     private static final double LABEL = 25;
 
@@ -62,7 +59,7 @@ public final class SolarMeasures implements Topic {
     public void plan(Plan plan, List<Measure> measures) {
         for (Fitment fitment : plan.fitments(Fitment.Kind.SOLAR_PANEL)) {
             SolarPanel panel = (SolarPanel) fitment.details();
-            Optional<Fitment> controller = controller(plan, panel);
+            Optional<Fitment> controller = SunPower.controller(plan, panel);
             List<Fitment> beside = beside(plan, fitment, controller);
             Figure mostVolts = most(fitment, controller, Charger::mostVoltage);
             Figure mostAmperes = most(fitment, controller, Charger::mostCurrent);
@@ -206,23 +203,14 @@ public final class SolarMeasures implements Topic {
         return controller.isEmpty()
                 ? List.of(fitment)
                 : plan.fitments(Fitment.Kind.SOLAR_PANEL).stream()
-                        .filter(other -> controller(plan, details(other)).equals(controller))
+                        .filter(other ->
+                                SunPower.controller(plan, details(other)).equals(controller))
                         .toList();
-    }
-
-    /** The controller of a panel: the one that it names, else the only one that the sun feeds. */
-    public static Optional<Fitment> controller(Plan plan, SolarPanel panel) {
-        List<Fitment> found = plan.fitments(Fitment.Kind.CHARGER).stream()
-                .filter(charger -> panel.charger().isEmpty()
-                        ? ((Charger) charger.details()).fedBy().is(Charger.Source.SUN)
-                        : charger.name().equals(panel.charger()))
-                .toList();
-        return found.size() == 1 ? Optional.of(found.get(0)) : Optional.empty();
     }
 
     private static Figure most(Fitment fitment, Optional<Fitment> controller, Function<Charger, Figure> most) {
         return controller
                 .map(charger -> most.apply((Charger) charger.details()))
-                .orElseGet(() -> Figure.missing(CHARGER.missingIn("fitments." + fitment.name())));
+                .orElseGet(() -> Figure.missing(SunPower.noController(fitment)));
     }
 }

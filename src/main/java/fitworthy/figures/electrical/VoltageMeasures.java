@@ -62,7 +62,7 @@ final class VoltageMeasures implements Topic {
         return plan.sheet().fitments().stream()
                 .filter(part -> part.name().equals(circuit.part()))
                 .anyMatch(part -> part.kind() == Fitment.Kind.SOLAR_PANEL
-                        || part.kind() == Fitment.Kind.CHARGER && !EnergyFlow.joinsBatteries(plan, circuit));
+                        || part.kind() == Fitment.Kind.CHARGER && !EnergyFlow.fromAlternator(part));
     }
 
     /** Against the nearest of several batteries: that these are not alike is told by itself. */

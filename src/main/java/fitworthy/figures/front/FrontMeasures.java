@@ -47,6 +47,7 @@ public final class FrontMeasures implements Topic {
     private static final MeasureKind GRILLE =
             number("front.grille-hidden", "%", 0, "part of the grille that is hidden");
     private static final MeasureKind DRIVING_LAMPS = number("front.driving-lamps", "", 0, "driving lamps added");
+    private static final MeasureKind FOG_LAMPS = number("front.fog-lamps", "", 0, "front fog lamps added");
     private static final MeasureKind ROOF_LAMPS = number("front.roof-lamps", "", 0, "driving lamps on the roof");
     private static final MeasureKind BAR_LAMPS =
             number("front.bar-lamps", "", 0, "driving lamps on top of the bar or ahead of it");
@@ -67,6 +68,7 @@ public final class FrontMeasures implements Topic {
                 APPROACH,
                 GRILLE,
                 DRIVING_LAMPS,
+                FOG_LAMPS,
                 ROOF_LAMPS,
                 BAR_LAMPS,
                 DAZZLE,
@@ -82,15 +84,8 @@ public final class FrontMeasures implements Topic {
                 lamps(fitment.name(), lamps, measures);
             }
         }
-        added(
-                DRIVING_LAMPS,
-                "driving lamps",
-                plan.sheet().fitments().stream()
-                        .filter(fitment ->
-                                fitment.details() instanceof Lamps lamps && mayBe(lamps.use(), LampUse.DRIVING))
-                        .map(fitment -> in(fitment.name(), driving((Lamps) fitment.details()), ""))
-                        .toList(),
-                measures);
+        added(DRIVING_LAMPS, "driving lamps", lamps(plan, LampUse.DRIVING), measures);
+        added(FOG_LAMPS, "fog lamps", lamps(plan, LampUse.FOG), measures);
         added(GRILLE, "grille", hidden(plan), measures);
         assistance(plan, measures);
     }
@@ -163,14 +158,22 @@ public final class FrontMeasures implements Topic {
         measures.add(Measure.of(MAIN_BEAM, name, lamps.withMainBeam()));
     }
 
-    /** How many lamps of the set are driving lamps; missing where its use is. */
-    private static Figure driving(Lamps lamps) {
+    /** What each set that may be for one use adds to it. */
+    private static List<Working.Input> lamps(Plan plan, LampUse use) {
+        return plan.sheet().fitments().stream()
+                .filter(fitment -> fitment.details() instanceof Lamps lamps && mayBe(lamps.use(), use))
+                .map(fitment -> in(fitment.name(), count((Lamps) fitment.details()), ""))
+                .toList();
+    }
+
+    /** How many lamps of a set that may be for some use are; missing where its use is. */
+    private static Figure count(Lamps lamps) {
         return lamps.use().known() ? lamps.count() : Figure.missing(lamps.use().missing());
     }
 
     private static Figure placed(Lamps lamps) {
         return lamps.place().known()
-                ? driving(lamps)
+                ? count(lamps)
                 : Figure.missing(lamps.place().missing());
     }
 

@@ -1,24 +1,31 @@
 package fitworthy.figures.mass;
 
 import static fitworthy.figures.measure.MeasureKind.number;
+import static fitworthy.figures.measure.MeasureKind.rated;
 import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.BallLoad;
+import fitworthy.figures.plan.Centre;
 import fitworthy.figures.plan.FrontLift;
 import fitworthy.figures.plan.Levelling;
 import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.MassWorkings;
 import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PointMass;
 import fitworthy.figures.plan.Topic;
 import fitworthy.figures.plan.UsedUp;
 import fitworthy.quantity.Figure;
 import java.util.List;
 
-/** What is left on the front axle at its lightest on the way, as tanks and supplies in the trailer are used up. */
-final class EmptiedMeasures implements Topic {
+/**
+ * What is left on the front axle at its lightest on the way, and how high the centre of gravity gets, as tanks and supplies
+ * in the trailer are used up.
+ */
+public final class EmptiedMeasures implements Topic {
 
-    private static final MeasureKind FRONT_LIFT = number(
+    public static final MeasureKind FRONT_LIFT = number(
                     "mass.front-lift-emptied",
                     "%",
                     1,
@@ -33,9 +40,17 @@ final class EmptiedMeasures implements Topic {
             .signed()
             .byLoading();
 
+    private static final MeasureKind COG = rated(
+                    "mass.cog-emptied",
+                    "mm",
+                    0,
+                    "height of the centre of gravity with the tanks below it used up",
+                    "height that the vehicle's maker allows")
+            .byLoading();
+
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(FRONT_LIFT, BALL_LIFT);
+        return List.of(FRONT_LIFT, BALL_LIFT, COG);
     }
 
     @Override
@@ -47,6 +62,13 @@ final class EmptiedMeasures implements Topic {
                     .worked(lift.working())
                     .worked(state.working(loading.axles().front(), lift.load(), plan.wheelbase())));
         });
+        Figure most = plan.ratings().cogHeight();
+        UsedUp.highest(loading)
+                // What is too high already is a matter of its own.
+                .filter(state -> most.known() && !loading.centre().z().isAbove(most))
+                .ifPresent(state -> measures.add(
+                        Measure.of(COG, "vehicle", Centre.of(state.masses()).z(), most)
+                                .worked(MassWorkings.centre(state.masses(), "height", PointMass::height))));
         // A pin ahead of the rear axle lifts nothing off the front one.
         if (!(plan.ballOverhang().value() < 0)) {
             UsedUp.heaviestBall(loading)

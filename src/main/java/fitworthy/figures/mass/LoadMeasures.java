@@ -9,6 +9,7 @@ import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.AxleLoads;
+import fitworthy.figures.plan.Centre;
 import fitworthy.figures.plan.FrontLift;
 import fitworthy.figures.plan.LeastLoads;
 import fitworthy.figures.plan.Levelling;
@@ -43,7 +44,7 @@ public final class LoadMeasures implements Topic {
             .byLoading();
     private static final MeasureKind BALL =
             number("mass.ball", "kg", 0, "load on the tow ball").signed().byLoading();
-    private static final MeasureKind FRONT_LIFT = number(
+    public static final MeasureKind FRONT_LIFT = number(
                     "mass.front-lift", "%", 1, "front axle load lost against the bare vehicle")
             .byLoading();
     private static final MeasureKind FRONT_LEAST = number(
@@ -141,6 +142,7 @@ public final class LoadMeasures implements Topic {
         Plan plan = loading.plan();
         Vehicle.Ratings ratings = plan.ratings();
         AxleLoads axles = loading.axles();
+        Centre centre = loading.centre();
         Working sheet = MassWorkings.axles(loading.masses(), plan.wheelbase());
         LeastLoads least = loading.least();
         measures.add(Measure.of(LOADED, "vehicle", axles.total(), ratings.gvm())
@@ -164,9 +166,9 @@ public final class LoadMeasures implements Topic {
         measures.add(Measure.enough(FRONT_LEAST, "front axle", lift.least(mostLost))
                 .worked("kept = (1 - most) x bare", in("most", mostLost, "%"), in("bare", lift.bare(), "kg")));
         Figure track = Track.of(plan);
-        Figure difference = sideShare(axles.cogY(), track);
+        Figure difference = sideShare(centre.y(), track);
         measures.add(Measure.of(SIDE, "vehicle", difference)
-                .worked("difference = |2 x left / track|", in("left", axles.cogY(), "mm"), in("track", track, "mm"))
+                .worked("difference = |2 x left / track|", in("left", centre.y(), "mm"), in("track", track, "mm"))
                 .worked(MassWorkings.centre(
                         loading.masses(), "left", mass -> mass.at().y())));
         Figure mostAside = plan.practice(PracticeId.MASS_SIDE_MOST);
@@ -185,23 +187,20 @@ public final class LoadMeasures implements Topic {
                         in("loaded", axles.total(), "kg")));
         Figure bareHeight = BareHeight.of(plan);
         measures.add(Measure.of(
-                        COG_RISE, "vehicle", axles.cogZ().dividedBy(bareHeight).minus(Figure.of(1, 0)))
-                .worked(
-                        "rise = height / unladen - 1",
-                        in("height", axles.cogZ(), "mm"),
-                        in("unladen", bareHeight, "mm"))
+                        COG_RISE, "vehicle", centre.z().dividedBy(bareHeight).minus(Figure.of(1, 0)))
+                .worked("rise = height / unladen - 1", in("height", centre.z(), "mm"), in("unladen", bareHeight, "mm"))
                 .worked(BareHeight.working(plan).toArray(Working[]::new))
                 .worked(StandingHeight.of(plan, VehicleEnd.FRONT).working("vehicle over the front axle"))
                 .worked(StandingHeight.of(plan, VehicleEnd.REAR).working("vehicle over the rear axle"))
                 .worked(MassWorkings.centre(loading.masses(), "height", PointMass::height)));
         measures.add(Measure.of(COG_JUDGED, "vehicle", Choice.of(CogJudged.of(plan))));
         if (ratings.cogHeight().known()) {
-            measures.add(Measure.of(COG, "vehicle", axles.cogZ(), ratings.cogHeight())
+            measures.add(Measure.of(COG, "vehicle", centre.z(), ratings.cogHeight())
                     .worked(MassWorkings.centre(loading.masses(), "height", PointMass::height)));
         }
-        measures.add(Measure.of(COG_HEIGHT, "vehicle", axles.cogZ())
+        measures.add(Measure.of(COG_HEIGHT, "vehicle", centre.z())
                 .worked(MassWorkings.centre(loading.masses(), "height", PointMass::height)));
-        stability(plan, track, axles.cogZ(), measures);
+        stability(plan, track, centre.z(), measures);
         Figure front = Levelling.front(loading);
         loading.masses().stream()
                 .filter(mass -> isCarried(mass) && behindRearAxle(mass, plan))

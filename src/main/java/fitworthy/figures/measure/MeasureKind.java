@@ -5,6 +5,8 @@ import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.ChoiceWords;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -20,6 +22,8 @@ import java.util.stream.Stream;
  */
 public record MeasureKind(
         String name, String unit, int decimals, String meaning, String limitMeaning, Scope scope, Answer answer) {
+
+    private static final Pattern STATE = Pattern.compile("\\b(once|as supplies) .*");
 
     /** Of what a question is asked. */
     public enum Scope {
@@ -79,6 +83,12 @@ public record MeasureKind(
 
     private static MeasureKind inWords(String name, String meaning, Answer answer) {
         return new MeasureKind(name, "", 0, meaning, "", Scope.PLAN, answer);
+    }
+
+    /** In which state of the loading it is asked, {@code once the tanks are used up}; empty where as planned. */
+    public String state() {
+        Matcher state = STATE.matcher(meaning);
+        return state.find() ? state.group() : "";
     }
 
     /** The same question, to which one word more may be the answer. */

@@ -173,16 +173,15 @@ public final class OrderMeasures implements Topic {
                     Measure.of(SOONER, WHOLE, sooner(order, wanted), List.of()).worked(order::table));
         }
         if (ready.isAtMost(limit)) {
-            tasks.stream()
-                    .filter(task -> task.lead().value() > 0)
-                    .forEach(task -> measures.add(Measure.of(
-                                    SLACK,
-                                    task.name(),
-                                    days(order.latestArrival(task, wanted).minus(order.arrival(task))))
-                            .worked(
-                                    "slack = latest - arrival",
-                                    in("latest", days(order.latestArrival(task, wanted)), "days"),
-                                    in("arrival", days(order.arrival(task)), "days"))));
+            tasks.stream().filter(task -> task.lead().value() > 0).forEach(task -> {
+                Figure latest = order.latestArrival(task, wanted);
+                Figure arrival = order.arrival(task);
+                measures.add(Measure.of(SLACK, task.name(), days(latest.minus(arrival)))
+                        .worked(
+                                "slack = latest - arrival",
+                                in("latest", days(latest), "days"),
+                                in("arrival", days(arrival), "days")));
+            });
         }
     }
 

@@ -6,7 +6,6 @@ import java.time.Month;
 import java.time.MonthDay;
 import java.time.temporal.ChronoUnit;
 import java.util.Set;
-import java.util.stream.IntStream;
 
 /**
  * Working days: Monday to Friday (common practice of the trade in Australia, the United Kingdom and the United States), but
@@ -29,19 +28,23 @@ public final class WorkDays {
     public static long before(LocalDate first, LocalDate day) {
         long days = Math.max(0, ChronoUnit.DAYS.between(first, day));
         long working = days / DAYS_A_WEEK * WORKING_DAYS_A_WEEK;
+        long sinceMonday = first.getDayOfWeek().getValue() - 1L;
         for (long left = days % DAYS_A_WEEK; left > 0; left--) {
-            working += isWeekday(first.plusDays(left - 1)) ? 1 : 0;
+            working += (sinceMonday + left - 1) % DAYS_A_WEEK < WORKING_DAYS_A_WEEK ? 1 : 0;
         }
         return working - closed(first, first.plusDays(days));
     }
 
     /** Weekdays on which all is closed, from {@code first} on, before {@code day}. */
     private static long closed(LocalDate first, LocalDate day) {
-        return IntStream.rangeClosed(first.getYear(), day.getYear())
-                .boxed()
-                .flatMap(year -> CLOSED.stream().map(closed -> closed.atYear(year)))
-                .filter(closed -> isWeekday(closed) && !closed.isBefore(first) && closed.isBefore(day))
-                .count();
+        long closed = 0;
+        for (int year = first.getYear(); year <= day.getYear(); year++) {
+            for (MonthDay each : CLOSED) {
+                LocalDate date = each.atYear(year);
+                closed += isWeekday(date) && !date.isBefore(first) && date.isBefore(day) ? 1 : 0;
+            }
+        }
+        return closed;
     }
 
     /** The working day, from {@code first} on, that has {@code count} of them before it. */

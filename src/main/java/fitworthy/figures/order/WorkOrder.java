@@ -60,6 +60,7 @@ public final class WorkOrder {
     private final List<String> reversed = new ArrayList<>();
     private final List<List<String>> loops;
     private final Map<Task, CriticalPath.Times> times;
+    private final Figure end;
     private final List<Turn> turn;
 
     /** @param tasks everything that is still to be done */
@@ -79,6 +80,10 @@ public final class WorkOrder {
                                 .toList())
                         .toList();
         times = loops.isEmpty() ? times(release, task -> task.work().days()) : Map.of();
+        end = times.values().stream()
+                .map(CriticalPath.Times::end)
+                .reduce(Figure::most)
+                .orElse(NO_ORDER);
         turn = turn();
     }
 
@@ -132,10 +137,7 @@ public final class WorkOrder {
 
     /** When everything is done at the earliest, in working days from the sheet's day on. */
     public Figure end() {
-        return times.values().stream()
-                .map(CriticalPath.Times::end)
-                .reduce(Figure::most)
-                .orElse(NO_ORDER);
+        return end;
     }
 
     /** The same where one job is done after the other. */
@@ -191,7 +193,13 @@ public final class WorkOrder {
 
     /** The same with every time that is not known taken as none, so that it cannot be sooner; nothing for a loop. */
     Optional<Figure> readyAtLeast() {
-        return loops.isEmpty() ? ready(timesWith(task -> task.lead().or(Figure.ZERO))) : Optional.empty();
+        if (!loops.isEmpty()) {
+            return Optional.empty();
+        }
+        Figure ready = ready();
+        return ready.known()
+                ? Optional.of(ready)
+                : ready(timesWith(task -> task.lead().or(Figure.ZERO)));
     }
 
     private Optional<Figure> ready(Map<Task, CriticalPath.Times> times) {
@@ -213,7 +221,7 @@ public final class WorkOrder {
      */
     Optional<Map<Task, Long>> sooner(LocalDate wanted) {
         Map<Task, Long> days = new LinkedHashMap<>();
-        if (isReady(wanted, task -> task.lead().or(Figure.ZERO))) {
+        if (isBy(wanted, readyAtLeast())) {
             return Optional.of(days);
         }
         if (!isReady(wanted, task -> Figure.ZERO)) {
@@ -243,10 +251,11 @@ public final class WorkOrder {
     }
 
     private boolean isReady(LocalDate wanted, Function<Task, Figure> lead) {
-        return loops.isEmpty()
-                && ready(timesWith(lead))
-                        .filter(ready -> ready.isAtMost(hours(wanted)))
-                        .isPresent();
+        return loops.isEmpty() && isBy(wanted, ready(timesWith(lead)));
+    }
+
+    private boolean isBy(LocalDate wanted, Optional<Figure> ready) {
+        return ready.filter(day -> day.isAtMost(hours(wanted))).isPresent();
     }
 
     /** Where parts take so long to come, and work of which it is not known how long it takes takes none. */

@@ -7,21 +7,17 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
- * Static load on two axles and the centre of gravity, by moments about the axles. A mass behind the rear axle loads the
- * rear by more than itself and takes the difference off the front. Level ground, rigid frame.
+ * Static load on two axles, by moments about them. A mass behind the rear axle loads the rear by more than itself and takes
+ * the difference off the front. Level ground, rigid frame.
  *
  * @param front load on the front axle, kg
  * @param rear load on the rear axle, kg
  * @param total sum of the masses, kg
- * @param cogX centre of gravity behind the front axle, m
- * @param cogY centre of gravity left of the centre line, m
- * @param cogZ height of the centre of gravity, m
  */
-public record AxleLoads(Figure front, Figure rear, Figure total, Figure cogX, Figure cogY, Figure cogZ) {
+public record AxleLoads(Figure front, Figure rear, Figure total) {
 
     /**
      * Computes the loads of a set of masses. Tolerances of mass and place are combined to first order, as independent
@@ -33,21 +29,32 @@ public record AxleLoads(Figure front, Figure rear, Figure total, Figure cogX, Fi
      */
     public static AxleLoads of(List<PointMass> masses, Figure wheelbase) {
         Figure total = Figure.of(0, 0);
-        Figure front = Figure.of(0, 0);
-        Figure rear = Figure.of(0, 0);
         for (PointMass mass : masses) {
             total = total.plus(mass.mass());
-            front = front.plus(mass.onFront(wheelbase));
-            rear = rear.plus(mass.mass().times(mass.at().x().dividedBy(wheelbase)));
         }
         int[] places = places(masses);
-        return new AxleLoads(
-                within(front, tolerance(masses, places, wheelbase, 1, 0)),
-                within(rear, tolerance(masses, places, wheelbase, 0, 1)),
-                total,
-                centre(masses, places, mass -> mass.at().x(), total),
-                centre(masses, places, mass -> mass.at().y(), total),
-                centre(masses, places, PointMass::height, total));
+        return new AxleLoads(front(masses, places, wheelbase), rear(masses, places, wheelbase), total);
+    }
+
+    /** The load on the front axle alone, kg, as of {@link #of}. */
+    public static Figure front(List<PointMass> masses, Figure wheelbase) {
+        return front(masses, places(masses), wheelbase);
+    }
+
+    private static Figure front(List<PointMass> masses, int[] places, Figure wheelbase) {
+        Figure front = Figure.of(0, 0);
+        for (PointMass mass : masses) {
+            front = front.plus(mass.onFront(wheelbase));
+        }
+        return within(front, tolerance(masses, places, wheelbase, 1, 0));
+    }
+
+    private static Figure rear(List<PointMass> masses, int[] places, Figure wheelbase) {
+        Figure rear = Figure.of(0, 0);
+        for (PointMass mass : masses) {
+            rear = rear.plus(mass.mass().times(mass.at().x().dividedBy(wheelbase)));
+        }
+        return within(rear, tolerance(masses, places, wheelbase, 0, 1));
     }
 
     /**
@@ -55,16 +62,17 @@ public record AxleLoads(Figure front, Figure rear, Figure total, Figure cogX, Fi
      * difference does not hold.
      */
     public static AxleLoads difference(List<PointMass> masses, List<PointMass> less, Figure wheelbase) {
+        return of(difference(masses, less), wheelbase);
+    }
+
+    /** Those of some masses that are not among others, and what these others hold besides, turned round. */
+    static List<PointMass> difference(List<PointMass> masses, List<PointMass> less) {
         Set<PointMass> taken = new HashSet<>(less);
         Set<PointMass> had = new HashSet<>(masses);
-        return of(
-                Stream.concat(
-                                masses.stream().filter(mass -> !taken.contains(mass)),
-                                less.stream()
-                                        .filter(mass -> !had.contains(mass))
-                                        .map(PointMass::less))
-                        .toList(),
-                wheelbase);
+        return Stream.concat(
+                        masses.stream().filter(mass -> !taken.contains(mass)),
+                        less.stream().filter(mass -> !had.contains(mass)).map(PointMass::less))
+                .toList();
     }
 
     /**
@@ -102,7 +110,7 @@ public record AxleLoads(Figure front, Figure rear, Figure total, Figure cogX, Fi
     }
 
     /** For each mass the number of the first one at its place. */
-    private static int[] places(List<PointMass> masses) {
+    static int[] places(List<PointMass> masses) {
         Map<Place, Integer> first = new HashMap<>();
         int[] places = new int[masses.size()];
         for (int i = 0; i < places.length; i++) {
@@ -122,34 +130,7 @@ public record AxleLoads(Figure front, Figure rear, Figure total, Figure cogX, Fi
         }
     }
 
-    private static double square(double number) {
+    static double square(double number) {
         return number * number;
-    }
-
-    /**
-     * Mass-weighted mean of a coordinate, with the tolerance {@code sqrt(sum ((c - mean) dm)^2 + (m dc)^2) / total}.
-     */
-    private static Figure centre(
-            List<PointMass> masses, int[] at, Function<PointMass, Figure> coordinate, Figure total) {
-        Figure moment = Figure.ZERO;
-        for (PointMass mass : masses) {
-            moment = moment.plus(mass.mass().times(coordinate.apply(mass)));
-        }
-        if (!moment.known()) {
-            return moment;
-        }
-        double mean = moment.value() / total.value();
-        double squares = 0;
-        double[] shifts = new double[masses.size()];
-        for (int i = 0; i < masses.size(); i++) {
-            PointMass mass = masses.get(i);
-            squares +=
-                    square((coordinate.apply(mass).value() - mean) * mass.mass().tolerance());
-            shifts[at[i]] += mass.mass().value() * coordinate.apply(mass).tolerance();
-        }
-        for (double shift : shifts) {
-            squares += square(shift);
-        }
-        return Figure.of(mean, Math.sqrt(squares) / Math.abs(total.value()));
     }
 }

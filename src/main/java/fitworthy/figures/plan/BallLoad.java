@@ -97,6 +97,11 @@ public record BallLoad(Trailer trailer) {
         return lightest;
     }
 
+    /** With all supplies gone. */
+    public Left withoutSupplies() {
+        return left(trailer.supplies());
+    }
+
     /** With the supplies gone that stand behind the axles, which leaves the greatest load on the ball. */
     public Left heaviest() {
         return left(trailer.supplies().stream()
@@ -120,9 +125,10 @@ public record BallLoad(Trailer trailer) {
                 moved(ball, trailer.supplies(), 1).missingWith(ball, ball), mass(trailer.mass(), gone, -1), gone);
     }
 
-    /** What the ball carries less of than with everything aboard, in kg. */
+    /** What the ball carries less of than with everything aboard, in kg; not known where one of the supplies is not. */
     public Figure off(Left left) {
-        return moved(Figure.of(0, 0), left.gone(), 1);
+        Figure off = moved(Figure.of(0, 0), left.gone(), 1);
+        return moved(off, trailer.supplies(), 1).missingWith(off, off);
     }
 
     /** How the load left on the ball follows from the whole one; nothing where it is not known. */

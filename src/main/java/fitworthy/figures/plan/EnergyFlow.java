@@ -11,7 +11,6 @@ import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Circuit;
 import fitworthy.sheet.ElectricalDetails.Battery;
 import fitworthy.sheet.ElectricalDetails.Charger;
-import fitworthy.sheet.ElectricalDetails.SolarPanel;
 import fitworthy.sheet.Engine;
 import fitworthy.sheet.Fitment;
 import java.util.ArrayList;
@@ -21,6 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * The one way of the energy in a loading: alternator, starter battery, chargers, second battery; the sun beside it.
@@ -34,7 +34,6 @@ public final class EnergyFlow {
     /** Behind the name of a circuit, in what way it draws while parked; a pattern. */
     public static final String HOW_PARKED = ", (?:standing|in use)$";
 
-    private static final double HOURS_A_DAY = 24;
     private static final Figure NONE = Figure.of(0, 0);
 
     private final Loading loading;
@@ -64,10 +63,11 @@ public final class EnergyFlow {
         return hot(plan).minus(plan.vehicle().engine().ownLoad());
     }
 
-    /** The charger fed by the alternator that a circuit belongs to, whichever end it is; it draws nothing by itself. */
+    /** Whether a circuit carries the charge of a charger fed by the alternator, whichever end it is; a wire that starts it does not. */
     public static boolean joinsBatteries(Plan plan, Circuit circuit) {
-        return plan.fitments(Fitment.Kind.CHARGER).stream()
-                .anyMatch(charger -> charger.name().equals(circuit.part()) && fromAlternator(charger));
+        return PartCurrents.isStrongest(plan, circuit)
+                && plan.fitments(Fitment.Kind.CHARGER).stream()
+                        .anyMatch(charger -> charger.name().equals(circuit.part()) && fromAlternator(charger));
     }
 
     /** The feed, missing, of each charger that the alternator feeds by no circuit of the sheet. */
@@ -117,7 +117,7 @@ public final class EnergyFlow {
         drawing(Circuit.Supply.SECOND).forEach(circuit -> driven(circuit, circuit.name(), circuit.current(), loads));
         boards(Circuit.Supply.SECOND).forEach(board -> {
             Figure listed = feeds.branches(board).stream().map(this::onBoard).reduce(NONE, Figure::plus);
-            beyond(board.current(), listed).ifPresent(rest -> driven(board, beyond(board), rest, loads));
+            DailyUse.beyond(board.current(), listed).ifPresent(rest -> driven(board, beyond(board), rest, loads));
         });
         return loads;
     }
@@ -217,36 +217,22 @@ public final class EnergyFlow {
         List<Input> loads = new ArrayList<>(
                 List.of(in("the vehicle itself", plan.vehicle().engine().ownStandby(), "A")));
         Map<Circuit, Figure> used = new LinkedHashMap<>();
-        Figure nominal = starterVoltage(plan);
-        drawing(Circuit.Supply.SECOND)
-                .forEach(circuit -> used.put(circuit, usedParked(circuit, daily(circuit, nominal))));
-        boards(Circuit.Supply.SECOND).forEach(board -> beyondDaily(board, nominal)
-                .ifPresent(rest -> used.put(board, usedParked(board, rest))));
+        DailyUse daily = new DailyUse(plan, starterVoltage(plan));
+        drawing(Circuit.Supply.SECOND).forEach(circuit -> used.put(circuit, usedParked(circuit, daily.of(circuit))));
+        boards(Circuit.Supply.SECOND)
+                .forEach(board -> daily.beyondLoads(board).ifPresent(rest -> used.put(board, usedParked(board, rest))));
         circuits(circuit -> !circuit.battery().is(Circuit.Supply.SECOND)
                         && !inverters.isCarried(circuit)
                         && (circuit.standby().known() || feeds.branches(circuit).isEmpty()))
-                .forEach(circuit -> {
-                    Figure idle = idle(circuit, used.getOrDefault(circuit, NONE));
-                    if (!idle.isZero()) {
-                        loads.add(in(
-                                circuit.name() + ", standing",
-                                onBattery(circuit, standing(circuit).times(idle)),
-                                "A"));
-                    }
-                });
+                .forEach(circuit -> daily.standing(circuit, used.getOrDefault(circuit, NONE))
+                        .ifPresent(charge ->
+                                loads.add(in(standing(circuit), onBattery(circuit, DailyUse.mean(charge)), "A"))));
         used.forEach((circuit, mean) -> {
             if (!mean.isZero()) {
                 loads.add(in(circuit.name() + ", in use", onBattery(circuit, mean), "A"));
             }
         });
         return loads;
-    }
-
-    /** The share of a day on which a circuit only stands, 0 to 1: what is in use does not stand. */
-    private static Figure idle(Circuit circuit, Figure used) {
-        return used.isZero() || !used.known()
-                ? Figure.of(1, 0)
-                : Figure.of(1, 0).minus(circuit.hours().exact().times(1 / HOURS_A_DAY));
     }
 
     /** Whether any circuit hangs on the starter battery, or may. */
@@ -274,57 +260,40 @@ public final class EnergyFlow {
 
     /** Capacity of each second battery, Ah. */
     public List<Input> capacities() {
-        return parts(Fitment.Kind.BATTERY, battery -> ((Battery) battery.details()).capacity(), "Ah");
+        return plan.fitments(Fitment.Kind.BATTERY).stream()
+                .filter(loading::carries)
+                .map(battery -> in(battery.name(), ((Battery) battery.details()).capacity(), "Ah"))
+                .toList();
     }
 
-    /** Rated power of the panels of each part, W. */
+    /** What counts of the power of the panels, W. */
     public List<Input> panels() {
-        return parts(Fitment.Kind.SOLAR_PANEL, panel -> ((SolarPanel) panel.details()).wholePower(), "W");
+        return SunPower.counted(loading, voltage());
     }
 
     /**
      * Charge that each circuit draws from the second battery a day, Ah at the battery's voltage. Of a feed that by its own
-     * hours carries more than the loads on the sheet the rest counts beside them.
+     * hours carries more than the loads on the sheet the rest counts beside them, and the standing draw of the rest of the
+     * day where the sheet gives one.
      */
     public List<Input> drains() {
-        Figure nominal = voltage();
-        List<Input> drains = new ArrayList<>(drawing(Circuit.Supply.STARTER).stream()
-                .map(circuit -> in(circuit.name(), onBattery(circuit, daily(circuit, nominal)), "Ah"))
-                .toList());
-        circuits(circuit -> circuit.battery().is(Circuit.Supply.SECOND)).forEach(feed -> beyondDaily(feed, nominal)
-                .ifPresent(rest -> drains.add(in(beyond(feed), rest, "Ah"))));
+        DailyUse daily = new DailyUse(plan, voltage());
+        List<Input> drains = new ArrayList<>();
+        Map<Circuit, Figure> used = new LinkedHashMap<>();
+        drawing(Circuit.Supply.STARTER).forEach(circuit -> {
+            used.put(circuit, daily.of(circuit));
+            drains.add(in(circuit.name(), onBattery(circuit, used.get(circuit)), "Ah"));
+        });
+        List<Circuit> onSecond = circuits(circuit -> circuit.battery().is(Circuit.Supply.SECOND));
+        onSecond.forEach(feed -> daily.beyondLoads(feed).ifPresent(rest -> {
+            used.put(feed, rest);
+            drains.add(in(beyond(feed), rest, "Ah"));
+        }));
+        onSecond.stream()
+                .filter(circuit -> circuit.standby().value() > 0 && !daily.isReadAtFeed(circuit))
+                .forEach(circuit -> daily.standing(circuit, used.getOrDefault(circuit, NONE))
+                        .ifPresent(charge -> drains.add(in(standing(circuit), charge, "Ah"))));
         return drains;
-    }
-
-    /** What goes through a feed a day by its own hours and not to the loads on the sheet, Ah; empty where nothing does. */
-    private Optional<Figure> beyondDaily(Circuit feed, Figure nominal) {
-        return feeds.behind(feed).isEmpty()
-                ? Optional.empty()
-                : beyond(daily(feed, nominal), loadsDaily(feed, nominal));
-    }
-
-    /** What a feed's own figure is more than that of its loads; where one of theirs is not known, that is missing. */
-    private static Optional<Figure> beyond(Figure own, Figure loads) {
-        return !own.known() || own.isZero() || own.isAtMost(loads) ? Optional.empty() : Optional.of(own.minus(loads));
-    }
-
-    /** What goes through a circuit a day for all that hangs on it. */
-    private Figure carriedDaily(Circuit circuit, Figure nominal) {
-        Figure loads = loadsDaily(circuit, nominal);
-        Figure own = daily(circuit, nominal);
-        return feeds.behind(circuit).isEmpty() || own.isAbove(loads) ? own : loads;
-    }
-
-    /** What the loads behind a feed take of that. */
-    private Figure loadsDaily(Circuit feed, Figure nominal) {
-        return feeds.behind(feed).stream()
-                .map(load -> carriedDaily(load, nominal))
-                .reduce(NONE, Figure::plus);
-    }
-
-    /** Ah a day. @param nominal of the battery, V */
-    private Figure daily(Circuit circuit, Figure nominal) {
-        return inverters.drawn(circuit, nominal).times(circuit.hours());
     }
 
     /** How the currents of circuits of another voltage than their battery's were converted. */
@@ -366,7 +335,7 @@ public final class EnergyFlow {
         if (circuit.shortTime().is(YesNo.YES) || circuit.parked().is(YesNo.NO)) {
             return NONE;
         }
-        Figure mean = daily.times(1 / HOURS_A_DAY);
+        Figure mean = DailyUse.mean(daily);
         boolean used = circuit.parked().is(YesNo.YES)
                 || circuit.driving().is(YesNo.NO)
                 || circuit.hours().isZero()
@@ -374,17 +343,8 @@ public final class EnergyFlow {
         return used ? mean : Figure.missing(circuit.parked().missing());
     }
 
-    /** What a circuit draws standing, in A at its battery; read at a load of mains voltage it is converted. */
-    private Figure standing(Circuit circuit) {
-        Figure standby = circuit.standby();
-        boolean mains = circuit.isMains()
-                || !circuit.voltage().known() && circuit.standbyAt().is(Circuit.Read.LOAD);
-        if (!mains || standby.isZero() || circuit.standbyAt().is(Circuit.Read.BATTERY)) {
-            return standby;
-        }
-        return circuit.standbyAt().known()
-                ? inverters.at(circuit, standby, starterVoltage(plan))
-                : standby.missingWith(Figure.missing(circuit.standbyAt().missing()), standby);
+    private static String standing(Circuit circuit) {
+        return circuit.name() + ", standing";
     }
 
     /** A figure of a circuit, or that nobody says which battery it hangs on or whether it is an inverter's feed. */
@@ -397,7 +357,8 @@ public final class EnergyFlow {
     private Figure input(Fitment charger) {
         Figure stated = ((Charger) charger.details()).input();
         return circuits(circuit -> circuit.part().equals(charger.name())
-                        && circuit.battery().is(Circuit.Supply.STARTER))
+                        && circuit.battery().is(Circuit.Supply.STARTER)
+                        && PartCurrents.isStrongest(plan, circuit))
                 .stream()
                 .findFirst()
                 .map(feed -> stated.or(inverters.drawn(feed, starterVoltage(plan))))
@@ -416,19 +377,13 @@ public final class EnergyFlow {
                 .toList();
     }
 
-    private List<Input> parts(Fitment.Kind kind, Function<Fitment, Figure> figure, String unit) {
-        return plan.fitments(kind).stream()
-                .filter(loading::carries)
-                .map(part -> in(part.name(), figure.apply(part), unit))
-                .toList();
-    }
-
-    /** The circuits that draw by themselves and do not hang on this battery. */
+    /** The circuits that draw by themselves and do not hang on this battery; what charges it does not. */
     private List<Circuit> drawing(Circuit.Supply other) {
         return circuits(circuit -> !circuit.battery().is(other)
                 && feeds.behind(circuit).isEmpty()
-                && plan.fitments(Fitment.Kind.CHARGER).stream()
-                        .noneMatch(charger -> charger.name().equals(circuit.part())));
+                && Stream.of(Fitment.Kind.CHARGER, Fitment.Kind.SOLAR_PANEL)
+                        .flatMap(kind -> plan.fitments(kind).stream())
+                        .noneMatch(charging -> charging.name().equals(circuit.part())));
     }
 
     /** The circuits that lead to a board and do not hang on this battery. */

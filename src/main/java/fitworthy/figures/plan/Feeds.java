@@ -16,11 +16,13 @@ public final class Feeds {
 
     private final List<Circuit> circuits;
     private final Inverters inverters;
+    private final PartCurrents parts;
 
     /** Those of a plan. */
     public Feeds(Plan plan) {
         this.circuits = plan.sheet().circuits();
         this.inverters = new Inverters(plan);
+        this.parts = new PartCurrents(plan);
     }
 
     /** What hangs on a circuit and on no other below it; none where it feeds a load alone. */
@@ -42,13 +44,14 @@ public final class Feeds {
     }
 
     /**
-     * What a circuit's cable has to carry, in A: its own current, and as a feed no less than the largest of its loads. A
-     * board's own is what is on there at once; where that is not given, all that hangs on it.
+     * What a circuit's cable has to carry, in A: its own current, as a feed no less than the largest of its loads, and no less
+     * than its part takes or gives by a figure of its own. A board's own is what is on there at once; where that is not
+     * given, all that hangs on it.
      */
     public Figure carried(Circuit circuit) {
         List<Circuit> branches = branches(circuit);
         if (branches.isEmpty()) {
-            return inverters.carried(circuit);
+            return inverters.isFeed(circuit) ? inverters.carried(circuit) : parts.carried(circuit);
         }
         List<Figure> loads = branches.stream().map(this::carried).toList();
         return circuit.current().known()
@@ -56,14 +59,18 @@ public final class Feeds {
                 : loads.stream().reduce(Figure.ZERO, Figure::plus);
     }
 
-    /** How {@link #carried} came about; nothing of circuits that feed one load. */
+    /** How {@link #carried} came about; nothing where it is the circuit's own current. */
     public Working working(Circuit circuit) {
         return () -> {
             List<Circuit> branches = branches(circuit);
             if (!branches.isEmpty() && !circuit.current().known()) {
                 return new Working.Sum("current", inputs(branches, circuit)).lines();
             }
-            return inputs(behind(circuit), circuit).stream()
+            List<Circuit> loads = behind(circuit);
+            if (loads.isEmpty()) {
+                return parts.working(circuit).lines();
+            }
+            return inputs(loads, circuit).stream()
                     .map(load -> load.name() + " takes " + load.shown() + " of " + circuit.name()
                             + ", itself given as "
                             + Working.in("", circuit.current(), "A").shown() + "; the largest counts")

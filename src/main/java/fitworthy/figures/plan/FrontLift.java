@@ -26,9 +26,9 @@ public record FrontLift(Figure load, Figure bare, Figure lost) {
         // The axle's own mass is in the load as well, so its error is not counted twice.
         List<PointMass> known = Stream.concat(Masses.axles(plan).stream().limit(1), counted(loading))
                 .toList();
-        Figure gained = AxleLoads.difference(masses, known, wheelbase).front();
+        Figure gained = AxleLoads.front(AxleLoads.difference(masses, known), wheelbase);
         return new FrontLift(
-                AxleLoads.of(masses, wheelbase).front(),
+                AxleLoads.front(masses, wheelbase),
                 bare,
                 notBelowNone(gained.times(-1).dividedBy(bare)));
     }
@@ -39,7 +39,7 @@ public record FrontLift(Figure load, Figure bare, Figure lost) {
         return plan.vehicle()
                 .mass()
                 .frontAxle()
-                .plus(AxleLoads.of(counted(loading).toList(), plan.wheelbase()).front());
+                .plus(AxleLoads.front(counted(loading).toList(), plan.wheelbase()));
     }
 
     private static Stream<PointMass> counted(Loading loading) {

@@ -32,7 +32,7 @@ public final class Inverters {
         return isFeed(circuit) ? onBatteryOf(circuit) : List.of();
     }
 
-    private boolean isFeed(Circuit circuit) {
+    boolean isFeed(Circuit circuit) {
         return !circuit.isMains()
                 && plan.fitments(Fitment.Kind.INVERTER).stream()
                         .anyMatch(inverter -> inverter.name().equals(circuit.part()));
@@ -119,11 +119,8 @@ public final class Inverters {
         return current.times(circuit.voltage()).dividedBy(voltage).dividedBy(efficiency(circuit));
     }
 
-    /** What a circuit's cable has to carry, in A: its own current, as a feed no less than the largest of its loads. */
+    /** What the cable of a feed has to carry, in A: its own current, and no less than the largest of its loads. */
     Figure carried(Circuit circuit) {
-        if (!isFeed(circuit)) {
-            return circuit.current();
-        }
         return maybeOnBatteryOf(circuit).stream()
                 .map(load -> Stream.of(circuit, load)
                         .filter(either -> !either.battery().known())

@@ -91,7 +91,7 @@ public record Levelling(Figure ball, Figure share, Figure lever, Figure reach) {
 
     /** The same of masses that a vehicle carries, in kg. */
     public static Figure front(Plan plan, List<PointMass> masses) {
-        return AxleLoads.of(onFront(plan, masses), plan.wheelbase()).front();
+        return AxleLoads.front(onFront(plan, masses), plan.wheelbase());
     }
 
     /** Whether its bars bring something back to the front axle: not where the vehicle's maker rules it out. */

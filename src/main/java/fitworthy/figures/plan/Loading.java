@@ -151,6 +151,11 @@ public record Loading(
         return loadCase.carries(cargo.name()) && !isOff(cargo.in());
     }
 
+    /** Where the centre of gravity of these masses is. */
+    public Centre centre() {
+        return Centre.of(masses);
+    }
+
     /** Whether a part or tank is off, or stands in or on one that is. */
     public boolean isOff(String name) {
         return off.contains(name);

@@ -212,6 +212,9 @@ public final class Masses {
     }
 
     private static Choice<YesNo> orCarrier(Choice<YesNo> own, String in, Sheet sheet) {
+        if (in.isEmpty()) {
+            return own;
+        }
         return sheet.fitments().stream()
                 .filter(part -> part.name().equals(in))
                 .findFirst()

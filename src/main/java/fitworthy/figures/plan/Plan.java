@@ -48,6 +48,7 @@ public final class Plan {
     private final Figure wheelbase;
     private final Vehicle.Ratings ratings;
     private final WheelbaseStretch stretch;
+    private final Figure tyreGrowth;
     private final List<String> leftNowhere;
     private final List<Fitment> notTaken;
     /** Made when it is first asked for; no harm is done where two threads make it. */
@@ -85,6 +86,9 @@ public final class Plan {
                 wheelbase,
                 ahead.stream().findFirst(),
                 vehicle());
+        this.tyreGrowth = fitments(Fitment.Kind.TYRES).isEmpty()
+                ? Figure.of(0, 0)
+                : tyreSet().growthOver(stockTyreSet());
         this.ratings = raising()
                 .map(kit -> upgraded((MassDetails.RatingUpgrade) kit.details()))
                 .orElse(vehicle().ratings());
@@ -328,9 +332,7 @@ public final class Plan {
 
     /** By how much the tyres as planned are larger than the vehicle's own, in m. */
     public Figure tyreGrowth() {
-        return fitments(Fitment.Kind.TYRES).isEmpty()
-                ? Figure.of(0, 0)
-                : tyreSet().growthOver(stockTyreSet());
+        return tyreGrowth;
     }
 
     /** Overall diameter of the tyres, in m. */

@@ -56,9 +56,27 @@ public record UsedUp(List<PointMass> masses, List<PointMass> tanks, Optional<Gon
         return tanks.isEmpty() && gone.isEmpty() ? Optional.empty() : Optional.of(of(loading, tanks, gone));
     }
 
+    /** The highest centre of gravity: nothing in the vehicle's own tanks that are below it, or may be. */
+    public static Optional<UsedUp> highest(Loading loading) {
+        List<PointMass> tanks = tanks(loading, anywhere -> true);
+        UsedUp state = of(loading, List.of(), Optional.empty());
+        List<PointMass> below = below(state, tanks, loading);
+        // Each that goes lifts the centre, so that others may come to be below it.
+        while (below.size() > state.tanks.size()) {
+            state = of(loading, below, Optional.empty());
+            below = below(state, tanks, loading);
+        }
+        return below.isEmpty() ? Optional.empty() : Optional.of(state);
+    }
+
+    private static List<PointMass> below(UsedUp state, List<PointMass> tanks, Loading loading) {
+        Figure centre = Centre.of(state.masses).z();
+        return tanks.stream().filter(tank -> !tank.height().isAtLeast(centre)).toList();
+    }
+
     /** What the front axle carries then, in kg, with the bars of a load-levelling hitch on. */
     public Figure front(Plan plan) {
-        return AxleLoads.of(onFront(plan), plan.wheelbase()).front();
+        return AxleLoads.front(onFront(plan), plan.wheelbase());
     }
 
     /** The masses as the front axle carries them, with those bars on. */

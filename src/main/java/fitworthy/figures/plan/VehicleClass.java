@@ -11,7 +11,7 @@ import java.util.Set;
 
 /**
  * The vehicle's class by the Australian letters on the sheet, or its type as an American label has it, as far as rules on
- * tyres differ by it.
+ * tyres and on width differ by it.
  */
 public final class VehicleClass {
 
@@ -40,6 +40,12 @@ public final class VehicleClass {
     public static boolean offRoadOrGoods(Plan plan) {
         String category = category(plan);
         return category.equals("MC") || category.startsWith("MD") || category.equals("NA") || category.startsWith("NB");
+    }
+
+    /** A vehicle for goods; a truck by an American label. */
+    public static boolean goods(Plan plan) {
+        String category = category(plan);
+        return category.startsWith("N") || category.endsWith("TRUCK");
     }
 
     /** Whether the sheet gives any class. */

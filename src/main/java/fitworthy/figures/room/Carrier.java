@@ -39,15 +39,15 @@ final class Carrier {
         this.inFront = Sum.of(Levelling.onFront(plan, masses), plan.wheelbase());
         Vehicle.Ratings ratings = plan.ratings();
         limits.add(whole(Limit.GVM, ratings.gvm(), sum.total(), masses, 0));
-        limits.add(axle(Limit.FRONT_AXLE, "limit", ratings.frontAxle(), false));
-        limits.add(axle(Limit.REAR_AXLE, "limit", ratings.rearAxle(), true));
+        limits.add(axle(Limit.FRONT_AXLE, "limit", ratings.frontAxle(), false, inFront));
+        limits.add(axle(Limit.REAR_AXLE, "limit", ratings.rearAxle(), true, sum));
         Figure kept = FrontLift.least(loading, plan.practice(PracticeId.MASS_FRONT_LIFT_MOST));
         limits.add(least(Limit.FRONT_LIFT, kept, sum));
-        limits.add(tyres(Limit.FRONT_TYRES, false));
-        limits.add(tyres(Limit.REAR_TYRES, true));
+        limits.add(tyres(Limit.FRONT_TYRES, false, inFront));
+        limits.add(tyres(Limit.REAR_TYRES, true, sum));
         if (RunningGear.wheelsInQuestion(plan)) {
-            limits.add(wheels(Limit.FRONT_WHEELS, false));
-            limits.add(wheels(Limit.REAR_WHEELS, true));
+            limits.add(wheels(Limit.FRONT_WHEELS, false, inFront));
+            limits.add(wheels(Limit.REAR_WHEELS, true, sum));
         }
         later(loading, counted, filled, kept);
     }
@@ -67,10 +67,9 @@ final class Carrier {
         return mass.sort() == Sort.LIQUID && mass.name().equals(filled);
     }
 
-    /** A loading without its trailer, be one on or not. */
-    static Carrier withoutTrailer(Loading loading) {
-        return new Carrier(
-                loading.coupled(), left(loading.masses(), mass -> mass.sort() == Sort.BALL), UsedUp::uncoupled, "");
+    /** A loading without its trailer. @param coupled with it on */
+    static Carrier withoutTrailer(Loading coupled) {
+        return new Carrier(coupled, left(coupled.masses(), mass -> mass.sort() == Sort.BALL), UsedUp::uncoupled, "");
     }
 
     /** What is judged once tanks and supplies are used up. A tank that is empty then leaves alike however full it was. */
@@ -80,14 +79,23 @@ final class Carrier {
             Sum then = Sum.of(state.masses(), plan.wheelbase());
             limits.add(whole(Limit.GVM_LATER, ratings.gvm(), then.total(), then.masses(), 0));
             limits.add(axle(Limit.REAR_AXLE_LATER, "limit", ratings.rearAxle(), true, then));
+            limits.add(tyres(Limit.REAR_TYRES_LATER, true, then));
+            if (RunningGear.wheelsInQuestion(plan)) {
+                limits.add(wheels(Limit.REAR_WHEELS_LATER, true, then));
+            }
         });
         UsedUp.heaviestFront(loading)
                 .or(() -> UsedUp.nothingBehind(loading))
                 .map(counted)
                 .ifPresent(state -> {
                     Sum then = Sum.of(state.onFront(plan), plan.wheelbase());
-                    Counted front = axle(Limit.FRONT_AXLE_LATER, "limit", ratings.frontAxle(), false, then);
-                    limits.add(state.empties(filled) ? front.whatever() : front);
+                    List<Counted> front = new ArrayList<>(List.of(
+                            axle(Limit.FRONT_AXLE_LATER, "limit", ratings.frontAxle(), false, then),
+                            tyres(Limit.FRONT_TYRES_LATER, false, then)));
+                    if (RunningGear.wheelsInQuestion(plan)) {
+                        front.add(wheels(Limit.FRONT_WHEELS_LATER, false, then));
+                    }
+                    front.forEach(each -> limits.add(state.empties(filled) ? each.whatever() : each));
                 });
         UsedUp.lightestFront(loading)
                 .filter(state -> !state.empties(filled))
@@ -144,10 +152,6 @@ final class Carrier {
         return new Counted(limit, limit.words(), most, load, 1, 1, masses, apart, List.of());
     }
 
-    private Counted axle(Limit limit, String name, Figure most, boolean rear, Working... workings) {
-        return axle(limit, name, most, rear, rear ? sum : inFront, workings);
-    }
-
     private Counted axle(Limit limit, String name, Figure most, boolean rear, Sum on, Working... workings) {
         return new Counted(
                 limit,
@@ -172,7 +176,7 @@ final class Carrier {
         return held.isAbove(most) ? held : plan.stretch().most(held);
     }
 
-    private Counted tyres(Limit limit, boolean rear) {
+    private Counted tyres(Limit limit, boolean rear, Sum on) {
         PassengerTyres tyres = RunningGear.onTheRoad(plan);
         Figure carried = RunningGear.tyresCarry(plan, rear);
         Figure counted = surely(tyres, carried);
@@ -183,6 +187,7 @@ final class Carrier {
                 counted.equals(carried) ? "carried" : "counted",
                 counted,
                 rear,
+                on,
                 workings.toArray(Working[]::new));
     }
 
@@ -191,8 +196,9 @@ final class Carrier {
         return tyres.counted(carried, Figure.ZERO);
     }
 
-    private Counted wheels(Limit limit, boolean rear) {
-        return axle(limit, "carried", RunningGear.wheelsCarry(plan, rear), rear, RunningGear.wheelsCarried(plan, rear));
+    private Counted wheels(Limit limit, boolean rear, Sum on) {
+        return axle(
+                limit, "carried", RunningGear.wheelsCarry(plan, rear), rear, on, RunningGear.wheelsCarried(plan, rear));
     }
 
     /** The trailer's whole mass counts, which holds the load on the ball. */

@@ -41,12 +41,11 @@ final class HeaviestTrailer {
     private final List<Step> steps = new ArrayList<>();
 
     /** @param carrier the vehicle loaded so, without the trailer */
-    private HeaviestTrailer(Loading loading, Trailer trailer, Carrier carrier) {
+    private HeaviestTrailer(Loading loading, Trailer trailer, Carrier carrier, Optional<Figure> supplies) {
         this.plan = loading.plan();
         this.trailer = trailer;
         this.carrier = carrier;
-        this.supplies =
-                UsedUp.heaviestBall(loading.coupled()).map(state -> state.off().times(-1));
+        this.supplies = supplies;
         // With the tolerance that a load on the ball which is given none is taken to have.
         this.ball = loading.masses().stream()
                 .filter(mass -> mass.sort() == Sort.BALL)
@@ -67,10 +66,13 @@ final class HeaviestTrailer {
     /** Nothing where the sheet has no trailer. */
     static Optional<Both> of(Loading loading) {
         return loading.plan().trailer().map(trailer -> {
-            Carrier carrier = Carrier.withoutTrailer(loading);
+            Loading coupled = loading.coupled();
+            Carrier carrier = Carrier.withoutTrailer(coupled);
+            Optional<Figure> supplies =
+                    UsedUp.heaviestBall(coupled).map(state -> state.off().times(-1));
             return new Both(
-                    new HeaviestTrailer(loading, trailer, carrier).most(),
-                    new HeaviestTrailer(loading, trailer, carrier).ballAlone());
+                    new HeaviestTrailer(loading, trailer, carrier, supplies).most(),
+                    new HeaviestTrailer(loading, trailer, carrier, supplies).ballAlone());
         });
     }
 

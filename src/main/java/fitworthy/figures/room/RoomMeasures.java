@@ -107,8 +107,13 @@ public final class RoomMeasures implements Topic {
 
     @Override
     public void loading(Loading loading, List<Measure> measures) {
+        measures.addAll(of(loading, Room.of(loading)));
+    }
+
+    /** What a loading leaves, as measures. @param room the same in full */
+    public static List<Measure> of(Loading loading, Room room) {
+        List<Measure> measures = new ArrayList<>();
         measures.add(payload(loading));
-        Room room = Room.of(loading);
         room.trailer().ifPresent(most -> most(TRAILER, TRAILER_LIMIT, "trailer", most, measures));
         room.ball().ifPresent(most -> most(BALL, BALL_LIMIT, "ball", most, measures));
         room.aboard().forEach((place, most) -> most(ABOARD, ABOARD_LIMIT, place, most, measures));
@@ -120,6 +125,7 @@ public final class RoomMeasures implements Topic {
                             range(FuelRange.aboard(loading), consumption),
                             loading.aboard("fuel", FuelRange.feeding(loading.plan()))));
         }
+        return measures;
     }
 
     /** The kerb mass is in what is loaded and in the payload alike, so its error is that of the loaded mass alone. */

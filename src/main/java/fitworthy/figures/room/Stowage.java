@@ -21,6 +21,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** How much more people and cargo may weigh at each place that the sheet has for them, each place by itself. */
 final class Stowage {
@@ -28,12 +29,12 @@ final class Stowage {
     /**
      * A place for people or cargo.
      *
-     * @param box the tray or canopy that it is in or on
+     * @param boxes the trays and canopies that it is in or on
      * @param on the name of what it is in or on, as far as that may be a rack; empty where nothing
      */
-    private record Spot(String name, Point at, Choice<YesNo> roof, Optional<Fitment> box, String on) {
-        Spot(String name, Point at, Choice<YesNo> roof, Optional<Fitment> box) {
-            this(name, at, roof, box, "");
+    private record Spot(String name, Point at, Choice<YesNo> roof, List<Fitment> boxes, String on) {
+        Spot(String name, Point at, Choice<YesNo> roof, List<Fitment> boxes) {
+            this(name, at, roof, boxes, "");
         }
     }
 
@@ -61,20 +62,20 @@ final class Stowage {
         Taken more = new Taken("most", Sort.CARGO, spot.at(), Figure.of(1, 0), "", List.of());
         List<Step> steps = new ArrayList<>(carrier.steps(more));
         steps.addAll(above.steps(more, spot.on(), spot.roof(), ""));
-        spot.box().flatMap(this::holdDowns).ifPresent(steps::add);
+        spot.boxes().stream().filter(part -> part.removable().is(YesNo.YES)).forEach(part -> {
+            steps.add(holdDowns(part));
+            legs(part).ifPresent(steps::add);
+        });
         return steps;
     }
 
     /** What the hold-downs of a canopy that comes off leave over what they are to hold. */
-    private Optional<Step> holdDowns(Fitment part) {
+    private Step holdDowns(Fitment part) {
         BodyDetails.HoldDown holdDown = ((BodyDetails.Body) part.details()).holdDown();
-        if (!part.removable().is(YesNo.YES)) {
-            return Optional.empty();
-        }
         Figure least = plan.practice(PracticeId.BODY_HOLD_DOWN_LEAST);
         Figure held = Held.of(plan, part, holdDown.loaded()).mass();
         Figure holds = holdDown.points().times(holdDown.limit()).dividedBy(least);
-        return Optional.of(Step.plain(Limit.HOLD_DOWNS, holds.minus(held), () -> {
+        return Step.plain(Limit.HOLD_DOWNS, holds.minus(held), () -> {
             List<String> lines = new ArrayList<>(left(holds, held).lines());
             lines.addAll(new Working.Formula(
                             "limit = points x each / least",
@@ -84,7 +85,33 @@ final class Stowage {
                                     in("least", least, "")))
                     .lines());
             return lines;
+        });
+    }
+
+    /**
+     * What two of the legs that lift it off leave over what is in it; nothing where the sheet says how much they lift at the
+     * most.
+     */
+    private Optional<Step> legs(Fitment part) {
+        BodyDetails.Body body = (BodyDetails.Body) part.details();
+        BodyDetails.Legs legs = body.legs();
+        if (legs.lifted().known()) {
+            return Optional.empty();
+        }
+        Figure lifted = Held.of(plan, part, body.holdDown().loaded()).mass();
+        Figure limit = legs.limit().times(2);
+        return Optional.of(Step.plain(Limit.LEGS, limit.minus(lifted), () -> {
+            List<String> lines = new ArrayList<>(left(limit, lifted).lines());
+            lines.addAll(new Working.Formula("limit = 2 x each", List.of(in("each", legs.limit(), "kg"))).lines());
+            return lines;
         }));
+    }
+
+    /** The trays and canopies in or on which something stands, by the name of what it is in. */
+    private List<Fitment> around(String in) {
+        return loading.bodies().stream()
+                .filter(part -> plan.sheet().withContents(Set.of(part.name())).contains(in))
+                .toList();
     }
 
     private static Working left(Figure limit, Figure load) {
@@ -116,7 +143,7 @@ final class Stowage {
                                         row.stream().map(Sheet.Person::name).toList()),
                         plan.places().of(row.get(0)),
                         Choice.of(YesNo.NO),
-                        Optional.empty())));
+                        List.of())));
     }
 
     /** The middle of a canopy, and of a tray that no canopy covers. */
@@ -130,7 +157,7 @@ final class Stowage {
                             "in the middle of " + part.name(),
                             new Point(body.front().plus(body.length().times(0.5)), Figure.of(0, 0), Figure.of(0, 0)),
                             Choice.of(YesNo.NO),
-                            Optional.of(part)));
+                            around(part.name())));
                 });
     }
 
@@ -138,7 +165,11 @@ final class Stowage {
         plan.fitments(Fitment.Kind.ROOF_RACK).stream().filter(loading::carries).forEach(rack -> plan.places()
                 .of(rack)
                 .ifPresent(at -> spots.add(new Spot(
-                        "on " + rack.name(), at, Masses.onRoof(rack, plan.sheet()), Optional.empty(), rack.name()))));
+                        "on " + rack.name(),
+                        at,
+                        Masses.onRoof(rack, plan.sheet()),
+                        around(rack.name()),
+                        rack.name()))));
     }
 
     /** As far back as anything can stand, where it puts most on the rear axle. */
@@ -148,7 +179,9 @@ final class Stowage {
                 "at the rear end",
                 new Point(plan.wheelbase().plus(loading.rearOverhang()), Figure.of(0, 0), Figure.of(0, 0)),
                 Choice.of(YesNo.NO),
-                bodies.isEmpty() ? Optional.empty() : Optional.of(bodies.get(bodies.size() - 1))));
+                bodies.isEmpty()
+                        ? List.of()
+                        : around(bodies.get(bodies.size() - 1).name())));
     }
 
     /** Where a piece of cargo has its place, whether it is aboard or not. */
@@ -159,7 +192,7 @@ final class Stowage {
                         "beside " + piece.name(),
                         plan.places().of(piece),
                         Masses.onRoof(piece, plan.sheet()),
-                        Optional.empty(),
+                        around(piece.in()),
                         above.under(piece.name(), piece.in()))));
     }
 }

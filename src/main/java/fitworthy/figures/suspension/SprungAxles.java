@@ -10,24 +10,16 @@ import java.util.List;
  * The masses of a loading as the springs carry them, and what they put on each axle.
  *
  * @param masses without wheels, tyres and half of the springs that are planned, less those they replace
+ * @param loads of these
  * @param wheelbase in m
  */
-record SprungAxles(List<PointMass> masses, Figure wheelbase) {
+record SprungAxles(List<PointMass> masses, AxleLoads loads, Figure wheelbase) {
 
     static SprungAxles of(Loading loading) {
-        return new SprungAxles(
-                loading.masses().stream().map(PointMass::sprung).toList(),
-                loading.plan().wheelbase());
-    }
-
-    /** In kg. */
-    Figure front() {
-        return AxleLoads.of(masses, wheelbase).front();
-    }
-
-    /** In kg. */
-    Figure rear() {
-        return AxleLoads.of(masses, wheelbase).rear();
+        Figure wheelbase = loading.plan().wheelbase();
+        List<PointMass> masses =
+                loading.masses().stream().map(PointMass::sprung).toList();
+        return new SprungAxles(masses, AxleLoads.of(masses, wheelbase), wheelbase);
     }
 
     /**

@@ -153,8 +153,9 @@ public final class SuspensionMeasures implements Topic {
             return;
         }
         SprungAxles sprung = SprungAxles.of(loading);
-        Oscillation atFront = new Oscillation(front, made.front(), sprung.front());
-        Oscillation atRear = new Oscillation(rear, made.rear(), sprung.rear());
+        Oscillation atFront =
+                new Oscillation(front, made.front(), sprung.loads().front());
+        Oscillation atRear = new Oscillation(rear, made.rear(), sprung.loads().rear());
         AxleLoads beyond = loading.beyond(Masses.bareAndFixed(plan));
         front.ifPresent(springs -> {
             measures.add(Measure.of(FREQUENCY, "front axle", atFront.frequency())

@@ -9,6 +9,7 @@ public final class TyreMeasures extends TopicGroup {
         super(
                 new TyreRatingMeasures(),
                 new TyreLimitMeasures(),
+                new TyreEmptiedMeasures(),
                 new TyreChangeMeasures(),
                 new SpacerMeasures(),
                 new TyreBrakeMeasures());

@@ -1,7 +1,7 @@
 package fitworthy.printout.picture;
 
 import fitworthy.figures.mass.LoadMeasures;
-import fitworthy.figures.plan.AxleLoads;
+import fitworthy.figures.plan.Centre;
 import fitworthy.figures.plan.PointMass;
 import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.printout.picture.LabelPlaces.Box;
@@ -89,9 +89,9 @@ final class MassMarks {
                 .forEach(this::mark);
         LabelPlaces places =
                 new LabelPlaces(new Box(2, SideScale.TOP - 8, Svg.WIDTH - 4, at.ground - SideScale.TOP + 6));
-        AxleLoads axles = at.loading.axles();
-        if (axles.cogX().known()) {
-            double x = at.x(axles.cogX().value());
+        Centre centre = at.loading.centre();
+        if (centre.x().known()) {
+            double x = at.x(centre.x().value());
             places.take(new Box(x - 6, at.y(at.centreHeight()) - 6, 12, 12));
             places.take(new Box(x, 0, 0, at.ground));
         }

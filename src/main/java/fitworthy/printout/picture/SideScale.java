@@ -99,6 +99,6 @@ final class SideScale {
 
     /** How high the centre of gravity is, in metres; a guess where it is not known. */
     double centreHeight() {
-        return loading.axles().cogZ().or(Figure.of(radius)).value();
+        return loading.centre().z().or(Figure.of(radius)).value();
     }
 }

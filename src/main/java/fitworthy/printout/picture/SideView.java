@@ -2,7 +2,7 @@ package fitworthy.printout.picture;
 
 import fitworthy.figures.mass.LoadMeasures;
 import fitworthy.figures.measure.Measure;
-import fitworthy.figures.plan.AxleLoads;
+import fitworthy.figures.plan.Centre;
 import fitworthy.printout.picture.Svg.Anchor;
 import fitworthy.printout.picture.Svg.Pen;
 import fitworthy.printout.words.Digits;
@@ -83,8 +83,8 @@ final class SideView {
 
     /** The centre of gravity, by the usual sign. */
     private void centre() {
-        AxleLoads axles = at.loading.axles();
-        if (!axles.cogX().known()) {
+        Centre centre = at.loading.centre();
+        if (!centre.x().known()) {
             svg.text(
                     Svg.NORMAL,
                     Anchor.START,
@@ -93,12 +93,12 @@ final class SideView {
                     "Centre of gravity: ? (a mass or its place is not known)");
             return;
         }
-        double x = at.x(axles.cogX().value());
+        double x = at.x(centre.x().value());
         double y = at.y(at.centreHeight());
-        Pen pen = axles.cogZ().known() ? Pen.LINE : Pen.DASHED;
+        Pen pen = centre.z().known() ? Pen.LINE : Pen.DASHED;
         svg.line(Pen.DASHED, x, 14, x, at.ground);
         svg.circle("centre", pen, Svg.WHITE, x, y, 5.5);
-        if (axles.cogZ().known()) {
+        if (centre.z().known()) {
             String radius = " A5.5 5.5 0 0 1 ";
             svg.path(
                     "",
@@ -110,14 +110,14 @@ final class SideView {
                             + " V"
                             + Svg.number(y + 5.5) + radius + Svg.number(x - 5.5) + " " + Svg.number(y) + " Z");
         }
-        String text = "Centre of gravity: " + centreWords(axles);
+        String text = "Centre of gravity: " + centreWords(centre);
         double half = Lettering.width(text, Svg.NORMAL) / 2;
         svg.text(Svg.NORMAL, Anchor.MIDDLE, Math.max(half + 2, Math.min(x, Svg.WIDTH - half - 2)), 10, text);
     }
 
-    private static String centreWords(AxleLoads axles) {
-        return Digits.number(axles.cogX().value(), "mm", 0) + " mm behind the front axle, "
-                + (axles.cogZ().known() ? Digits.number(axles.cogZ().value(), "mm", 0) + " mm" : "?") + " high";
+    private static String centreWords(Centre centre) {
+        return Digits.number(centre.x().value(), "mm", 0) + " mm behind the front axle, "
+                + (centre.z().known() ? Digits.number(centre.z().value(), "mm", 0) + " mm" : "?") + " high";
     }
 
     /** What the axles carry, and the whole. @return the lowest line used */
@@ -196,9 +196,9 @@ final class SideView {
                     .append(Bar.words(each))
                     .append(". ");
         }
-        AxleLoads axles = at.loading.axles();
+        Centre centre = at.loading.centre();
         text.append("Centre of gravity ")
-                .append(axles.cogX().known() ? centreWords(axles) : "not known")
+                .append(centre.x().known() ? centreWords(centre) : "not known")
                 .append(". Masses from front to rear: ");
         return text.append(masses.words()).toString();
     }

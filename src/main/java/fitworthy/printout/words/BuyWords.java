@@ -25,8 +25,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.BinaryOperator;
 import java.util.function.Function;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -38,8 +36,8 @@ public final class BuyWords {
 
     private static final String ON_GUESSES = " on guesses";
 
-    /** In what is measured, the state of a loading: {@code load once the tanks are used up}. */
-    private static final Pattern STATE = Pattern.compile("\\bonce .*");
+    /** What begins the meaning of a limit that parts of the axle set: {@code what its tyres carry}. */
+    private static final String OF_ITS = "what its ";
 
     private BuyWords() {}
 
@@ -75,6 +73,26 @@ public final class BuyWords {
     /** Whether it waits for something else too. */
     public static boolean waitsForMore(Part part) {
         return !part.reasons().stream().allMatch(BuyWords::isLoad);
+    }
+
+    /** Whether it waits for nothing but what the rule book does not record. */
+    public static boolean waitsForBook(Part part) {
+        return part.decision() == Decision.WAIT && part.reasons().stream().allMatch(Unruled.class::isInstance);
+    }
+
+    /** What the rule book does not record of that which some parts wait for. */
+    public static String unruled(List<Part> parts) {
+        return unruled(parts.stream()
+                .flatMap(part -> part.reasons().stream())
+                .filter(Unruled.class::isInstance)
+                .flatMap(reason -> ((Unruled) reason).values().stream()));
+    }
+
+    private static String unruled(Stream<Missing> values) {
+        return "as the rule book does not say it here: "
+                + figures(values.map(value -> Words.small(FieldWords.what(value)))
+                        .distinct()
+                        .toList());
     }
 
     /** Every limit of the vehicle that some parts wait for, each once: as it is in the loading and state that leaves least. */
@@ -136,10 +154,7 @@ public final class BuyWords {
             return fields(unknown.figures(), part);
         }
         if (reason instanceof Unruled unruled) {
-            return "to be asked, as the rule book does not say it here: "
-                    + figures(unruled.values().stream()
-                            .map(value -> Words.small(FieldWords.what(value)))
-                            .toList());
+            return "to be asked, " + unruled(unruled.values().stream());
         }
         return reason instanceof Open open
                 ? "the choice of " + open.option().name()
@@ -160,7 +175,7 @@ public final class BuyWords {
                         ? "a closer figure: " + worst.judged().measure().kind().meaning() + " ("
                                 + worst.judged().subject() + ")"
                         : filled(buying.instead(), card -> firstSentence(card.remedy()), worst);
-            case ANSWER, CORRECTION -> filled(buying.waitFor(), Card::title, worst);
+            case ANSWER, CORRECTION, OTHER_PLACE -> filled(buying.waitFor(), Card::title, worst);
             case LESS_LOAD -> loadAndWhen(found.finding());
             case WORK -> filled("", Card::title, worst);
         };
@@ -204,7 +219,7 @@ public final class BuyWords {
         Comparison comparison = finding.comparison().orElseThrow();
         String by = Wording.quantity(
                 Math.abs(Digits.asPrinted(judged, comparison).margin()), Digits.kind(judged, comparison));
-        return (comparison.margin() < 0 ? by + " over the " : "only " + by + " below the ")
+        return (comparison.margin() < 0 ? by + " over " : "only " + by + " below ")
                 + limit(finding)
                 + (comparison.margin() < 0 ? "" : ", too little to be sure");
     }
@@ -212,9 +227,13 @@ public final class BuyWords {
     /** What a limit of the vehicle is called. */
     private static String limit(Finding finding) {
         String limit = finding.judged().measure().kind().limitMeaning();
-        return !limit.isEmpty() && limit.equals(limit.toUpperCase(Locale.ROOT))
-                ? limit
-                : "limit of the " + finding.judged().subject();
+        if (!limit.isEmpty() && limit.equals(limit.toUpperCase(Locale.ROOT))) {
+            return "the " + limit;
+        }
+        String subject = finding.judged().subject();
+        return limit.startsWith(OF_ITS)
+                ? "what the " + limit.substring(OF_ITS.length()).replaceFirst(" ", " of the " + subject + " ")
+                : "the limit of the " + subject;
     }
 
     /**
@@ -223,13 +242,12 @@ public final class BuyWords {
      */
     private static String when(Group<Finding> finding) {
         Finding worst = finding.worst();
-        Matcher state = STATE.matcher(worst.judged().measure().kind().meaning());
         String loading = finding.outcomes().stream()
                 .filter(one -> margin(one) == margin(worst))
                 .map(one -> one.judged().loadCase())
                 .min(Comparator.naturalOrder())
                 .orElseThrow();
-        return Stream.of(loading, state.find() ? state.group() : "")
+        return Stream.of(loading, worst.judged().measure().kind().state())
                 .filter(words -> !words.isEmpty())
                 .collect(Collectors.joining(", "));
     }

@@ -110,6 +110,7 @@ final class BodyRemedies {
                     .done(tree, sheet, finding, new Amount(amount.value() / many, amount.unit()));
         }));
         table.rule("body.too-wide", says("Take ", " in all", less(at("fitments.{subject}.width"))));
+        table.rule("body.too-wide-passenger", says("Take ", " in all", less(at("fitments.{subject}.width"))));
         table.rule("body.hold-down-few", says("at ", " points", set(at("fitments.{subject}.hold-down.points"))));
         table.rule("body.leg-weak", says("carry ", " each", set(at("fitments.{subject}.legs.limit"))));
         table.rule("body.legs-tip", says("feet to ", "\\.", set(at("fitments.{subject}.legs.spacing"))));

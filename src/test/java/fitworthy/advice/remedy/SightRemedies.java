@@ -24,10 +24,12 @@ final class SightRemedies {
     private SightRemedies() {}
 
     static void into(RemedyTable table) {
-        table.rule("front.lamps-many", says("no more than ", " driving", (tree, sheet, finding, amount) -> {
+        Act fewerLamps = (tree, sheet, finding, amount) -> {
             double more = finding.judged().measure().getValue() - amount.value();
             return less(of(Fitment.Kind.LAMPS, "vehicle", "count")).done(tree, sheet, finding, new Amount(more, ""));
-        }));
+        };
+        table.rule("front.lamps-many", says("no more than ", " driving", fewerLamps));
+        table.rule("front.fog-lamps-many", says("no more than ", " front fog", fewerLamps));
         table.rule("mirrors.trailer-hides", says("glass reaches ", " or more", withEdge(set(mirror("reach")))));
         table.rule("mirrors.load-hides", says("takes [^,]*, ", " more", withEdge(more(mirror("reach")))));
         table.rule("mirrors.sticks-out", says("in by ", "\\.", less(mirror("edge"))));

@@ -264,6 +264,24 @@ class NewPageTest {
     }
 
     @Test
+    void springsAreAtTheEndThatIsSaidBehindThem() throws Exception {
+        holds(
+                text(
+                        "ends",
+                        List.of("a lift kit, 50 mm, with heavier springs at the back", "UHF radio, aerial on bar")),
+                "{name: Lift kit front, kind: springs, end: front, lift: 50 mm}",
+                "{name: Heavier springs at the rear, kind: springs, end: rear, lift: 50 mm}",
+                "{name: Aerial, kind: aerial, at: on the bar}");
+        holds(
+                text("both", List.of("springs at the front and back")),
+                "{name: Springs front, kind: springs, end: front",
+                "{name: Springs rear, kind: springs, end: rear");
+        assertEquals(
+                "kind: springs, named springs at the rear",
+                said(sent("/new/look", List.of("springs at the back")).body(), "part-1"));
+    }
+
+    @Test
     void aWishHoldsItsFigureAsALetterHasIt() throws Exception {
         holds(
                 text(

@@ -96,6 +96,32 @@ class MoveTest {
         assertEquals(text.replace("at: " + before, "at: " + after), Files.readString(sheet));
     }
 
+    /**
+     * The wagon is 2790 mm between its axles. Without a canopy in the plan the book takes "in the canopy" for 5 % of that behind the
+     * rear axle, or 15 % more or less: from 2511 mm to 3348 mm.
+     */
+    @ParameterizedTest
+    @CsvSource({"2500, true", "2520, false", "3340, false", "3360, true"})
+    void wordsThatAreNotSoAnyMoreAreTold(String x, boolean told) throws Exception {
+        Path sheet = served.folder().resolve("weekender.yaml");
+        Files.writeString(sheet, Files.readString(sheet).replace(BAGS, "in the canopy"));
+        String page = move("weekender.yaml", "cargo.Bags and tent.at", x);
+        assertEquals(told, page.contains(". The sheet still says that it is in the canopy.</p>"), page);
+        assertTrue(served.text("weekender.yaml").contains("at: {where: in the canopy, x: about " + x + " mm}"));
+    }
+
+    /** The canopy begins 2270 mm behind the front axle and is 1940 mm long: it ends at 4210 mm. */
+    @ParameterizedTest
+    @CsvSource({"2260, true", "2280, false", "4200, false", "4220, true"})
+    void whatIsStillInAPartThatItHasLeftIsTold(String x, boolean told) throws Exception {
+        Path sheet = served.folder().resolve("touring.yaml");
+        Files.writeString(
+                sheet, Files.readString(sheet).replace("  - Camp gear\n", "  - {from: Camp gear, in: Canopy}\n"));
+        String page = move("touring.yaml", "cargo.Camp gear.at", x);
+        assertEquals(told, page.contains(". The sheet still says that it is in Canopy, which is not there.</p>"), page);
+        assertTrue(served.text("touring.yaml").contains("- {from: Camp gear, in: Canopy, at: {x: " + x + " mm}}"));
+    }
+
     @ParameterizedTest
     @CsvSource({"cargo.Nobody has it.at", "cargo.Camp gear.mass", "vehicle.at", "''"})
     void whatHasNoPlaceIsNotMoved(String path) throws Exception {

@@ -84,10 +84,11 @@ class AxleLoadsTest {
 
     @Test
     void aMassOverAnAxleLoadsThatAxleAlone() {
-        AxleLoads loads = AxleLoads.of(List.of(mass(80, 0, 0), mass(70, 0, 3)), WHEELBASE);
+        List<PointMass> masses = List.of(mass(80, 0, 0), mass(70, 0, 3));
+        AxleLoads loads = AxleLoads.of(masses, WHEELBASE);
         assertEquals(80, loads.front().value(), 1e-9);
         assertEquals(70, loads.rear().value(), 1e-9);
-        assertEquals(1.4, loads.cogX().value(), 1e-9);
+        assertEquals(1.4, Centre.of(masses).x().value(), 1e-9);
     }
 
     /** Independent tolerances add as the root of squares: 3 and 4 kg over the rear axle make 5 kg. */
@@ -108,11 +109,12 @@ class AxleLoadsTest {
                 Figure.of(100, 0),
                 new Point(Figure.of(1, 0.03), Figure.of(0, 0), Figure.of(1, 0)),
                 false);
-        AxleLoads loads = AxleLoads.of(List.of(each), WHEELBASE);
+        List<PointMass> masses = List.of(each);
+        AxleLoads loads = AxleLoads.of(masses, WHEELBASE);
         assertEquals(1, loads.rear().tolerance(), 1e-9);
         assertEquals(1, loads.front().tolerance(), 1e-9);
         assertEquals(0, loads.total().tolerance(), 1e-9);
-        assertEquals(0.03, loads.cogX().tolerance(), 1e-9);
+        assertEquals(0.03, Centre.of(masses).x().tolerance(), 1e-9);
     }
 
     @Test
@@ -123,25 +125,25 @@ class AxleLoadsTest {
                 Figure.missing(new Missing("trailer.ball", "load", "scale")),
                 new Point(Figure.of(4, 0), Figure.of(0, 0), Figure.of(1, 0)),
                 false);
-        AxleLoads loads = AxleLoads.of(List.of(mass(100, 0, 1), unknown), WHEELBASE);
+        List<PointMass> masses = List.of(mass(100, 0, 1), unknown);
+        AxleLoads loads = AxleLoads.of(masses, WHEELBASE);
         assertFalse(loads.rear().known());
         assertEquals("trailer.ball", loads.rear().missing().get(0).path());
         assertEquals("trailer.ball", loads.total().missing().get(0).path());
-        assertEquals("trailer.ball", loads.cogX().missing().get(0).path());
+        assertEquals("trailer.ball", Centre.of(masses).x().missing().get(0).path());
     }
 
     /** A tank of 20 kg and 40 kg in it, at one place known to 50 mm: 60 x 0.05 / 3 = 1 kg, and not sqrt(5) / 3. */
     @Test
     void massesAtOnePlaceShareItsError() {
         Point place = new Point(Figure.of(1, 0.05), Figure.of(0, 0), Figure.of(1, 0));
-        AxleLoads loads = AxleLoads.of(
-                List.of(
-                        new PointMass("tank", Sort.TANK, Figure.of(20, 0), place, false),
-                        new PointMass("liquid", Sort.LIQUID, Figure.of(40, 0), place, false)),
-                WHEELBASE);
+        List<PointMass> masses = List.of(
+                new PointMass("tank", Sort.TANK, Figure.of(20, 0), place, false),
+                new PointMass("liquid", Sort.LIQUID, Figure.of(40, 0), place, false));
+        AxleLoads loads = AxleLoads.of(masses, WHEELBASE);
         assertEquals(1, loads.rear().tolerance(), 1e-9);
         assertEquals(1, loads.front().tolerance(), 1e-9);
-        assertEquals(0.05, loads.cogX().tolerance(), 1e-9);
+        assertEquals(0.05, Centre.of(masses).x().tolerance(), 1e-9);
     }
 
     /** 100 +/- 12 kg in both and 50 +/- 5 kg in one: their difference is known to 5 kg, and not to 17.7. */

@@ -106,6 +106,51 @@ class EnergyFlowTest {
         assertEquals(List.of(), way("fitments: [{name: Charger, fed-by: sun}]").chargerOutputs());
     }
 
+    /** By hand: 12 V x 5 A x 8 h / 12.8 V are 37.5 Ah; 1.5 A for the other 16 h are 24 Ah, and for all of the day 36 Ah. */
+    @Test
+    void whatStandsOnTheSecondBatteryCountsWhereItIsGiven() throws FaultsException {
+        assertEquals(61.5, sum(way("circuits: [{name: Fridge, standby: 1.5 A}]").drains()), 1e-9);
+        assertEquals(
+                36,
+                sum(way("circuits: [{name: Fridge, standby: 1.5 A, hours: 0 h}]")
+                        .drains()),
+                1e-9);
+        assertEquals(
+                112.5,
+                sum(way("circuits: [{name: Fridge, standby: 1.5 A, hours: 24 h}]")
+                        .drains()),
+                1e-9);
+        assertEquals(
+                0.031, sum(way("circuits: [{name: Fridge, standby: 1.5 A}]").parked()), 1e-9);
+    }
+
+    /** By hand: 8 A at 12.8 V are 102.4 W. */
+    @Test
+    void aControllerGivesNoMoreThanItsOutput() throws FaultsException {
+        String sun =
+                """
+                fitments:
+                  - {name: Sun, kind: charger, mass: 0 kg, fed-by: sun, output: 8 A}
+                  - {name: Left, kind: solar-panel, mass: 0 kg, power: 50 W}
+                  - {name: Right, kind: solar-panel, mass: 0 kg, power: 52 W}
+                """;
+        assertEquals(102, sum(way(sun).panels()), 1e-9);
+        assertEquals(102.4, sum(way(sun.replace("52 W", "53 W")).panels()), 1e-9);
+        assertFalse(Working.total(way(sun.replace("52 W", "unknown")).panels()).known());
+        assertFalse(Working.total(way(sun.replace("8 A", "unknown")).panels()).known());
+    }
+
+    /** The wire that starts it, listed first, takes 0.5 A. */
+    @Test
+    void theStrongestCircuitOfAChargerIsItsFeed() throws FaultsException {
+        String start =
+                """
+                fitments: [{name: Charger, input: unknown}]
+                circuits: [{name: Lamps, part: Charger, current: 0.5 A}]
+                """;
+        assertEquals(50, sum(way(start).chargerInputs()), 1e-9);
+    }
+
     /** By hand: 240 V x 6 A x 4 h are 5760 Wh, at 90 % 6400 Wh, 500 Ah of 12.8 V; 12 V x 5 A x 8 h are 480 Wh, 37.5 Ah. */
     @Test
     void energyIsCountedAndNotCurrent() throws FaultsException {

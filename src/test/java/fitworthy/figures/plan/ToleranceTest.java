@@ -87,9 +87,9 @@ class ToleranceTest {
                 new Formula("water for each", v -> WaterSupply.perPersonAndDay(v[0], v[1], v[2]), 80, 2, 144),
                 new Formula("water left", v -> WaterSupply.reserve(v[0], v[1], v[2], v[3]), 80, 2, 5, 144),
                 new Formula("winching", v -> WinchRun.hours(v[0], v[1], v[2]), 90, 400, 130),
-                new Formula("centre of gravity along", v -> two(v).cogX(), 1800, 0.3, 900, 2.9),
-                new Formula("load on the front axle", v -> two(v).front(), 1800, 0.3, 900, 2.9),
-                new Formula("load on the rear axle", v -> two(v).rear(), 1800, 0.3, 900, 2.9));
+                new Formula("centre of gravity along", v -> Centre.of(two(v)).x(), 1800, 0.3, 900, 2.9),
+                new Formula("load on the front axle", v -> loads(v).front(), 1800, 0.3, 900, 2.9),
+                new Formula("load on the rear axle", v -> loads(v).rear(), 1800, 0.3, 900, 2.9));
     }
 
     private static Point level(Figure x, Figure y) {
@@ -106,13 +106,15 @@ class ToleranceTest {
     }
 
     /** Two masses and their places. */
-    private static AxleLoads two(Figure[] v) {
+    private static List<PointMass> two(Figure[] v) {
         Figure zero = Figure.of(0, 0);
-        return AxleLoads.of(
-                List.of(
-                        new PointMass("one", Sort.CARGO, v[0], new Point(v[1], zero, zero), false),
-                        new PointMass("two", Sort.CARGO, v[2], new Point(v[3], zero, zero), false)),
-                Figure.of(2.85, 0));
+        return List.of(
+                new PointMass("one", Sort.CARGO, v[0], new Point(v[1], zero, zero), false),
+                new PointMass("two", Sort.CARGO, v[2], new Point(v[3], zero, zero), false));
+    }
+
+    private static AxleLoads loads(Figure[] v) {
+        return AxleLoads.of(two(v), Figure.of(2.85, 0));
     }
 
     private static double at(Formula formula, int moved, double step) {

@@ -49,6 +49,8 @@ class RoomTest {
             "tyres.load",
             "tyres.passenger-load",
             "tyres.wheel-load",
+            "tyres.load-emptied",
+            "tyres.wheel-load-emptied",
             "towing.trailer",
             "towing.plate",
             "towing.coupling",

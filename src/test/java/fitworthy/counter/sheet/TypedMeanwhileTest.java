@@ -1,0 +1,216 @@
+package fitworthy.counter.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fitworthy.counter.InBrowser;
+import fitworthy.counter.desk.OpenSheet;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+
+/**
+ * What is typed and pressed while an answer is on its way that shows the plan or the questions anew. Who holds a sheet
+ * holds back all answers of it.
+ */
+class TypedMeanwhileTest {
+
+    private static final String SNORKEL = "#f-fitments_2_";
+    private static final String TAKE_WINCH_OFF = "#f-fitments_1-fold-off";
+
+    @RegisterExtension
+    static final InBrowser page = new InBrowser(1280, 900);
+
+    /** A winch, a snorkel whose fields are open, and a third part that comes to stand in the snorkel's place. */
+    private static OpenSheet shown(String name) throws Exception {
+        page.post(
+                "/new",
+                "vehicle",
+                "Huia 2.0",
+                "fuel",
+                "diesel",
+                "people",
+                "1",
+                "region",
+                "any",
+                "part",
+                "winch",
+                "part",
+                "snorkel",
+                "part",
+                "bull bar",
+                "do",
+                "make",
+                "file",
+                name);
+        page.show("/sheets/" + name + ".yaml");
+        page.press("#f-fitments_2-fold-line");
+        page.untilThere(SNORKEL + "at");
+        return page.sheet(name + ".yaml");
+    }
+
+    private static String sheet(String name) throws Exception {
+        return page.text(name + ".yaml");
+    }
+
+    /** What a sheet says of its part of this kind. */
+    private static String part(String name, String kind) throws Exception {
+        return List.of(sheet(name).split("(?m)^  - ")).stream()
+                .filter(part -> part.contains("kind: " + kind))
+                .findFirst()
+                .orElse("");
+    }
+
+    private static String value(String selector) {
+        return page.find(selector).getDomProperty("value");
+    }
+
+    private static void take(OpenSheet sheet, Runnable typed) {
+        synchronized (sheet) {
+            typed.run();
+        }
+    }
+
+    @Test
+    void oneGoesOnTypingInTheSameFieldWhereverItCameToStand() throws Exception {
+        OpenSheet sheet = shown("huia");
+        take(sheet, () -> {
+            page.press(TAKE_WINCH_OFF);
+            page.press(SNORKEL + "at");
+            page.type("on roof", Keys.ARROW_LEFT, Keys.ARROW_LEFT, Keys.ARROW_LEFT, Keys.ARROW_LEFT);
+        });
+        page.until(() -> page.all("[id^=f-fitments_][id$=-fold-off]").size() == 2);
+        assertEquals("f-fitments_1_at", page.focused().getDomAttribute("id"));
+        page.type("the ");
+        page.until(() -> part("huia", "snorkel").contains("at: on the roof"));
+        assertEquals("on the roof", page.focused().getDomProperty("value"));
+        assertFalse(part("huia", "bar").contains("at:"), sheet("huia"));
+        assertEquals("", page.find("#unwritten").getText());
+    }
+
+    @Test
+    void bothOfTwoFieldsAreWrittenThatWereLeftByTabAndByEnter() throws Exception {
+        OpenSheet sheet = shown("kaka");
+        take(sheet, () -> {
+            page.press(TAKE_WINCH_OFF);
+            page.press("#f-title");
+            page.type(Keys.END, " once more", Keys.TAB);
+            page.press(SNORKEL + "mass");
+            page.type("7", Keys.ENTER);
+            assertTrue(page.focused().getDomAttribute("id").startsWith(SNORKEL.substring(1)), "Enter moves on");
+            page.press(SNORKEL + "at");
+            page.type("on the roof", Keys.TAB);
+        });
+        page.until(() -> part("kaka", "snorkel").contains("at: on the roof"));
+        assertTrue(part("kaka", "snorkel").contains("mass: 7 kg"), sheet("kaka"));
+        assertTrue(sheet("kaka").contains(" once more\n"), sheet("kaka"));
+        assertFalse(sheet("kaka").contains("kind: winch"), sheet("kaka"));
+        assertEquals("on the roof", value("#f-fitments_1_at"));
+        assertEquals("7", value("#f-fitments_1_mass"));
+        assertEquals("", page.find("#unwritten").getText());
+    }
+
+    /** And what comes after it is sent all the same. */
+    @Test
+    void whatWasTypedOfAPartThatIsGoneIsSaid() throws Exception {
+        OpenSheet sheet = shown("moa");
+        take(sheet, () -> {
+            page.press("#f-fitments_2-fold-off");
+            page.press("#f-title");
+            page.type(Keys.END, " once more", Keys.TAB);
+            page.press(SNORKEL + "at");
+            page.type("on the roof");
+        });
+        page.until(() -> sheet("moa").contains(" once more\n"));
+        String said = page.find("#unwritten").getText();
+        assertTrue(said.startsWith("Not written, for its field is gone: on the roof (Snorkel, "), said);
+        assertFalse(sheet("moa").contains("kind: snorkel") || sheet("moa").contains("at: on the roof"), sheet("moa"));
+        assertFalse(page.focused().getTagName().equals("input"), "typing goes on into no other part");
+        page.press("#unwritten button");
+        page.until(() -> page.find("#unwritten").getText().isEmpty());
+        page.press("#f-title");
+        page.type(Keys.END, " and again");
+        page.until(() -> sheet("moa").contains(" once more and again\n"));
+    }
+
+    @Test
+    void theNextWordsOfTheFinderStayTyped() throws Exception {
+        OpenSheet sheet = shown("tui");
+        page.press("#finder-line");
+        page.untilThere("#finder-box");
+        page.press("#finder-box");
+        take(sheet, () -> {
+            page.type("locker", Keys.ENTER);
+            page.hand().keyDown(Keys.CONTROL).sendKeys("a").keyUp(Keys.CONTROL).perform();
+            page.type("radio=20 kg");
+        });
+        page.until(() -> page.all("[id^=f-fitments_][id$=-fold-off]").size() == 4);
+        assertTrue(!part("tui", "locker").isEmpty(), sheet("tui"));
+        assertEquals("radio=20 kg", value("#finder-box"));
+        assertEquals("finder-box", page.focused().getDomAttribute("id"));
+        page.type(Keys.ENTER);
+        page.until(() -> part("tui", "radio").contains("20 kg"));
+        page.until(() -> value("#finder-box").isEmpty());
+    }
+
+    @Test
+    void aFormThatIsHalfFilledInStaysSo() throws Exception {
+        OpenSheet sheet = shown("weka");
+        take(sheet, () -> {
+            page.press(TAKE_WINCH_OFF);
+            page.press("#f-occupants-adding-line");
+            page.press("#f-occupants-new-name");
+            page.type("Hedda Moll", Keys.TAB);
+        });
+        page.until(() -> page.all("[id^=f-fitments_][id$=-fold-off]").size() == 2);
+        assertEquals("Hedda Moll", value("#f-occupants-new-name"));
+        page.press("#f-occupants-new");
+        page.until(() -> sheet("weka").contains("Hedda Moll"));
+        page.until(() -> value("#f-occupants-new-name").isEmpty());
+    }
+
+    @Test
+    void theAnswersToTwoQuestionsAreBothWritten() throws Exception {
+        OpenSheet sheet = shown("kea");
+        page.until(() -> page.all("#asks .box input").size() > 1);
+        List<WebElement> boxes = page.all("#asks .box input");
+        String first = such(boxes.get(0));
+        String second = such(boxes.get(1));
+        take(sheet, () -> {
+            answer(boxes.get(0), "about " + first);
+            answer(boxes.get(1), "about " + second);
+        });
+        page.until(() -> sheet("kea").contains("about " + first) && sheet("kea").contains("about " + second));
+        assertEquals("", page.find("#unwritten").getText());
+    }
+
+    @Test
+    void whatIsTypedOfAQuestionThatIsAnsweredMeanwhileIsSaid() throws Exception {
+        OpenSheet sheet = shown("ruru");
+        page.untilThere("#asks .box input");
+        WebElement box = page.find("#asks .box input");
+        String such = such(box);
+        take(sheet, () -> {
+            answer(box, such);
+            page.type(" or so");
+        });
+        page.until(() -> page.find("#unwritten").getText().contains(such + " or so"));
+    }
+
+    private static void answer(WebElement box, String answer) {
+        page.script("arguments[0].scrollIntoView({block: 'center'})", box);
+        box.click();
+        page.type(answer, Keys.ENTER);
+    }
+
+    private static String such(WebElement box) {
+        return box.findElement(By.xpath("ancestor::form"))
+                .findElement(By.cssSelector(".such"))
+                .getText()
+                .replaceFirst("^such as ", "");
+    }
+}
