@@ -15,6 +15,7 @@ import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Fitment;
 import fitworthy.sheet.LoadCase;
 import fitworthy.sheet.Point;
 import fitworthy.sheet.Sheet;
@@ -61,6 +62,7 @@ class RoomTest {
             "towing.levelled-load",
             "across.used-tanks",
             "across.used-supplies",
+            "body.leg",
             "towing.force");
 
     /** Topics whose cases load vehicle and trailer in one way and another. */
@@ -68,6 +70,8 @@ class RoomTest {
 
     /** What the front axle may lose of its bare load, as planned or later on the way. */
     private static final Set<String> LIFTS = Set.of("mass.front-lift", "mass.front-lift-emptied");
+
+    private static final Set<Limit> OF_CANOPY = Set.of(Limit.HOLD_DOWNS, Limit.LEGS);
 
     private static final Set<Limit> BY_FORCE = Set.of(
             Limit.TOW_BAR_D,
@@ -284,12 +288,15 @@ class RoomTest {
                     Set<String> before = passed(planned, in, name -> true);
                     Set<String> after = passed(adding(planned, in, spot.getValue(), most), in, name -> true);
                     assertTrue(before.containsAll(after), about + ": " + after);
+                    Limit limit = room.governs().orElseThrow().limit();
+                    // What is written of a canopy is in it already, though the sheet may list less: the cases of the book hold these.
                     assertTrue(
-                            !notWithin(planned, in, name -> true)
-                                    .containsAll(notWithin(
-                                            adding(planned, in, spot.getValue(), most + 1), in, name -> true)),
-                            about + " and one more");
-                    governed.add(room.governs().orElseThrow().limit());
+                            OF_CANOPY.contains(limit)
+                                    || !notWithin(planned, in, name -> true)
+                                            .containsAll(notWithin(
+                                                    adding(planned, in, spot.getValue(), most + 1), in, name -> true)),
+                            about + " and one more, " + limit);
+                    governed.add(limit);
                     found++;
                 }
             }
@@ -321,7 +328,11 @@ class RoomTest {
         Figure end = loading.plan().wheelbase().plus(loading.rearOverhang());
         if (end.known()) {
             Figure none = Figure.of(0, 0);
-            spots.put("at the rear end", new Spot(new Point(end, none, none), Choice.of(YesNo.NO)));
+            String box = loading.bodies().stream()
+                    .reduce((one, other) -> other)
+                    .map(Fitment::name)
+                    .orElse("");
+            spots.put("at the rear end", new Spot(new Point(end, none, none), Choice.of(YesNo.NO), box));
         }
         return spots;
     }
