@@ -74,7 +74,7 @@ public record Circuit(
                 Choice<YesNo> shortTime,
         @Field(
                         value =
-                                "critical where it fails or endangers at low voltage, such as a fridge, brakes or a charger",
+                                "critical where it fails or endangers at low voltage, such as a fridge, brakes or a relay that charges",
                         find = "the plan")
                 Choice<Need> need,
         @Field(
