@@ -289,7 +289,8 @@ class RoomTest {
                     Set<String> after = passed(adding(planned, in, spot.getValue(), most), in, name -> true);
                     assertTrue(before.containsAll(after), about + ": " + after);
                     Limit limit = room.governs().orElseThrow().limit();
-                    // What is written of a canopy is in it already, though the sheet may list less: the cases of the book hold these.
+                    // What is written of a canopy is in it already, though the sheet may list less: the cases of the
+                    // book hold these.
                     assertTrue(
                             OF_CANOPY.contains(limit)
                                     || !notWithin(planned, in, name -> true)
