@@ -407,9 +407,12 @@ class AgreementTest {
     }
 
     private static String swapped(String text) {
-        return Pattern.compile("\\b(left|right)(?= mirror|[.:])")
+        String sides = Pattern.compile("\\b(left|right)(?= mirror|[.:])")
                 .matcher(text)
                 .replaceAll(side -> side.group().equals("left") ? "right" : "left");
+        return Pattern.compile("(?<=\\.y is |^)-?(?=\\d+ mm, where)")
+                .matcher(sides)
+                .replaceAll(sign -> sign.group().isEmpty() ? "-" : "");
     }
 
     /** The shipped book with its rules in other files and turned round in them. */

@@ -29,7 +29,7 @@ class QuestionsTest {
     private static final String BOX =
             """
             vehicle: {ratings: {gvm: %s}}
-            cargo: [{name: Box, mass: about 100 kg, at: {x: 1425 mm, y: 0 mm, z: 900 mm}}]
+            cargo: [{name: Box, secured: yes, mass: about 100 kg, at: {x: 1425 mm, y: 0 mm, z: 900 mm}}]
             """;
 
     private static Questions of(Node.Mapping tree) throws FaultsException {

@@ -43,6 +43,11 @@ class EveryFieldTest {
     /** What neither a scenario nor a case of the book has on it, over the plain sheet. */
     private static final List<String> BY_HAND = List.of(
             """
+            fitments: [{name: Rear camera, kind: rear-camera, mass: 0 kg, instead-of-mirror: yes, approved-as-mirror: no}]
+            trailer: {name: Van, mass: 700 kg, ball: 70 kg, hides-rear-window: yes}
+            cases: [{name: towing, towing: yes}]
+            """,
+            """
             assumed-tolerance: 4 %
             cargo: [{name: Crate, mass: 40 kg, at: {x: 3000 mm, y: 0 mm, z: 900 mm}, roof: yes}]
             occupants: [{name: Third, mass: 80 kg, at: {x: 1500 mm, y: 0 mm, z: 900 mm}}]

@@ -45,6 +45,7 @@ final class TyreRemedies {
         table.rule(
                 "tyres.wheel-over", says("at least ", " off", OFF_AXLE), says("rated for ", " or more", set(WHEELS)));
         table.rule("tyres.wheel-weaker-than-axle", says("rated for ", " or more", set(WHEELS)));
+        table.rule("tyres.load-over-emptied tyres.wheel-over-emptied", says("at least ", " less", OFF_AXLE));
         table.rule("tyres.too-slow", says("no faster than ", ", or", set(at("trip.top-speed"))));
         table.rule("tyres.diameter-grown tyres.diameter-grown-passenger", says("at least ", " smaller", DIAMETER_LESS));
         table.rule("tyres.diameter-shrunk", says("at least ", " larger", DIAMETER_MORE));

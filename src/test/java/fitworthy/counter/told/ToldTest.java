@@ -129,7 +129,11 @@ class ToldTest {
         assertTrue(shown.contains("Load on the axle [rear axle] = 1993 kg, axle limit 1850 kg"), shown);
         assertTrue(shown.contains("so: what is left to the limit, -143 kg, is below 0"), shown);
         assertTrue(shown.contains("not so: what is left to the limit, 332 kg, is below 0"), shown);
-        assertTrue(shown.contains("Steel canopy: bodies.yaml, line 66; the sheet sets keep"), shown);
+        assertTrue(
+                Pattern.compile("Steel canopy: bodies\\.yaml, line \\d+; the sheet sets keep")
+                        .matcher(shown)
+                        .find(),
+                shown);
         assertTrue(shown.contains("In the book: mass.axle-over mass.drl, line "), shown);
     }
 
