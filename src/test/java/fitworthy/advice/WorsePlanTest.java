@@ -207,6 +207,7 @@ class WorsePlanTest {
             Map.entry("body.rails-weak", List.of("body.rails-yield")),
             Map.entry("body.battery-vent-small", List.of("electrical.battery-gas")),
             Map.entry("across.tanks-not-full", List.of("mass.gvm-over", "mass.axle-over")),
+            Map.entry("across.tanks-used-up", List.of("mass.axle-over")),
             Map.entry("across.tanks-take-payload", List.of("mass.gvm-over")));
 
     private record Worse(String field, Node.Mapping sheet) {}
