@@ -211,6 +211,10 @@ class AgreementTest {
     @Property(seed = SEED)
     void mirrorImageSwapsLeftAndRight(@ForAll("sheets") MadeSheet sheet) throws FaultsException {
         Advice advice = sheet.advice();
+        // What is unusual is told as it stands on the sheet, with its sign.
+        Assume.that(advice.findings().stream()
+                .noneMatch(each -> each.judged().id().equals("across.unusual")
+                        && each.judged().subject().endsWith(".y")));
         // Of two mirrors that a camera is to make up for, the left one stands for both.
         Assume.that(
                 advice.findings().stream().noneMatch(each -> each.judged().id().equals("across.camera-no-cure"))
@@ -407,12 +411,9 @@ class AgreementTest {
     }
 
     private static String swapped(String text) {
-        String sides = Pattern.compile("\\b(left|right)(?= mirror|[.:])")
+        return Pattern.compile("\\b(left|right)(?= mirror|[.:])")
                 .matcher(text)
                 .replaceAll(side -> side.group().equals("left") ? "right" : "left");
-        return Pattern.compile("(?<=\\.y is |^)-?(?=\\d+ mm, where)")
-                .matcher(sides)
-                .replaceAll(sign -> sign.group().isEmpty() ? "-" : "");
     }
 
     /** The shipped book with its rules in other files and turned round in them. */

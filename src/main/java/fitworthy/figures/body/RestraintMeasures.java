@@ -133,7 +133,8 @@ final class RestraintMeasures implements Topic {
         boolean open = load.in().isEmpty()
                 && !load.roof().is(YesNo.YES)
                 && plan.fitments(Fitment.Kind.CANOPY).isEmpty();
-        boolean loose = !plan.vehicle().cargoBarrier().is(YesNo.YES) && !behindPeople(plan, load.at());
+        boolean loose = !plan.vehicle().cargoBarrier().is(YesNo.YES)
+                && !behindPeople(plan, plan.places().of(load));
         return !told && open && !loose;
     }
 
@@ -144,7 +145,7 @@ final class RestraintMeasures implements Topic {
         if (box
                 && aboard
                 && (isHeavy(plan, part.mass()) || carriers.contains(part.name()) && isHeavyLoaded(plan, part))
-                && part.at().filter(at -> !behindPeople(plan, at)).isPresent()) {
+                && plan.places().of(part).filter(at -> !behindPeople(plan, at)).isPresent()) {
             measures.add(Measure.of(FIXING_STATED, part.name(), part.fixingStated()));
         }
     }

@@ -28,7 +28,11 @@ final class TowingRemedies {
     /** What a load on the ball puts on the rear axle, ample for any overhang. */
     private static final double BEHIND_AXLE = 2;
 
+    /** Where the vehicle alone is too much for the class no plate helps, and the class is what is left. */
     private static final Act PLATED_LOWER = (tree, sheet, finding, amount) -> {
+        if (amount.value() >= sheet.trailer().orElseThrow().rated().value()) {
+            return List.of();
+        }
         Node.Mapping changed = tree;
         for (String field : List.of("rated", "gtm")) {
             NodePath path = NodePath.of("trailer", field);
