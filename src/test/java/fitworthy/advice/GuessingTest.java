@@ -75,7 +75,10 @@ class GuessingTest {
         assertTrue(
                 advice.met().stream().anyMatch(met -> met.judged().id().equals("electrical.earth-poor")),
                 "what has nothing to do with the mass stays in order");
-        assertEquals(stated.met().size(), advice.met().size() + advice.held().size());
+        // Whether the can is heavy enough to be asked how it is held hangs on the guess too.
+        assertEquals(
+                stated.met().size(),
+                advice.met().size() + advice.held().stream().filter(Held::arises).count());
     }
 
     @Test
