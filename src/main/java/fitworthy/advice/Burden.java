@@ -7,6 +7,7 @@ import fitworthy.advice.Outcome.Judged;
 import fitworthy.figures.mass.LoadMeasures;
 import fitworthy.figures.mass.RackMeasures;
 import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.Alterations;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.PointMass;
@@ -37,6 +38,7 @@ public final class Burden {
     /** kg that count as none. */
     private static final double NOTHING = 1e-6;
 
+    private static final Set<MeasureKind> ROOFS = Set.of(LoadMeasures.ROOF, LoadMeasures.ROOF_AT_REST);
     private static final String FRONT_AXLE = "front axle";
     private static final String REAR_AXLE = "rear axle";
 
@@ -178,7 +180,7 @@ public final class Burden {
             Figure front = mass.onFront(loading.plan().wheelbase());
             return measure.getSubject().equals(FRONT_AXLE) ? front : mass.mass().minus(front);
         }
-        boolean isElsewhere = measure.kind() == LoadMeasures.ROOF && mass.roof().is(YesNo.NO)
+        boolean isElsewhere = ROOFS.contains(measure.kind()) && mass.roof().is(YesNo.NO)
                 || measure.kind() == RackMeasures.RACK && racks.stream().noneMatch(rack -> rack.bears(mass.name()));
         return isElsewhere ? Figure.ZERO : mass.mass();
     }
