@@ -46,6 +46,7 @@ public final class Burden {
     /** kg that settle something where nobody knows how much is too much. */
     private static final double ENOUGH = 1;
 
+    private static final Set<MeasureKind> ROOFS = Set.of(LoadMeasures.ROOF, LoadMeasures.ROOF_AT_REST);
     private static final String FRONT_AXLE = "front axle";
     private static final String REAR_AXLE = "rear axle";
     private static final String VEHICLE = "vehicle";
@@ -265,7 +266,7 @@ public final class Burden {
             }
             return measure.getSubject().equals(FRONT_AXLE) ? front : mass.mass().minus(front);
         }
-        boolean isElsewhere = measure.kind() == LoadMeasures.ROOF && mass.roof().is(YesNo.NO)
+        boolean isElsewhere = ROOFS.contains(measure.kind()) && mass.roof().is(YesNo.NO)
                 || measure.kind() == RackMeasures.RACK && racks.stream().noneMatch(rack -> rack.bears(mass.name()));
         return isElsewhere ? Figure.ZERO : mass.mass();
     }

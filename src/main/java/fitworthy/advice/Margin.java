@@ -43,7 +43,12 @@ public record Margin(
 
     /** What a rating limits; that a weighing differs from the parts by more than its tolerance is no such limit. */
     private static final Set<MeasureKind> LIMITED = Set.of(
-            LoadMeasures.LOADED, LoadMeasures.AXLE, LoadMeasures.COMBINED, LoadMeasures.ROOF, HitchMeasures.BALL);
+            LoadMeasures.LOADED,
+            LoadMeasures.AXLE,
+            LoadMeasures.COMBINED,
+            LoadMeasures.ROOF,
+            LoadMeasures.ROOF_AT_REST,
+            HitchMeasures.BALL);
 
     /** What is left by load case, in the unit used inside; negative where the limit is passed. */
     public Map<String, Double> left() {

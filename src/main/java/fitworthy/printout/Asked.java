@@ -176,7 +176,7 @@ record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
     /** The same as a sentence without its end, on page and paper alike. */
     static String acts(Addressees addressees, Group<Finding> finding) {
         if (isChoiceOfLoad(finding)) {
-            return "The customer chooses what";
+            return "The customer chooses what stays behind";
         }
         Addressee whom = addressees.asked(finding.card().ask().get(0), finding.worst());
         return switch (whom.party()) {

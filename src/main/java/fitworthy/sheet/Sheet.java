@@ -275,7 +275,7 @@ public record Sheet(
                             example = "110 km/h")
                     Figure topSpeed,
             @Field(
-                            value = "how many people travel; asked where days are given, else those aboard",
+                            value = "how many people travel; asked where there are days away, else those aboard",
                             find = "the owner",
                             example = "2",
                             within = Plausible.SEATS)

@@ -32,7 +32,7 @@ public record Trailer(
                         value = "the most its axles may carry when coupled; gross trailer mass (GTM)",
                         in = Dimension.MASS,
                         within = Plausible.TRAILER_MASS,
-                        find = "its plate",
+                        find = "its plate, where the axles' masses may have to be added up, or its maker",
                         example = "2180 kg")
                 Figure gtm,
         @Field(

@@ -78,7 +78,8 @@ class GuessingTest {
         // Whether the can is heavy enough to be asked how it is held hangs on the guess too.
         assertEquals(
                 stated.met().size(),
-                advice.met().size() + advice.held().stream().filter(Held::arises).count());
+                advice.met().size()
+                        + advice.held().stream().filter(Held::arises).count());
     }
 
     @Test

@@ -138,6 +138,11 @@ class LessInformationTest {
     private static final Map<String, String> ALL_THE_SAME = Map.ofEntries(
             // The stricter of two rules takes its place: the fan itself is judged where the maker allows no depth.
             entry("intake.fan-within-maker", "vehicle\\.intake\\.wading"),
+            // Many a plate states no GTM: a check of its own then has what the axles may carry confirmed.
+            entry("towing.axles-over", "trailer\\.gtm"),
+            entry("towing.levelled-over", "trailer\\.gtm"),
+            // What the papers say of the brakes is asked where too little of these is left.
+            entry("tyres.kit-brakes", "fitments\\.[0-9]+\\.brakes"),
             // Only what is high is asked whether it is on the roof, or every short sheet would be of all that it
             // carries. What is said to be on the roof stays there without its height.
             entry("mass.roof-over", "(fitments|tanks|cargo)\\.[0-9]+\\.at\\.z"),

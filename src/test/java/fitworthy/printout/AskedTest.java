@@ -163,7 +163,7 @@ class AskedTest {
         Arrangement arrangement = Arrangement.of(advice);
         Map<String, String> acts = FindingBrief.all(arrangement, Severity.NOTE, false).stream()
                 .collect(Collectors.toMap(finding -> finding.said().id(), FindingBrief::actor));
-        assertEquals("The customer chooses what", acts.get("mass.gvm-over"));
+        assertEquals("The customer chooses what stays behind", acts.get("mass.gvm-over"));
         assertEquals("The customer decides", acts.get("mass.gcm-over"));
         assertEquals("The builder does it", acts.get("mass.ball-lever"));
         assertEquals("Ask the certifying engineer", acts.get("mass.cog-high"));

@@ -203,7 +203,9 @@ class FrontPagesTest {
                                 .report(),
                         Paper.A4)
                 .get(0);
-        says(page, "What first? Take at least 1 kg off the front axle (everything aboard). The customer chooses what.");
+        says(
+                page,
+                "What first? Take at least 1 kg off the front axle (everything aboard). The customer chooses what stays behind.");
     }
 
     private static String first(String scenario) throws FaultsException {

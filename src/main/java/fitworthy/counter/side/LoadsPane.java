@@ -28,7 +28,12 @@ import java.util.stream.Stream;
 public final class LoadsPane implements Pane {
 
     private static final List<MeasureKind> KINDS = List.of(
-            LoadMeasures.AXLE, LoadMeasures.LOADED, LoadMeasures.COMBINED, HitchMeasures.BALL, LoadMeasures.ROOF);
+            LoadMeasures.AXLE,
+            LoadMeasures.LOADED,
+            LoadMeasures.COMBINED,
+            HitchMeasures.BALL,
+            LoadMeasures.ROOF,
+            LoadMeasures.ROOF_AT_REST);
 
     /** How many answers that were shown can be compared with, so that a change made of many is told as one. */
     private static final int MOST = 8;

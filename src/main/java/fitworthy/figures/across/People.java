@@ -107,10 +107,10 @@ final class People {
         }
     }
 
-    /** How many travel is asked where water is counted for them; elsewhere those aboard are all there are. */
+    /** How many travel is asked where water is counted for them; elsewhere, without a day away, those aboard are all there are. */
     private static boolean asked(Plan plan) {
         return plan.sheet().trip().people().known()
-                || plan.sheet().trip().days().known();
+                || plan.sheet().trip().days().value() > 0;
     }
 
     /** Seats with these changes made; of several the one that leaves the fewest, and the vehicle's own without any. */

@@ -26,10 +26,7 @@ import java.util.List;
 public final class EmptiedMeasures implements Topic {
 
     public static final MeasureKind FRONT_LIFT = number(
-                    "mass.front-lift-emptied",
-                    "%",
-                    1,
-                    "front axle load lost against the bare vehicle with that used up which holds it down")
+                    "mass.front-lift-emptied", "%", 1, "front axle load lost once what holds that axle down is used up")
             .byLoading();
     private static final MeasureKind BALL_LIFT = number(
                     "mass.ball-lift-emptied",

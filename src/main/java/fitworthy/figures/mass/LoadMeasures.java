@@ -30,6 +30,7 @@ import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Vehicle;
 import fitworthy.sheet.VehicleEnd;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Loads on axles, ball and roof, and the balance of the vehicle. */
@@ -68,6 +69,15 @@ public final class LoadMeasures implements Topic {
             .byLoading();
     public static final MeasureKind ROOF =
             rated("mass.roof", "kg", 0, "load on the roof", "roof limit").byLoading();
+    public static final MeasureKind ROOF_AT_REST = rated(
+                    "mass.roof-at-rest",
+                    "kg",
+                    0,
+                    "load on the roof at rest, with who sleeps there",
+                    "roof limit at rest")
+            .byLoading();
+    private static final MeasureKind ASLEEP =
+            number("mass.roof-asleep", "kg", 0, "who sleeps on the roof").byLoading();
     private static final MeasureKind ROOF_GOVERNS = word(
                     "mass.roof-governs", "whose limit it is that counts for the roof", RoofLimit.Governs.class)
             .byLoading();
@@ -75,7 +85,7 @@ public final class LoadMeasures implements Topic {
                     "mass.cog-rise",
                     "%",
                     1,
-                    "rise of the centre of gravity over the bare vehicle, over that of a cab chassis with its tray on")
+                    "rise of the centre of gravity over the bare vehicle's (a cab chassis with its tray on)")
             .signed()
             .byLoading();
     private static final MeasureKind COG = rated(
@@ -125,6 +135,8 @@ public final class LoadMeasures implements Topic {
                 BALL_LIFT,
                 SIDE,
                 ROOF,
+                ROOF_AT_REST,
+                ASLEEP,
                 ROOF_GOVERNS,
                 COG_RISE,
                 COG,
@@ -250,10 +262,23 @@ public final class LoadMeasures implements Topic {
         RoofLoad roof = RoofLoad.of(loading);
         if (!roof.loads().isEmpty()) {
             RoofLimit limit = RoofLimit.of(loading, roof.sum().or(roof.least()));
-            measures.add(upThere(Measure.of(ROOF, "roof", roof.sum(), limit.most()), roof, limit.most())
-                    .worked(limit.working()));
+            measures.add(upThere(Measure.of(ROOF, "roof", roof.sum(), limit.most()), roof, limit.most()));
             measures.add(Measure.of(ROOF_GOVERNS, "roof", limit.governs()));
+            RoofLimit.atRest(loading).ifPresent(rest -> atRest(roof, rest, measures));
         }
+    }
+
+    private static void atRest(RoofLoad roof, RoofLimit.AtRest rest, List<Measure> measures) {
+        Figure load = roof.sum().plus(rest.asleep());
+        Measure whole = Measure.of(ROOF_AT_REST, "roof", load, rest.bears());
+        Measure told = roof.sum().isSurelyWithin(rest.left())
+                ? whole
+                : whole.given(roof.told().toArray(Choice<?>[]::new))
+                        .atLeast(roof.least().plus(rest.asleep()));
+        List<Working.Input> loads = new ArrayList<>(told.isAtLeast() ? roof.known() : roof.loads());
+        loads.add(in("asleep", rest.asleep(), "kg"));
+        measures.add(told.worked(new Working.Sum("load", loads)));
+        measures.add(Measure.of(ASLEEP, "roof", rest.asleep()));
     }
 
     private static void towing(Loading loading, List<Measure> measures) {

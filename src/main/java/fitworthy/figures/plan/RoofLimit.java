@@ -1,6 +1,5 @@
 package fitworthy.figures.plan;
 
-import fitworthy.figures.measure.Working;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
@@ -8,47 +7,57 @@ import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Vehicle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * What the roof may carry, racks and all: the least of what the vehicle's maker allows on the road and off it, and of what
- * it bears at rest less the people who sleep on it. What a maker does not name beside the limit on the road is not asked
- * for, but for the limit at rest where people sleep there: theirs is no load while the vehicle moves.
+ * What the roof may carry on the way, racks and all: the lesser of what the vehicle's maker allows on the road and off it.
+ * What he does not name beside the limit on the road is not asked for. Who sleeps up there is no load while the vehicle
+ * moves, and counts against what the roof bears {@linkplain AtRest at rest}.
  *
  * @param most in kg; missing where what is not known of it could turn a verdict
  * @param governs which of them it is; missing where one of them is not known
  */
-public record RoofLimit(Figure most, Choice<Governs> governs, Working working) {
+public record RoofLimit(Figure most, Choice<Governs> governs) {
 
     /** Whose limit it is. */
     public enum Governs {
         MAKER,
-        OFF_ROAD,
-        AT_REST
+        OFF_ROAD
     }
 
-    private record Bound(Governs governs, Figure kg, Working working) {}
+    /**
+     * The roof while people sleep there.
+     *
+     * @param asleep what they weigh, kg
+     * @param bears what the roof bears then, kg; asked for, since no other figure tells it
+     */
+    public record AtRest(Figure asleep, Figure bears) {
+        /** What it leaves for the tent and all else up there, kg. */
+        public Figure left() {
+            return bears.minus(asleep);
+        }
+    }
+
+    private record Bound(Governs governs, Figure kg) {}
 
     /** That of a loading. @param load what is known to be on the roof, kg */
     public static RoofLimit of(Loading loading, Figure load) {
-        Sheet sheet = loading.plan().sheet();
         Vehicle.Ratings ratings = loading.plan().ratings();
         List<Bound> bounds = new ArrayList<>();
-        bounds.add(new Bound(Governs.MAKER, ratings.roof(), List::of));
-        if (leavesTheSeal(sheet) && ratings.roofOffRoad().known()) {
-            bounds.add(new Bound(Governs.OFF_ROAD, ratings.roofOffRoad(), List::of));
-        }
-        Figure sleepers = sheet.trip().roofSleepers();
-        if (sleepers.value() > 0 && sleptIn(loading)) {
-            Figure atRest = ratings.roofAtRest();
-            bounds.add(new Bound(
-                    Governs.AT_REST,
-                    atRest.minus(sleepers),
-                    new Working.Formula(
-                            "limit = at rest - asleep",
-                            List.of(Working.in("at rest", atRest, "kg"), Working.in("asleep", sleepers, "kg")))));
+        bounds.add(new Bound(Governs.MAKER, ratings.roof()));
+        if (leavesTheSeal(loading.plan().sheet()) && ratings.roofOffRoad().known()) {
+            bounds.add(new Bound(Governs.OFF_ROAD, ratings.roofOffRoad()));
         }
         return least(bounds, load);
+    }
+
+    /** That of a loading at rest, where people sleep on the roof in it. */
+    public static Optional<AtRest> atRest(Loading loading) {
+        Figure asleep = loading.plan().sheet().trip().roofSleepers();
+        return asleep.value() > 0 && sleptIn(loading)
+                ? Optional.of(new AtRest(asleep, loading.plan().ratings().roofAtRest()))
+                : Optional.empty();
     }
 
     /**
@@ -112,7 +121,6 @@ public record RoofLimit(Figure most, Choice<Governs> governs, Working working) {
                 decides ? least.kg() : missing,
                 missing.known()
                         ? Choice.of(least.governs())
-                        : Choice.missing(missing.missing().get(0)),
-                least.working());
+                        : Choice.missing(missing.missing().get(0)));
     }
 }

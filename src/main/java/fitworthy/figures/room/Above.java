@@ -36,7 +36,10 @@ final class Above {
         List<Step> steps = new ArrayList<>();
         if (!onRoof.is(YesNo.NO)) {
             RoofLoad others = roof.only(name -> !name.equals(instead));
-            Figure limit = RoofLimit.of(loading, others.sum()).most();
+            Figure onTheWay = RoofLimit.of(loading, others.sum()).most();
+            Figure limit = RoofLimit.atRest(loading)
+                    .map(rest -> onTheWay.least(rest.left()))
+                    .orElse(onTheWay);
             Figure told = onRoof.known() ? limit : Figure.missing(onRoof.missing());
             steps.add(step(Limit.ROOF, taken, told, others));
         }

@@ -219,11 +219,14 @@ public final class SuspensionMeasures implements Topic {
         measures.add(Measure.of(LOAD_LEAST, name, sure(load, springs.loadLeast()::isAtMost, plan), springs.loadLeast())
                 .worked(floor)
                 .worked(fixedSheet(plan)));
-        // A kit brings dampers; that they stay is said.
-        if (springs.dampers().is(Dampers.LEFT) && !(lift.value() <= 0)) {
-            measures.add(Measure.of(DAMPER_LIFT, name, lift));
-        }
         if (!(lift.value() <= 0)) {
+            Choice<Dampers> dampers = springs.dampers();
+            if (!dampers.is(Dampers.MATCHED)) {
+                Measure left = Measure.of(DAMPER_LIFT, name, lift);
+                // What becomes of the dampers is asked where it can decide.
+                boolean enough = lift.isAtMost(plan.practice(PracticeId.SUSPENSION_DAMPER_LIFT_MOST));
+                measures.add(enough ? left : left.given(dampers));
+            }
             measures.add(Measure.of(LINES, name, springs.linesReach()));
             measures.add(Measure.of(JOINT, name, springs.jointAngle()));
         }

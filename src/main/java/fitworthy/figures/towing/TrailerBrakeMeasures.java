@@ -37,6 +37,8 @@ final class TrailerBrakeMeasures implements Topic {
             "kg",
             0,
             "greatest axle load of a trailer with over-run brakes or some wheels unbraked");
+    private static final MeasureKind SOME_WHEELS =
+            number("towing.some-wheels", "kg", 0, "greatest mass of a trailer with brakes on some wheels only");
     private static final MeasureKind NO_BREAKAWAY =
             number("towing.no-breakaway", "kg", 0, "greatest axle load of a trailer without a breakaway brake");
     private static final MeasureKind NO_BREAKAWAY_MASS =
@@ -73,6 +75,7 @@ final class TrailerBrakeMeasures implements Topic {
                 UNBRAKED,
                 UNBRAKED_CAMP,
                 PLAIN_BRAKES,
+                SOME_WHEELS,
                 NO_BREAKAWAY,
                 NO_BREAKAWAY_MASS,
                 NO_BREAKAWAY_CAMP,
@@ -118,6 +121,15 @@ final class TrailerBrakeMeasures implements Topic {
             measures.add(onAxles(PLAIN_BRAKES, trailer));
         } else if (open || braked && !trailer.everyWheelBraked().is(YesNo.YES)) {
             measures.add(onAxles(PLAIN_BRAKES, trailer, brakes, trailer.everyWheelBraked()));
+        }
+        if (open || braked && !trailer.everyWheelBraked().is(YesNo.YES)) {
+            Figure rated = trailer.rated();
+            measures.add(Measure.of(
+                    SOME_WHEELS,
+                    "trailer",
+                    rated.isAtMost(plan.practice(PracticeId.TOWING_SOME_WHEELS_MOST))
+                            ? rated
+                            : given(rated, brakes, trailer.everyWheelBraked())));
         }
         if (open || braked && !trailer.breakaway().is(YesNo.YES)) {
             measures.add(onAxles(NO_BREAKAWAY, trailer, brakes, trailer.breakaway()));

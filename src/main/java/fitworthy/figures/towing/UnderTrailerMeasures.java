@@ -21,6 +21,11 @@ import java.util.List;
 final class UnderTrailerMeasures implements Topic {
     private static final MeasureKind AXLE_LOAD =
             rated("towing.axle-load", "kg", 0, "load on the trailer's axles", "GTM");
+    private static final MeasureKind AXLES_UNTOLD = number(
+            "towing.axles-untold",
+            "%",
+            1,
+            "load on the axles of a trailer that states no GTM, as a share of the mass on its plate");
     private static final MeasureKind TYRE_LOAD =
             rated("towing.tyre-load", "kg", 0, "load on the trailer's axles", "what its tyres carry");
     private static final MeasureKind LEVELLED = rated(
@@ -36,7 +41,7 @@ final class UnderTrailerMeasures implements Topic {
 
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(AXLE_LOAD, TYRE_LOAD, LEVELLED, WIDTH, BODY_LENGTH, DRAWN_BY);
+        return List.of(AXLE_LOAD, AXLES_UNTOLD, TYRE_LOAD, LEVELLED, WIDTH, BODY_LENGTH, DRAWN_BY);
     }
 
     @Override
@@ -46,15 +51,35 @@ final class UnderTrailerMeasures implements Topic {
             Working onAxles = new Working.Formula(
                     "load = trailer - ball",
                     List.of(in("trailer", trailer.mass(), "kg"), in("ball", trailer.ball(), "kg")));
-            measures.add(Measure.of(AXLE_LOAD, "trailer", load, trailer.gtm())
-                    .worked(onAxles)
-                    .worked(BallLoad.of(plan.sheet()).orElseThrow().working()));
+            if (isTold(trailer)) {
+                measures.add(Measure.of(AXLE_LOAD, "trailer", load, trailer.gtm())
+                        .worked(onAxles)
+                        .worked(BallLoad.of(plan.sheet()).orElseThrow().working()));
+            } else {
+                untold(plan, trailer, measures);
+            }
             trailer.tyres().ifPresent(tyres -> measures.add(onTyres(TYRE_LOAD, "trailer", plan, tyres, load, onAxles)));
             if (Levelling.planned(plan)) {
                 levelled(plan, trailer, measures);
             }
             size(plan, trailer, measures);
         });
+    }
+
+    /** Whether what its axles may carry is told, or has to be: many a plate states what the whole trailer may weigh and no more. */
+    private static boolean isTold(Trailer trailer) {
+        return trailer.gtm().known() || !trailer.rated().known();
+    }
+
+    private static void untold(Plan plan, Trailer trailer, List<Measure> measures) {
+        Figure held = Levelling.planned(plan) ? Levelling.of(plan, trailer).held() : trailer.ball();
+        measures.add(
+                Measure.of(AXLES_UNTOLD, "trailer", trailer.mass().minus(held).dividedBy(trailer.rated()))
+                        .worked(
+                                "share = (trailer - held) / rated",
+                                in("trailer", trailer.mass(), "kg"),
+                                in("held", held, "kg"),
+                                in("rated", trailer.rated(), "kg")));
     }
 
     /** What the hitch takes off the vehicle, the trailer's axles and tyres have to carry. */
@@ -71,8 +96,10 @@ final class UnderTrailerMeasures implements Topic {
                             in("reach", levelling.reach(), "%"))),
             Levelling.reached(plan, trailer)
         };
-        measures.add(
-                Measure.of(LEVELLED, "trailer's axles", load, trailer.gtm()).worked(onAxles));
+        if (isTold(trailer)) {
+            measures.add(
+                    Measure.of(LEVELLED, "trailer's axles", load, trailer.gtm()).worked(onAxles));
+        }
         trailer.tyres()
                 .ifPresent(tyres -> measures.add(onTyres(LEVELLED, "trailer's tyres", plan, tyres, load, onAxles)));
     }

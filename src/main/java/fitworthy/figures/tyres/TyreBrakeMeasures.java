@@ -1,6 +1,7 @@
 package fitworthy.figures.tyres;
 
 import static fitworthy.figures.measure.MeasureKind.number;
+import static fitworthy.figures.measure.MeasureKind.yesNo;
 import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
@@ -22,10 +23,12 @@ import java.util.Optional;
 final class TyreBrakeMeasures implements Topic {
     private static final MeasureKind SHARE =
             number("tyres.brake-share", "%", 1, "brake force for each kilogram of the GVM, as a share of the maker's");
+    private static final MeasureKind KIT =
+            yesNo("tyres.kit-brakes", "whether the papers of the GVM kit cover the brakes");
 
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(SHARE);
+        return List.of(SHARE, KIT);
     }
 
     @Override
@@ -34,7 +37,11 @@ final class TyreBrakeMeasures implements Topic {
         boolean larger = !plan.fitments(Fitment.Kind.TYRES).isEmpty()
                 && !plan.tyreGrowth().isAtMost(Figure.ZERO);
         Choice<YesNo> covered = kit.map(MassDetails.RatingUpgrade::brakes).orElse(Choice.yesNo(false));
-        if (kit.isEmpty() && !larger || covered.is(YesNo.YES) || Alterations.certified(plan, Alteration.RATINGS)) {
+        if (kit.isEmpty() && !larger || Alterations.certified(plan, Alteration.RATINGS)) {
+            return;
+        }
+        if (covered.is(YesNo.YES)) {
+            measures.add(Measure.of(KIT, "brakes", covered));
             return;
         }
         Figure before = plan.stockTyreSet().diameter();
@@ -51,5 +58,8 @@ final class TyreBrakeMeasures implements Topic {
         // The papers are asked for where they can decide.
         boolean enough = share.isAtLeast(plan.practice(PracticeId.TYRES_BRAKE_SHARE_LEAST));
         measures.add(enough ? left : left.given(covered));
+        if (enough && kit.isPresent() && covered.is(YesNo.NO)) {
+            measures.add(Measure.of(KIT, "brakes", covered));
+        }
     }
 }

@@ -22,6 +22,7 @@ import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Fitment;
 import fitworthy.sheet.TyreDetails;
 import fitworthy.sheet.TyreSize;
 import fitworthy.sheet.Vehicle;
@@ -105,7 +106,9 @@ public final class TyreRatingMeasures implements Topic {
         measures.add(Measure.of(ROAD_PRESSURE, "front axle", plan.tyres().frontPressure()));
         measures.add(Measure.of(ROAD_PRESSURE, "rear axle", plan.tyres().rearPressure()));
         measures.add(Measure.of(TOP_SPEED, "trip", plan.sheet().trip().topSpeed()));
-        if (RunningGear.wheelsInQuestion(plan)) {
+        // As the maker paired them nobody counts on the tyre.
+        if (!plan.fitments(Fitment.Kind.WHEELS).isEmpty()
+                || !plan.fitments(Fitment.Kind.TYRES).isEmpty()) {
             Figure index = plan.tyreSets().stream()
                     .map(set -> set.tyres().loadIndex())
                     .reduce(Figure::most)

@@ -42,6 +42,7 @@ final class Headroom {
         LIMITS.put(LoadMeasures.AXLE, "");
         LIMITS.put(LoadMeasures.COMBINED, "With trailer (GCM)");
         LIMITS.put(LoadMeasures.ROOF, "Roof load");
+        LIMITS.put(LoadMeasures.ROOF_AT_REST, "Roof at rest");
         LIMITS.put(TyreRatingMeasures.LOAD, "Tyres, ");
         LIMITS.put(TyreRatingMeasures.WHEEL_LOAD, "Wheels, ");
         LIMITS.put(HitchMeasures.TRAILER, "Tow rating, ");

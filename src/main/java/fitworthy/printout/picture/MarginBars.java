@@ -22,8 +22,12 @@ import java.util.Set;
 final class MarginBars {
 
     private static final String ID = "picture-margins";
-    private static final Set<MeasureKind> MASSES =
-            Set.of(LoadMeasures.LOADED, LoadMeasures.AXLE, LoadMeasures.COMBINED, LoadMeasures.ROOF);
+    private static final Set<MeasureKind> MASSES = Set.of(
+            LoadMeasures.LOADED,
+            LoadMeasures.AXLE,
+            LoadMeasures.COMBINED,
+            LoadMeasures.ROOF,
+            LoadMeasures.ROOF_AT_REST);
     private static final double EDGE = 2;
     private static final double NAMES = 122;
     private static final double LOADINGS = 226;

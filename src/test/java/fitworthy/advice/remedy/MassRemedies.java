@@ -1,5 +1,6 @@
 package fitworthy.advice.remedy;
 
+import static fitworthy.advice.remedy.Act.less;
 import static fitworthy.advice.remedy.Act.set;
 import static fitworthy.advice.remedy.Doing.says;
 import static fitworthy.advice.remedy.Fields.changed;
@@ -10,6 +11,7 @@ import static fitworthy.advice.remedy.Masses.OUT;
 import static fitworthy.advice.remedy.Masses.heaviest;
 import static fitworthy.advice.remedy.Masses.loaded;
 import static fitworthy.advice.remedy.Masses.off;
+import static fitworthy.advice.remedy.Where.at;
 import static fitworthy.advice.remedy.Where.of;
 
 import fitworthy.figures.plan.Track;
@@ -71,6 +73,7 @@ final class MassRemedies {
                         .map(item ->
                                 changed(tree, NodePath.parse(item + ".mass"), now -> now - amount.value(), "kg", false))
                         .toList()));
+        table.rule("mass.roof-at-rest-over", says("at least ", " less", less(at("trip.roof-sleepers"))));
         table.rule(
                 "mass.raised-gvm-gcm-left", says("no more than ", "\\.", (tree, sheet, finding, amount) -> set(
                                 of(Fitment.Kind.RATING_UPGRADE, "vehicle.ratings", "towing"))

@@ -20,6 +20,7 @@ import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** The trailer, its coupling and the ball. */
@@ -88,7 +89,7 @@ final class TowingRemedies {
         }));
         table.rule("towing.ball-slight", says("at least ", " more", more(at("trailer.ball"))));
         table.rule(
-                "towing.unbraked-by-axles towing.unbraked-by-mass towing.unbraked-camp towing.plain-brakes"
+                "towing.unbraked-by-axles towing.unbraked-by-mass towing.unbraked-camp towing.plain-brakes towing.some-wheels"
                         + " towing.pair-heavy towing.pair-heavy-with-trailer towing.trailer-heavy-class",
                 says("plated ", " lower", PLATED_LOWER));
         table.rule("towing.breakaway-short", says("brakes hold ", "\\.", set(at("trailer.breakaway-hold"))));
@@ -108,11 +109,12 @@ final class TowingRemedies {
         table.rule("towing.levelled-over", says("at least ", " out", OFF_TRAILER));
         table.rule("towing.outweighed", says("trailer by ", " or", OFF_TRAILER));
         table.rule("towing.too-fast towing.too-fast-heavy", says("Plan on ", " or", set(at("trip.top-speed"))));
-        table.rule("towing.nose-up", says("by ", " with", lowerBall()));
-        table.rule("towing.nose-up-far", says("at least ", " with", lowerBall()));
+        table.rule("towing.nose-up", says("by ", " with", ball(Act::less)));
+        table.rule("towing.nose-up-far", says("at least ", " with", ball(Act::less)));
+        table.rule("towing.nose-down", says("by ", " with", ball(Act::more)));
         table.told(
                 RemedyTable.LEFT_OR_USUAL,
-                "towing.trailer-unsure towing.ball-heavy towing.ratio-high towing.overhang-long towing.list-disagrees"
+                "towing.trailer-unsure towing.axles-untold towing.ball-heavy towing.ratio-high towing.overhang-long towing.list-disagrees"
                         + " towing.ball-light-emptied towing.ball-over-emptied towing.levelling-tightens");
     }
 
@@ -136,11 +138,11 @@ final class TowingRemedies {
         };
     }
 
-    private static Act lowerBall() {
+    private static Act ball(Function<Where, Act> moved) {
         return (tree, sheet, finding, amount) -> {
-            List<Node.Mapping> bar = less(of(Fitment.Kind.TOW_BAR, "vehicle.tow-bar", "ball-height"))
+            List<Node.Mapping> bar = moved.apply(of(Fitment.Kind.TOW_BAR, "vehicle.tow-bar", "ball-height"))
                     .done(tree, sheet, finding, amount);
-            return bar.isEmpty() ? less(at("vehicle.size.ball-height")).done(tree, sheet, finding, amount) : bar;
+            return bar.isEmpty() ? moved.apply(at("vehicle.size.ball-height")).done(tree, sheet, finding, amount) : bar;
         };
     }
 }
