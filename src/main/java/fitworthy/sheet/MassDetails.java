@@ -83,7 +83,7 @@ public sealed interface MassDetails extends Details {
             @Field(
                             value =
                                     "whether an engineer's sum, or the vehicle's maker, states in writing that its rails bear what"
-                                            + " bends them after it; asked where vehicle.rails tells nothing",
+                                            + " bends them after it; asked where nothing is said of the rails themselves",
                             find = "the engineer's report")
                     Choice<YesNo> railsStated,
             @Field(
