@@ -481,7 +481,7 @@ class MenderTest {
             int kilograms = 20 + random.nextInt(80);
             mass += i < boxes + 1 ? kilograms : 0;
             text.append(String.format(
-                    "  - {name: Box %d, kind: other, mass: %d kg +/- 0 kg, at: {x: %d mm, y: 0 mm, "
+                    "  - {name: Box %d, kind: other, fixing-stated: yes, mass: %d kg +/- 0 kg, at: {x: %d mm, y: 0 mm, "
                             + "z: 900 mm}%s, price: %d AUD}%n",
                     i,
                     kilograms,

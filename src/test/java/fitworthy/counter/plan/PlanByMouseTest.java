@@ -1,7 +1,6 @@
 package fitworthy.counter.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.counter.Chrome;
@@ -284,9 +283,13 @@ class PlanByMouseTest {
     @Test
     void questionsThatComeLateDoNotCarryThePageAway() {
         Chrome.screen(page.window(), 1280, 740);
-        page.show("/sheets/touring.yaml");
-        page.press("#state .jump a[href='#asks']");
-        assertFalse(page.isThere("#asks li"));
+        // They come a while after the page; a machine that is slow to press is given another go.
+        int tries = 0;
+        do {
+            assertTrue(++tries < 6, "the questions never came late");
+            page.show("/sheets/touring.yaml");
+            page.press("#state .jump a[href='#asks']");
+        } while (page.isThere("#asks li"));
         WebElement asks = page.find("#asks");
         long before = top(asks);
         page.until(() -> page.isThere("#asks li"));
