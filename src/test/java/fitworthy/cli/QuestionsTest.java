@@ -70,7 +70,7 @@ class QuestionsTest {
                         < text.indexOf("2. fitments.Rating kit.suits, fitments.Front"),
                 text);
         answered()
-                .says("Decides 1 change: whether \"Rating kit is not approved")
+                .says("Decides 1 change: whether \"Rating kit has no approval")
                 .says("Decides 4 to confirm; first whether")
                 .says("Find it: the kit's approval papers. Ask: the maker or supplier.")
                 .says("another region may have one: 3 values (--all lists them).");
@@ -119,7 +119,7 @@ class QuestionsTest {
                 .printed(1)
                 .says("It settles 5 checks: 5 found: 3 stops, 2 changes.")
                 .says("STOP Loaded mass is above the GVM")
-                .says("CHANGE Rating kit is not approved for the time it is fitted");
+                .says("CHANGE Rating kit has no approval for the time it is fitted");
     }
 
     @Test
