@@ -92,7 +92,7 @@ class ProveTest {
         Ran ran = with("water/cases.yaml", cases, none, prove());
         assertEquals(3, ran.code(), ran.out() + ran.err());
         ran.says("water.short: no case fires it");
-        ran.says("right: a case in cases.yaml whose 'expect' or 'met' names it");
+        ran.says("right: a case in cases.yaml next to its limit, with it under 'expect'");
     }
 
     @Test
