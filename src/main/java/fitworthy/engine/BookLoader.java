@@ -41,7 +41,6 @@ import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import org.kie.api.runtime.KieSessionsPool;
 
 /** Reads a rules folder, checks its contract and compiles its rules, or says everything that is wrong with it. */
@@ -200,16 +199,10 @@ public final class BookLoader {
     }
 
     private static List<Path> topics(Path folder, List<Fault> faults) {
-        try (Stream<Path> all = Files.list(folder)) {
-            return all.filter(Files::isDirectory)
-                    .filter(FolderReview::isTopic)
-                    .sorted()
-                    .toList();
-        } catch (IOException e) {
-            faults.add(
-                    new Fault(Place.of(folder.toString()), "", "the folder cannot be read", "check its permissions"));
-            return List.of();
-        }
+        return FolderReview.in(folder, faults).stream()
+                .filter(Files::isDirectory)
+                .filter(FolderReview::isTopic)
+                .toList();
     }
 
     private void sources(BookParts parts) {

@@ -69,7 +69,8 @@ public final class FolderReview {
                 .findFirst();
     }
 
-    private static List<Path> in(Path folder, List<Fault> faults) {
+    /** What lies in a folder, sorted, but for what is hidden; a fault where it cannot be read. */
+    static List<Path> in(Path folder, List<Fault> faults) {
         if (!Files.isDirectory(folder)) {
             return List.of();
         }
