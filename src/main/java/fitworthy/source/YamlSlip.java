@@ -28,6 +28,9 @@ record YamlSlip(int line, int column, String problem, String mend) {
     private static final Pattern NO_COLON = Pattern.compile("\\s*(?:- +)?(" + NAME + ")(?:\\s+(.*))?");
     private static final Pattern ITEM = Pattern.compile("( *)(- +)?\\S.*");
 
+    /** Where the parser begins a line. */
+    private static final Pattern LINE_END = Pattern.compile("\\r\\n|[\\n\\r\\x{85}\\x{2028}\\x{2029}]");
+
     private static final int LONGEST_SHOWN = 70;
     private static final int LONGEST_TAIL = 30;
 
@@ -35,7 +38,7 @@ record YamlSlip(int line, int column, String problem, String mend) {
     static Optional<YamlSlip> behind(String text, MarkedYAMLException e) {
         return e.getProblem() == null || e.getProblemMark() == null
                 ? Optional.empty()
-                : new Search(text.split("\\r?\\n", -1), e).slip();
+                : new Search(LINE_END.split(text, -1), e).slip();
     }
 
     /** The lines of a text, and where the parser stands in it. */
@@ -230,12 +233,12 @@ record YamlSlip(int line, int column, String problem, String mend) {
 
         private YamlSlip unclosed(int line, int start) {
             String text = lines[line].stripTrailing();
-            return new YamlSlip(
-                    line,
-                    start,
-                    "the quotes that open here are not closed",
-                    "the same at the end: ..." + text.substring(Math.max(start + 1, text.length() - LONGEST_TAIL))
-                            + text.charAt(start));
+            // The parser counts no halves of letters, so that it may stand behind the end.
+            String right = start < text.length()
+                    ? "the same at the end: ..." + text.substring(Math.max(start + 1, text.length() - LONGEST_TAIL))
+                            + text.charAt(start)
+                    : "the same quotes at the end of the text";
+            return new YamlSlip(line, start, "the quotes that open here are not closed", right);
         }
 
         private YamlSlip bracket() {

@@ -100,4 +100,12 @@ class YamlSlipTest {
         assertEquals(
                 List.of(told), faults(PAGE.replace(old, now.replace('~', '\t').replace('_', '\u00a0'))));
     }
+
+    /** The parser begins a line at a carriage return as well. */
+    @Test
+    void aLineEndsWhereTheParserSaysSo() {
+        assertEquals(
+                List.of("f:3:6: the quotes that open here are not closed -> the same at the end: ...'"),
+                faults("title:2:\n  namass: {kerilter 0 kg\r0 kg}'\n"));
+    }
 }
