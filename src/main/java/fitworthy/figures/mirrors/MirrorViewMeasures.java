@@ -119,14 +119,14 @@ public final class MirrorViewMeasures implements Topic {
         List<BodyDetails.Body> bodies = loading.bodies().stream()
                 .map(fitment -> (BodyDetails.Body) fitment.details())
                 .toList();
+        Optional<Trailer> hiding =
+                loading.trailer().filter(trailer -> !trailer.seenOver().is(YesNo.YES));
         for (Side side : Side.both(loading.mirrors())) {
             List<Working.Input> asked = new ArrayList<>();
-            pastLoad(loading, bodies, side, measures).ifPresent(needed -> asked.add(reaching("load", needed)));
-            loading.trailer()
-                    .filter(trailer -> !trailer.seenOver().is(YesNo.YES))
-                    .ifPresentOrElse(
-                            trailer -> pastTrailer(loading, trailer, side, asked, measures),
-                            () -> pastBody(loading, bodies, side, asked, measures));
+            pastLoad(loading, bodies, hiding, side, measures).ifPresent(needed -> asked.add(reaching("load", needed)));
+            hiding.ifPresentOrElse(
+                    trailer -> pastTrailer(loading, trailer, side, asked, measures),
+                    () -> pastBody(loading, bodies, side, asked, measures));
             if (!asked.isEmpty()) {
                 measures.add(most(REACH_WHOLE, side, asked));
             }
@@ -161,18 +161,22 @@ public final class MirrorViewMeasures implements Topic {
      * How far out the glass has to be to look straight along the widest tray or canopy, where that is asked: what the law
      * wants seen begins at the widest, so the corner of a narrower trailer need not show. A trailer known to be wider hides
      * more than the tray or canopy does.
+     *
+     * @param hiding the trailer, where it is not seen over
      */
     private static Optional<Figure> pastLoad(
-            Loading loading, List<BodyDetails.Body> bodies, Side side, List<Measure> measures) {
+            Loading loading,
+            List<BodyDetails.Body> bodies,
+            Optional<Trailer> hiding,
+            Side side,
+            List<Measure> measures) {
         Standing standing = Standing.of(loading, side);
-        Optional<Trailer> trailer =
-                loading.trailer().filter(towed -> !towed.seenOver().is(YesNo.YES));
         // The glass stands out from the cab, so that nobody has to say how far for what is no wider.
         Figure cab = cab(loading);
         Optional<Figure> asked = bodies.stream()
                 .map(BodyDetails.Body::width)
-                .filter(width ->
-                        trailer.filter(towed -> width.isAtMost(towed.width())).isEmpty())
+                .filter(width -> hiding.filter(trailer -> width.isAtMost(trailer.width()))
+                        .isEmpty())
                 .map(width -> width.times(0.5))
                 .reduce(Figure::most)
                 .filter(half -> standing.known() || !half.isAtMost(cab));

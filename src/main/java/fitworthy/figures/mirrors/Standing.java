@@ -21,10 +21,11 @@ import java.util.Optional;
  *
  * @param retracts whether it comes in without the trailer that is not there
  * @param staysOut whether it may stay out all the same; yes where it does not retract
+ * @param ifOff what stands there if it comes off, where nobody says whether it does
  */
 record Standing(Mirror mirror, boolean retracts, Choice<YesNo> staysOut, Optional<IfOff> ifOff) {
 
-    /** What stands there if planned mirrors come off, where nobody says whether they do. */
+    /** The mirror that the vehicle came with. @param stow what nobody says */
     private record IfOff(Mirror made, Missing stow) {}
 
     static Standing of(Loading loading, Side side) {
