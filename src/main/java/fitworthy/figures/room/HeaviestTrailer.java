@@ -70,9 +70,8 @@ final class HeaviestTrailer {
             Carrier carrier = Carrier.withoutTrailer(coupled);
             Optional<Figure> supplies =
                     UsedUp.heaviestBall(coupled).map(state -> state.off().times(-1));
-            return new Both(
-                    new HeaviestTrailer(loading, trailer, carrier, supplies).most(),
-                    new HeaviestTrailer(loading, trailer, carrier, supplies).ballAlone());
+            HeaviestTrailer heaviest = new HeaviestTrailer(loading, trailer, carrier, supplies);
+            return new Both(heaviest.most(), heaviest.ballAlone());
         });
     }
 
