@@ -14,7 +14,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -40,7 +39,6 @@ public record Ratings(
 
     private static final Set<String> TOPICS = Set.of("mass", "towing", "tyres");
     private static final Set<String> UNITS = Set.of("kg", "kN");
-    private static final Pattern ON_THE_WAY = Pattern.compile("(used up|run out)$");
 
     /** Those of a sheet. */
     public static Ratings of(Advice advice) {
@@ -73,9 +71,7 @@ public record Ratings(
         Map<Check, Assessed> worst = new LinkedHashMap<>();
         advice.findings().stream()
                 .filter(finding -> finding.judged().card().againstLimit()
-                        && ON_THE_WAY
-                                .matcher(finding.judged().measure().kind().state())
-                                .find()
+                        && finding.judged().measure().kind().state().onTheWay()
                         && UNITS.contains(finding.judged().measure().kind().unit())
                         && finding.comparison()
                                 .filter(compared -> compared.margin() < 0 || compared.uncertain())

@@ -20,8 +20,8 @@ import java.util.List;
  */
 final class SuppliesLoads {
 
-    private static final MeasureKind USED_SUPPLIES = rated(
-                    "across.used-supplies", "kg", 0, "load once supplies in the trailer are used up", "limit")
+    private static final MeasureKind USED_SUPPLIES = rated("across.used-supplies", "kg", 0, "load", "limit")
+            .onTheWay("once supplies in the trailer are used up")
             .byLoading();
 
     static final List<MeasureKind> KINDS = List.of(USED_SUPPLIES);

@@ -28,11 +28,11 @@ import java.util.stream.Stream;
 /** What the axles carry as tanks are filled and used up on the way. */
 final class TankLoads {
 
-    private static final MeasureKind FULL_TANKS = rated(
-                    "across.full-tanks", "kg", 0, "load once every added tank is full", "limit")
+    private static final MeasureKind FULL_TANKS = rated("across.full-tanks", "kg", 0, "load", "limit")
+            .in("once every added tank is full")
             .byLoading();
-    private static final MeasureKind USED_TANKS = rated(
-                    "across.used-tanks", "kg", 0, "load once the tanks behind the rear axle are used up", "limit")
+    private static final MeasureKind USED_TANKS = rated("across.used-tanks", "kg", 0, "load", "limit")
+            .onTheWay("once the tanks behind the rear axle are used up")
             .byLoading();
     private static final MeasureKind ADDED_LIQUID =
             number("across.added-liquid", "kg", 0, "what the added tanks hold").byLoading();

@@ -25,15 +25,15 @@ import java.util.List;
  */
 public final class EmptiedMeasures implements Topic {
 
-    public static final MeasureKind FRONT_LIFT = number(
-                    "mass.front-lift-emptied", "%", 1, "front axle load lost once what holds that axle down is used up")
+    public static final MeasureKind FRONT_LIFT = number("mass.front-lift-emptied", "%", 1, "front axle load lost")
+            .onTheWay("once what holds that axle down is used up")
             .byLoading();
     private static final MeasureKind BALL_LIFT = number(
                     "mass.ball-lift-emptied",
                     "kg",
                     0,
-                    "most that the ball lifts off the front axle as supplies run out, less what a load-levelling hitch"
-                            + " brings back")
+                    "most that the ball lifts off the front axle, less what a load-levelling hitch brings back,")
+            .onTheWay("as supplies run out")
             .signed()
             .byLoading();
 
@@ -41,8 +41,9 @@ public final class EmptiedMeasures implements Topic {
                     "mass.cog-emptied",
                     "mm",
                     0,
-                    "height of the centre of gravity with the tanks below it used up",
+                    "height of the centre of gravity",
                     "height that the vehicle's maker allows")
+            .onTheWay("once the tanks below it are used up")
             .byLoading();
 
     @Override

@@ -5,8 +5,6 @@ import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.ChoiceWords;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -15,15 +13,21 @@ import java.util.stream.Stream;
  * @param name {@code topic.what}, the word that rule files and cards use
  * @param unit the unit in which it is printed; empty for a question answered in words
  * @param decimals how many digits after the point are worth printing
- * @param meaning what it is, in words that can stand before a value
+ * @param asPlanned what it is, in words that can stand before a value, but for its state
+ * @param state in which state of the loading it is asked
  * @param limitMeaning what its own limit is, empty where it has none
  * @param scope of what it is asked
  * @param answer what it may be answered by
  */
 public record MeasureKind(
-        String name, String unit, int decimals, String meaning, String limitMeaning, Scope scope, Answer answer) {
-
-    private static final Pattern STATE = Pattern.compile("\\b(once|as supplies) .*");
+        String name,
+        String unit,
+        int decimals,
+        String asPlanned,
+        State state,
+        String limitMeaning,
+        Scope scope,
+        Answer answer) {
 
     /** Of what a question is asked. */
     public enum Scope {
@@ -31,6 +35,16 @@ public record MeasureKind(
         PLAN,
         /** Of each load case. */
         LOADING
+    }
+
+    /**
+     * In which state of a loading a question is asked.
+     *
+     * @param words {@code once the tanks are used up}; empty where as planned
+     * @param onTheWay whether it is as what is carried is used up
+     */
+    public record State(String words, boolean onTheWay) {
+        private static final State AS_PLANNED = new State("", false);
     }
 
     /** What a question may be answered by. A rule that holds it against anything else would never fire, or always. */
@@ -58,7 +72,14 @@ public record MeasureKind(
     /** The same, for a number that has a limit of its own. */
     public static MeasureKind rated(String name, String unit, int decimals, String meaning, String limitMeaning) {
         return new MeasureKind(
-                name, unit, decimals, meaning, limitMeaning, Scope.PLAN, new Answer.Number(false, false));
+                name,
+                unit,
+                decimals,
+                meaning,
+                State.AS_PLANNED,
+                limitMeaning,
+                Scope.PLAN,
+                new Answer.Number(false, false));
     }
 
     /** A question of the plan that is answered by yes or no. */
@@ -82,13 +103,26 @@ public record MeasureKind(
     }
 
     private static MeasureKind inWords(String name, String meaning, Answer answer) {
-        return new MeasureKind(name, "", 0, meaning, "", Scope.PLAN, answer);
+        return new MeasureKind(name, "", 0, meaning, State.AS_PLANNED, "", Scope.PLAN, answer);
     }
 
-    /** In which state of the loading it is asked, {@code once the tanks are used up}; empty where as planned. */
-    public String state() {
-        Matcher state = STATE.matcher(meaning);
-        return state.find() ? state.group() : "";
+    /** What it is, in words that can stand before a value. */
+    public String meaning() {
+        return state.words().isEmpty() ? asPlanned : asPlanned + " " + state.words();
+    }
+
+    /** The same question, asked as things are used up. @param when {@code once the tanks are used up} */
+    public MeasureKind onTheWay(String when) {
+        return in(new State(when, true));
+    }
+
+    /** The same question, asked of another state than the planned. @param when {@code once every tank is full} */
+    public MeasureKind in(String when) {
+        return in(new State(when, false));
+    }
+
+    private MeasureKind in(State other) {
+        return new MeasureKind(name, unit, decimals, asPlanned, other, limitMeaning, scope, answer);
     }
 
     /** The same question, to which one word more may be the answer. */
@@ -108,17 +142,17 @@ public record MeasureKind(
     }
 
     private MeasureKind answeredBy(Answer other) {
-        return new MeasureKind(name, unit, decimals, meaning, limitMeaning, scope, other);
+        return new MeasureKind(name, unit, decimals, asPlanned, state, limitMeaning, scope, other);
     }
 
     /** The same question asked of each load case, because its answer depends on the loading. */
     public MeasureKind byLoading() {
-        return new MeasureKind(name, unit, decimals, meaning, limitMeaning, Scope.LOADING, answer);
+        return new MeasureKind(name, unit, decimals, asPlanned, state, limitMeaning, Scope.LOADING, answer);
     }
 
     /** The same question with one digit more after the point. */
     public MeasureKind finer() {
-        return new MeasureKind(name, unit, decimals + 1, meaning, limitMeaning, scope, answer);
+        return new MeasureKind(name, unit, decimals + 1, asPlanned, state, limitMeaning, scope, answer);
     }
 
     /** The words it may be answered by; none where it is answered by a number or a word out of a table. */

@@ -24,8 +24,8 @@ final class LevellingMeasures implements Topic {
             yesNo("towing.levelling", "whether the vehicle's maker allows the planned load-levelling hitch");
     private static final MeasureKind SHARE =
             number("towing.levelling-share", "%", 0, "share of the load lifted off the front axle that it brings back");
-    private static final MeasureKind SHARE_LEFT = number(
-            "towing.levelling-share-left", "%", 0, "the same once supplies ahead of the trailer's axles are used up");
+    private static final MeasureKind SHARE_LEFT = number("towing.levelling-share-left", "%", 0, "the same")
+            .onTheWay("once supplies ahead of the trailer's axles are used up");
     private static final MeasureKind OFF_REAR =
             number("towing.levelled-rear", "kg", 0, "load that it takes off the rear axle");
     private static final MeasureKind BARS_MOST = rated(

@@ -22,10 +22,12 @@ final class StowedMeasures implements Topic {
             0,
             "difference between what is given of the trailer and what its list comes to",
             "their joint tolerance");
-    private static final MeasureKind SHARE =
-            number("towing.ball-share-emptied", "%", 1, "least share of the trailer on the ball as supplies run out");
-    private static final MeasureKind BALL =
-            rated("towing.ball-emptied", "kg", 0, "greatest load on the ball as supplies run out", "ball load limit");
+    private static final MeasureKind SHARE = number(
+                    "towing.ball-share-emptied", "%", 1, "least share of the trailer on the ball")
+            .onTheWay("as supplies run out");
+    private static final MeasureKind BALL = rated(
+                    "towing.ball-emptied", "kg", 0, "greatest load on the ball", "ball load limit")
+            .onTheWay("as supplies run out");
 
     @Override
     public List<MeasureKind> kinds() {

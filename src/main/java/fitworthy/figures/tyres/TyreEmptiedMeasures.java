@@ -21,18 +21,12 @@ import java.util.function.UnaryOperator;
 final class TyreEmptiedMeasures implements Topic {
 
     private static final MeasureKind LOAD = rated(
-                    "tyres.load-emptied",
-                    "kg",
-                    0,
-                    "load on the axle once tanks and supplies are used up",
-                    "what its tyres carry")
+                    "tyres.load-emptied", "kg", 0, "load on the axle", "what its tyres carry")
+            .onTheWay("once tanks and supplies are used up")
             .byLoading();
     private static final MeasureKind WHEEL_LOAD = rated(
-                    "tyres.wheel-load-emptied",
-                    "kg",
-                    0,
-                    "load on the axle once tanks and supplies are used up",
-                    "what its wheels carry")
+                    "tyres.wheel-load-emptied", "kg", 0, "load on the axle", "what its wheels carry")
+            .onTheWay("once tanks and supplies are used up")
             .byLoading();
 
     @Override

@@ -247,7 +247,7 @@ public final class BuyWords {
                 .map(one -> one.judged().loadCase())
                 .min(Comparator.naturalOrder())
                 .orElseThrow();
-        return Stream.of(loading, worst.judged().measure().kind().state())
+        return Stream.of(loading, worst.judged().measure().kind().state().words())
                 .filter(words -> !words.isEmpty())
                 .collect(Collectors.joining(", "));
     }
