@@ -53,16 +53,16 @@ public final class Depth {
 
     /** Of a section with its heading. */
     public static double of(String heading, List<? extends Block> blocks) {
-        return HEADING * Letters.bold().lines(heading, 11, WIDTH)
+        return HEADING * Typeface.bold().lines(heading, 11, WIDTH)
                 + blocks.stream().mapToDouble(Depth::of).sum();
     }
 
     /** Of what stands above the first section. */
     public static double ofHead(Report report) {
         return 34
-                + 18 * Letters.bold().lines(report.title(), 15, WIDTH)
-                + TEXT_LINE * Letters.regular().lines(report.caution(), TEXT, WIDTH)
-                + TEXT_LINE * Letters.bold().lines(report.verdict(), TEXT, WIDTH - 20)
+                + 18 * Typeface.bold().lines(report.title(), 15, WIDTH)
+                + TEXT_LINE * Typeface.regular().lines(report.caution(), TEXT, WIDTH)
+                + TEXT_LINE * Typeface.bold().lines(report.verdict(), TEXT, WIDTH - 20)
                 + NOTICE_AROUND
                 + facts(report.particulars());
     }
@@ -72,20 +72,20 @@ public final class Depth {
         if (block instanceof Paragraph paragraph) {
             return BEHIND_TABLE
                     + AROUND_PARAGRAPH
-                    + TEXT_LINE * Letters.regular().lines(paragraph.text(), TEXT, WIDTH);
+                    + TEXT_LINE * Typeface.regular().lines(paragraph.text(), TEXT, WIDTH);
         }
         if (block instanceof Notice notice) {
-            return NOTICE_AROUND + TEXT_LINE * Letters.bold().lines(notice.text(), TEXT, WIDTH - 20);
+            return NOTICE_AROUND + TEXT_LINE * Typeface.bold().lines(notice.text(), TEXT, WIDTH - 20);
         }
         if (block instanceof Points points) {
             return TEXT
                     + points.texts().stream()
                             .mapToDouble(text ->
-                                    TEXT * 0.25 + TEXT_LINE * Letters.regular().lines(text, TEXT, WIDTH - 12))
+                                    TEXT * 0.25 + TEXT_LINE * Typeface.regular().lines(text, TEXT, WIDTH - 12))
                             .sum();
         }
         if (block instanceof Subheading heading) {
-            return SUBHEADING * Letters.bold().lines(heading.text(), 9.2, WIDTH);
+            return SUBHEADING * Typeface.bold().lines(heading.text(), 9.2, WIDTH);
         }
         if (block instanceof Facts facts) {
             return TEXT * 0.8 + facts(facts.facts());
@@ -109,19 +109,19 @@ public final class Depth {
                 .mapToDouble(fact -> TEXT * 0.2
                         + TEXT_LINE
                                 * Math.max(
-                                        Letters.bold().lines(fact.name(), TEXT, WIDTH * NAMES - TEXT),
-                                        Letters.regular().lines(fact.value(), TEXT, WIDTH * (1 - NAMES) - 2)))
+                                        Typeface.bold().lines(fact.name(), TEXT, WIDTH * NAMES - TEXT),
+                                        Typeface.regular().lines(fact.value(), TEXT, WIDTH * (1 - NAMES) - 2)))
                 .sum();
     }
 
     /** A table's caption and head. */
     private static double table(Table table) {
         double head = table.columns().stream()
-                .mapToInt(column -> Letters.bold().lines(column.heading(), CELL, room(table, column)))
+                .mapToInt(column -> Typeface.bold().lines(column.heading(), CELL, room(table, column)))
                 .max()
                 .orElse(0);
         return CAPTION_AROUND
-                + TEXT_LINE * Letters.bold().lines(table.caption(), TEXT, WIDTH)
+                + TEXT_LINE * Typeface.bold().lines(table.caption(), TEXT, WIDTH)
                 + CELL_LINE * head
                 + CELL_AROUND
                 + 2;
@@ -131,7 +131,7 @@ public final class Depth {
     public static double of(Table table, Row row) {
         int lines = 0;
         if (row.isName()) {
-            lines = Letters.bold().lines(row.cells().get(0), CELL, WIDTH);
+            lines = Typeface.bold().lines(row.cells().get(0), CELL, WIDTH);
         } else {
             for (int i = 0; i < row.cells().size(); i++) {
                 String more = i < row.cells().size() - 1
@@ -139,7 +139,7 @@ public final class Depth {
                         : row.more().stream().map(Link::plain).reduce("", (some, link) -> some + " " + link);
                 lines = Math.max(
                         lines,
-                        (row.sum() ? Letters.bold() : Letters.regular())
+                        (row.sum() ? Typeface.bold() : Typeface.regular())
                                 .lines(
                                         row.cells().get(i) + more,
                                         CELL,

@@ -11,21 +11,21 @@ import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 
 /** How much room text takes in the typeface of the PDF. */
-final class Letters {
+final class Typeface {
 
     private static final String REGULAR = "/liberation/LiberationSans-Regular.ttf";
     private static final String BOLD = "/liberation/LiberationSans-Bold.ttf";
     /** What a letter counts that the typeface has not, as a share of its size. */
     private static final double OTHERS = 1.1;
 
-    private static final Letters[] BY_WEIGHT = {new Letters(REGULAR), new Letters(BOLD)};
+    private static final Typeface[] BY_WEIGHT = {new Typeface(REGULAR), new Typeface(BOLD)};
 
     private final TrueTypeFont outlines;
     private final CmapLookup glyphs;
     private final double unitsPerEm;
 
-    private Letters(String name) {
-        try (InputStream in = Letters.class.getResourceAsStream(name)) {
+    private Typeface(String name) {
+        try (InputStream in = Typeface.class.getResourceAsStream(name)) {
             outlines = new TTFParser().parse(new RandomAccessReadBuffer(in));
             glyphs = outlines.getUnicodeCmapLookup();
             unitsPerEm = outlines.getUnitsPerEm();
@@ -34,11 +34,11 @@ final class Letters {
         }
     }
 
-    static Letters regular() {
+    static Typeface regular() {
         return BY_WEIGHT[0];
     }
 
-    static Letters bold() {
+    static Typeface bold() {
         return BY_WEIGHT[1];
     }
 

@@ -1,0 +1,165 @@
+package fitworthy.printout;
+
+import fitworthy.advice.Advice;
+import fitworthy.advice.Arrangement;
+import fitworthy.book.Basis;
+import fitworthy.book.DatedLimit;
+import fitworthy.book.Party;
+import fitworthy.book.Practice;
+import fitworthy.printout.Asked.Point;
+import fitworthy.printout.GuessWords.Doubt;
+import fitworthy.printout.words.Digits;
+import fitworthy.printout.words.FieldWords;
+import fitworthy.printout.words.Wording;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.Mark;
+import fitworthy.quantity.Missing;
+import fitworthy.sheet.Guesses;
+import fitworthy.sheet.Sheet;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** What a letter asks or tells, point by point. */
+final class LetterItems {
+
+    /** Who goes by the law's text. */
+    private static final Set<Party> KNOW_LAW = Set.of(Party.ENGINEER, Party.LOW_VOLUME_CERTIFIER, Party.AUTHORITY);
+
+    /** Who does not look at what the trade compares. */
+    private static final Set<Party> NO_FIGURES =
+            Set.of(Party.CUSTOMER, Party.INSURER, Party.POLICE, Party.WEIGHBRIDGE, Party.ROUTE);
+
+    /** What nobody but the customer can weigh. */
+    private static final Pattern OWN = Pattern.compile("(?:cargo|occupants)\\..*\\.mass|trailer\\.(?:mass|ball)");
+
+    /** How the sheet speaks of a maker, who is asked here. */
+    private static final Pattern YOURS = Pattern.compile("its maker (states|has)\\b");
+
+    private final Advice advice;
+    private final Sheet sheet;
+
+    LetterItems(Advice advice) {
+        this.advice = advice;
+        this.sheet = advice.sheet().planned();
+    }
+
+    /** What is asked, each once with all that it is about; then what is missing, and what is still to be chosen. */
+    List<String> of(Asked one) {
+        Party party = one.whom().party();
+        Map<List<String>, List<Point>> alike = new LinkedHashMap<>();
+        one.points().forEach(point -> alike.computeIfAbsent(
+                        tellsRemedy(party, point)
+                                ? List.of(point.finding().id(), point.what(), point.remedy())
+                                : List.of(point.what()),
+                        none -> new ArrayList<>())
+                .add(point));
+        return Stream.of(
+                        alike.values().stream().map(points -> item(party, points)),
+                        one.missing().stream().map(lacking -> item(party, lacking)),
+                        guessed(party),
+                        party == Party.CUSTOMER
+                                ? sheet.options().stream().map(LetterItems::item)
+                                : Stream.<String>empty())
+                .flatMap(some -> some)
+                .distinct()
+                .toList();
+    }
+
+    private static String item(Party party, Asked.Lacking lacking) {
+        String what = lacking.what();
+        return end(
+                party == Party.PART_MAKER
+                        ? YOURS.matcher(what).replaceAll(it -> it.group(1).equals("has") ? "you have" : "you state")
+                        : what);
+    }
+
+    /** What was guessed of what the customer brings along, and what is guessed most of what decides a stop. */
+    private Stream<String> guessed(Party party) {
+        if (party != Party.CUSTOMER && party != Party.BUILDER) {
+            return Stream.empty();
+        }
+        List<Doubt> doubts = GuessWords.weightiestOfStops(Arrangement.of(advice));
+        Stream<String> own = Guesses.values(sheet).entrySet().stream()
+                .filter(guess -> party == Party.CUSTOMER
+                        && OWN.matcher(guess.getKey().path()).matches())
+                .map(guess -> own(guess.getKey(), guess.getValue(), doubts));
+        return Stream.concat(
+                own,
+                doubts.stream()
+                        .filter(doubt ->
+                                !OWN.matcher(doubt.guess().path()).matches() && party == Asked.ofGuess(doubt.guess()))
+                        .map(doubt -> end(doubt.words())));
+    }
+
+    private static String own(Missing guess, Figure mass, List<Doubt> doubts) {
+        return FieldWords.of(guess) + ". We have put in "
+                + (guess.mark() == Mark.USUAL ? "what is usual, " : "about ")
+                + Digits.number(mass.value(), "kg", 0) + " kg"
+                + doubts.stream()
+                        .filter(doubt -> doubt.guess().equals(guess))
+                        .map(doubt -> "; " + doubt.share())
+                        .collect(Collectors.joining())
+                + ".";
+    }
+
+    private static String item(Sheet.Option option) {
+        return option.name() + ": which of these you choose: "
+                + option.choices().stream().map(Sheet.Alternative::name).collect(Collectors.joining(", "))
+                + ". The plan has " + option.taken().name() + ".";
+    }
+
+    private static boolean tellsRemedy(Party party, Point point) {
+        return party == Party.BUILDER || point.what().isEmpty();
+    }
+
+    private static String item(Party party, List<Point> points) {
+        Point first = points.get(0);
+        String found = points.stream()
+                .map(point -> point.title() + (NO_FIGURES.contains(party) ? "" : figures(point)))
+                .distinct()
+                .collect(Collectors.joining("; "));
+        if (party == Party.BUILDER) {
+            return found + ". " + first.remedy() + (first.what().isEmpty() ? "" : " Find out: " + end(first.what()));
+        }
+        return first.what().isEmpty()
+                ? "What you advise on this: " + found + ". What we have in mind: " + first.remedy()
+                : end(first.what()) + " Why we ask: " + found + "." + secondHand(party, points);
+    }
+
+    /** The limits that nobody read in the text itself; who goes by it is asked for its place. */
+    private static String secondHand(Party party, List<Point> points) {
+        String values = points.stream()
+                .flatMap(point -> point.finding().worst().practice().stream())
+                .map(Practice::entry)
+                .filter(value -> !value.none()
+                        && (value.basis().is(Basis.PUBLISHED_SECONDHAND)
+                                || value.basis().is(Basis.MEMORY)))
+                .map(DatedLimit.Value::value)
+                .distinct()
+                .collect(Collectors.joining(", "));
+        return values.isEmpty() || !KNOW_LAW.contains(party)
+                ? ""
+                : " We know this limit at second hand alone (" + values
+                        + "): please name the text and the clause that holds, and what it says.";
+    }
+
+    private static String end(String text) {
+        return text.endsWith(".") || text.endsWith("?") ? text : text + ".";
+    }
+
+    /** What was compared. */
+    private static String figures(Point point) {
+        return point.finding()
+                .worst()
+                .comparison()
+                .map(compared ->
+                        " (" + Wording.comparison(point.finding().worst().judged(), compared) + ")")
+                .orElse("");
+    }
+}
