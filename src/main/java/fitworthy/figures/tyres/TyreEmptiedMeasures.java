@@ -4,7 +4,6 @@ import static fitworthy.figures.measure.MeasureKind.rated;
 
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
-import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.AxleLoads;
 import fitworthy.figures.plan.Levelling;
 import fitworthy.figures.plan.Loading;
@@ -15,7 +14,7 @@ import fitworthy.figures.plan.Topic;
 import fitworthy.figures.plan.UsedUp;
 import fitworthy.quantity.Figure;
 import java.util.List;
-import java.util.function.UnaryOperator;
+import java.util.Optional;
 
 /** What tyres and wheels carry on the way, as tanks and supplies in the trailer are used up. */
 final class TyreEmptiedMeasures implements Topic {
@@ -38,54 +37,52 @@ final class TyreEmptiedMeasures implements Topic {
     public void loading(Loading loading, List<Measure> measures) {
         Plan plan = loading.plan();
         UsedUp.heaviestBall(loading)
-                .ifPresent(state -> axle(
+                .map(state -> new Axle(
                         plan,
+                        true,
                         loading.axles().rear(),
                         AxleLoads.of(state.masses(), plan.wheelbase()).rear(),
-                        true,
-                        state,
-                        measures));
+                        state))
+                .ifPresent(axle -> axle.measure(measures));
         UsedUp.heaviestFront(loading)
                 .or(() -> UsedUp.nothingBehind(loading))
-                .ifPresent(state -> axle(plan, Levelling.front(loading), state.front(plan), false, state, measures));
+                .map(state -> new Axle(plan, false, Levelling.front(loading), state.front(plan), state))
+                .ifPresent(axle -> axle.measure(measures));
     }
 
-    /** @param now its load as planned, kg @param then its load in that state, kg */
-    private static void axle(Plan plan, Figure now, Figure then, boolean rear, UsedUp state, List<Measure> measures) {
-        PassengerTyres tyres = RunningGear.onTheRoad(plan);
-        Figure carried = RunningGear.tyresCarry(plan, rear);
-        Figure counted = tyres.counted(carried, then);
-        Working[] worked = state.working(now, then, plan.wheelbase());
-        held(LOAD, plan, now, then, counted, rear, measures, measure -> measure.worked(tyres.working(carried, counted))
-                .worked(RunningGear.tyresCarried(plan, rear))
-                .worked(worked));
-        if (RunningGear.wheelsInQuestion(plan)) {
-            held(
-                    WHEEL_LOAD,
-                    plan,
-                    now,
-                    then,
-                    RunningGear.wheelsCarry(plan, rear),
-                    rear,
-                    measures,
-                    measure -> measure.worked(RunningGear.wheelsCarried(plan, rear))
-                            .worked(worked));
+    /** An axle on the way. @param now its load as planned, kg @param then its load in that state, kg */
+    private record Axle(Plan plan, boolean rear, Figure now, Figure then, UsedUp state) {
+
+        private void measure(List<Measure> measures) {
+            PassengerTyres tyres = RunningGear.onTheRoad(plan);
+            Figure carried = RunningGear.tyresCarry(plan, rear);
+            Figure counted = tyres.counted(carried, then);
+            held(LOAD, counted)
+                    .map(measure -> measure.worked(tyres.working(carried, counted))
+                            .worked(RunningGear.tyresCarried(plan, rear)))
+                    .map(this::worked)
+                    .ifPresent(measures::add);
+            if (RunningGear.wheelsInQuestion(plan)) {
+                held(WHEEL_LOAD, RunningGear.wheelsCarry(plan, rear))
+                        .map(measure -> measure.worked(RunningGear.wheelsCarried(plan, rear)))
+                        .map(this::worked)
+                        .ifPresent(measures::add);
+            }
         }
-    }
 
-    /** What is overloaded already is a matter of its own. */
-    private static void held(
-            MeasureKind kind,
-            Plan plan,
-            Figure now,
-            Figure then,
-            Figure limit,
-            boolean rear,
-            List<Measure> measures,
-            UnaryOperator<Measure> worked) {
-        if (!plan.stretch().against(now, limit).isAbove(limit)) {
-            measures.add(worked.apply(Measure.of(
-                    kind, rear ? "rear axle" : "front axle", plan.stretch().against(then, limit), limit)));
+        /** None where it is overloaded as planned, which is a matter of its own. */
+        private Optional<Measure> held(MeasureKind kind, Figure limit) {
+            return plan.stretch().against(now, limit).isAbove(limit)
+                    ? Optional.empty()
+                    : Optional.of(Measure.of(
+                            kind,
+                            rear ? "rear axle" : "front axle",
+                            plan.stretch().against(then, limit),
+                            limit));
+        }
+
+        private Measure worked(Measure measure) {
+            return measure.worked(state.working(now, then, plan.wheelbase()));
         }
     }
 }
