@@ -7,7 +7,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import fitworthy.advice.Advice;
 import fitworthy.book.Severity;
-import fitworthy.printout.JsonPrintout;
+import fitworthy.printout.json.JsonPrintout;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;

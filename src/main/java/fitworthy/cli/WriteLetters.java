@@ -9,7 +9,7 @@ import fitworthy.document.PlainLayout;
 import fitworthy.document.Report;
 import fitworthy.engine.RuleEngine;
 import fitworthy.printout.Imprint;
-import fitworthy.printout.Letters;
+import fitworthy.printout.letter.Letters;
 import fitworthy.source.FaultsException;
 import java.nio.file.Path;
 import java.time.Instant;

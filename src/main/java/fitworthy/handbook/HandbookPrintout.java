@@ -9,7 +9,7 @@ import fitworthy.book.DatedLimit;
 import fitworthy.book.Practice.Lookup;
 import fitworthy.book.Source;
 import fitworthy.document.Json;
-import fitworthy.printout.JsonAsk;
+import fitworthy.printout.json.JsonAsk;
 import fitworthy.proof.Cases.Case;
 import fitworthy.proof.References;
 import fitworthy.source.FaultsException;

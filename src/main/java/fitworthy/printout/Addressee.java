@@ -7,10 +7,10 @@ import fitworthy.book.Party;
  *
  * @param of the part as the sheet calls it, or words for it; empty where the party alone tells, or no part is named
  */
-record Addressee(Party party, String of) {
+public record Addressee(Party party, String of) {
 
     /** As a sentence names it. */
-    String words() {
+    public String words() {
         return party.words(of);
     }
 }

@@ -22,7 +22,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Who is asked on one sheet. A maker is that of one part, since nobody says which parts one firm makes. */
-final class Addressees {
+public final class Addressees {
 
     private static final String THE = "the ";
     /** What a card calls springs. */
@@ -36,7 +36,7 @@ final class Addressees {
     private final List<String> names;
 
     /** @param words what the trade calls the kinds of part */
-    Addressees(Sheet sheet, ShopWords words) {
+    public Addressees(Sheet sheet, ShopWords words) {
         this.words = words;
         this.fitments = sheet.fitments();
         this.circuits = sheet.circuits().stream().map(Circuit::name).collect(Collectors.toSet());
@@ -100,7 +100,7 @@ final class Addressees {
     }
 
     /** The parts still to be fitted that words such as "the springs" mean. */
-    List<String> planned(String said) {
+    public List<String> planned(String said) {
         return said.startsWith(THE)
                 ? meant(said.substring(THE.length()))
                         .filter(part -> !part.isDone())

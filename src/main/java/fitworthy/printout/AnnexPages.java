@@ -29,7 +29,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /** What stands behind the first pages: what they rest on, and what was made from what. */
-final class AnnexPages {
+public final class AnnexPages {
 
     /** Pages of pictures for a customer, so that there are five in all. */
     private static final int FEW_PAGES = 3;
@@ -89,12 +89,12 @@ final class AnnexPages {
     }
 
     /** The texts that findings rest on, and those of the practice values they were held against. */
-    static List<Cited> sources(Advice advice) {
+    public static List<Cited> sources(Advice advice) {
         return sources(advice, advice.findings());
     }
 
     /** Those of some of its findings. */
-    static List<Cited> sources(Advice advice, List<Finding> findings) {
+    public static List<Cited> sources(Advice advice, List<Finding> findings) {
         Set<String> ids = new TreeSet<>();
         findings.forEach(finding -> {
             ids.addAll(finding.judged().card().sources());

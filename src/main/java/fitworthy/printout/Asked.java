@@ -33,7 +33,7 @@ import java.util.stream.Stream;
  * @param points what findings ask, the worst first
  * @param missing figures of the sheet that are missing and that it finds
  */
-record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
+public record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
 
     private static final String ARTICLES = "(?:the|a|an|this) ";
     private static final String VEHICLE = "Vehicle";
@@ -45,21 +45,21 @@ record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
     private static final Pattern NAMELESS = Pattern.compile("\\bits?\\b|^(?:backwards|from|to|up) ");
 
     /** What one finding asks. */
-    record Point(Group<Finding> finding, Ask ask) {
+    public record Point(Group<Finding> finding, Ask ask) {
 
         /** What was found. */
-        String title() {
+        public String title() {
             return (finding.isTooClose() ? Words.capital(TooClose.WHETHER) + ": " : "")
                     + Wording.fill(finding.card().title(), finding.worst());
         }
 
         /** What is asked; empty where it is what the remedy says. */
-        String what() {
+        public String what() {
             return Wording.fill(ask.what(), finding.worst());
         }
 
         /** What is to be done. */
-        String remedy() {
+        public String remedy() {
             return Wording.remedy(finding.worst());
         }
 
@@ -77,10 +77,10 @@ record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
      *
      * @param of the part, tank or circuit that lacks it; empty where it is none of these
      */
-    record Lacking(String of, List<Missing> fields) {
+    public record Lacking(String of, List<Missing> fields) {
 
         /** What it is, as the answer to "please tell us". */
-        String what() {
+        public String what() {
             String path = fields.get(0).path();
             String meaning =
                     FieldWords.place(path).map(place -> "where it sits, ").orElse("")
@@ -112,7 +112,7 @@ record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
      * All that advice asks, by whom, and the customer where the sheet leaves a choice open: the parties in their order,
      * makers of parts in that of the sheet.
      */
-    static List<Asked> of(Advice advice) {
+    public static List<Asked> of(Advice advice) {
         Arrangement arrangement = Arrangement.of(advice);
         Addressees addressees =
                 new Addressees(advice.sheet().planned(), advice.book().tables().shopWords());
@@ -145,7 +145,7 @@ record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
     }
 
     /** Who is asked for what is guessed and decides a stop: who weighs his own things, or the builder for all others. */
-    static Party ofGuess(Missing guess) {
+    public static Party ofGuess(Missing guess) {
         return Finder.of(guess) == Party.CUSTOMER ? Party.CUSTOMER : Party.BUILDER;
     }
 
@@ -187,7 +187,7 @@ record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
     }
 
     /** What to bring or send, each thing once. */
-    List<String> bring() {
+    public List<String> bring() {
         Map<String, String> things = new LinkedHashMap<>();
         points.stream()
                 .flatMap(Point::bring)

@@ -36,7 +36,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Findings as blocks of a report. */
-final class FindingBlocks {
+public final class FindingBlocks {
 
     /** Above what guesses decide. */
     private static final String OPEN = "Too close to call on guesses: measure, then have the plan checked again";
@@ -48,7 +48,7 @@ final class FindingBlocks {
     private final Arrangement arrangement;
     private final List<Ranked> ranked;
 
-    FindingBlocks(Arrangement arrangement, List<Ranked> ranked) {
+    public FindingBlocks(Arrangement arrangement, List<Ranked> ranked) {
         this.advice = arrangement.advice();
         this.arrangement = arrangement;
         this.ranked = ranked;
@@ -181,7 +181,7 @@ final class FindingBlocks {
     }
 
     /** One by itself, with all that is said of it. */
-    FindingBlock alone(Group<Finding> group) {
+    public FindingBlock alone(Group<Finding> group) {
         return finding("", group, details(group));
     }
 

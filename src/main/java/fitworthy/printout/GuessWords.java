@@ -93,13 +93,13 @@ public final class GuessWords {
     }
 
     /** Which they are, and what they bring of its spread; empty where it rests on what is stated. */
-    static List<String> of(Arrangement arrangement, Group<Finding> finding) {
+    public static List<String> of(Arrangement arrangement, Group<Finding> finding) {
         List<Missing> guesses = arrangement.guesses(finding);
         return guesses.isEmpty() ? List.of() : lines(arrangement, guesses, finding.worst());
     }
 
     /** The same of an outcome in one loading. */
-    static List<String> of(Arrangement arrangement, Assessed outcome) {
+    public static List<String> of(Arrangement arrangement, Assessed outcome) {
         List<Missing> guesses = arrangement.advice().restsOn(outcome);
         return guesses.isEmpty() ? List.of() : lines(arrangement, guesses, outcome);
     }
@@ -167,19 +167,19 @@ public final class GuessWords {
     }
 
     /** A guess that brings most of the spread of some stops. @param about how much of that of which limit */
-    record Doubt(Missing guess, List<String> about) {
+    public record Doubt(Missing guess, List<String> about) {
 
-        String words() {
+        public String words() {
             return FieldWords.of(guess) + " (guessed; " + share() + ")";
         }
 
-        String share() {
+        public String share() {
             return "it brings most of the doubt, " + String.join(", ", about);
         }
     }
 
     /** Of each stop the guess that brings most of its spread, with how much of that. */
-    static List<Doubt> weightiestOfStops(Arrangement arrangement) {
+    public static List<Doubt> weightiestOfStops(Arrangement arrangement) {
         Map<String, Doubt> doubts = new LinkedHashMap<>();
         arrangement.told(Severity.STOP).stream().map(Told::head).forEach(stop -> {
             Map<Missing, Double> shares = arrangement.shares().of(stop.worst());
@@ -215,7 +215,7 @@ public final class GuessWords {
     }
 
     /** What is so if the guesses hold. */
-    static String words(Held held) {
+    public static String words(Held held) {
         String rule = " (" + held.judged().id() + ")";
         return held.arises()
                 ? Wording.fill(held.judged().card().met(), held) + rule

@@ -88,7 +88,7 @@ public final class HouseWords {
     }
 
     /** A severity that the house set over the book's. */
-    static String severity(House.SetSeverity set) {
+    public static String severity(House.SetSeverity set) {
         return word(set.set().severity().value()) + ", set by the shop in place of " + word(set.recorded()) + "."
                 + (set.milder()
                         ? " Milder: "
@@ -98,12 +98,12 @@ public final class HouseWords {
     }
 
     /** The severity that the house set for a rule, if it did. */
-    static Optional<String> severity(Advice advice, String rule) {
+    public static Optional<String> severity(Advice advice, String rule) {
         return Optional.ofNullable(advice.book().house().severities().get(rule)).map(HouseWords::severity);
     }
 
     /** Who stands for a finding of a rule, until when, and why; and where the waiver names the rule as it was called. */
-    static String waiver(Waiver waiver, String rule) {
+    public static String waiver(Waiver waiver, String rule) {
         return "by " + waiver.by() + " until " + waiver.until() + ": " + waiver.reason()
                 + (waiver.rule().equals(rule) ? "" : " (" + FormerIds.now(waiver.rule(), rule) + ")");
     }

@@ -27,7 +27,7 @@ public final class LoadedVerdict {
     private static final int NAMED = 5;
 
     /** What the two ratings are that everything is told of, for who never met them. */
-    static final String RATINGS =
+    public static final String RATINGS =
             "The GVM is the most that the vehicle may weigh loaded, with what presses on its tow bar."
                     + " The GCM is the most for vehicle and trailer together.";
 

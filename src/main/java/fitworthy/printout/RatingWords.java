@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 
 /** A rating in a sentence: its name, in which loading, and by how much it is passed or kept. */
-final class RatingWords {
+public final class RatingWords {
 
     /** How many ratings are named in a sentence. */
     private static final int NAMED = 5;
@@ -84,7 +84,7 @@ final class RatingWords {
     }
 
     /** In brackets, the loading of what hangs on one. */
-    static String in(Outcome rating) {
+    public static String in(Outcome rating) {
         String loading = rating.judged().loadCase();
         return loading.isEmpty() ? "" : " (" + loading + ")";
     }
@@ -108,7 +108,7 @@ final class RatingWords {
     }
 
     /** What a rating is called in a sentence. */
-    static String name(Outcome rating) {
+    public static String name(Outcome rating) {
         String subject = rating.judged().subject();
         String limit = rating.judged().measure().kind().limitMeaning();
         if (limit.equals(LIMIT)) {

@@ -16,10 +16,10 @@ import java.util.Set;
  * What is said where a limit is passed by less than can be known. That is no pass, and no more surely a fault: it stays
  * among the advice, with what settles it.
  */
-final class TooClose {
+public final class TooClose {
 
     /** What is told of it beside by how much. */
-    static final String WORDS = "too close to call";
+    public static final String WORDS = "too close to call";
 
     /** The same before what may be so or not. */
     static final String WHETHER = WORDS + " whether it is so";
@@ -30,7 +30,7 @@ final class TooClose {
     private TooClose() {}
 
     /** Why it is not told either way, and what settles it; empty where the limit is surely passed, or kept. */
-    static Optional<String> sentence(Assessed found, boolean guessed) {
+    public static Optional<String> sentence(Assessed found, boolean guessed) {
         return found.comparison()
                 .filter(Comparison::tooClose)
                 .map(compared -> way(found) + " by "

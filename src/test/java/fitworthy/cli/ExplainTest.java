@@ -7,7 +7,7 @@ import fitworthy.Books;
 import fitworthy.Sheets;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
-import fitworthy.printout.ExplanationPrintout;
+import fitworthy.printout.explain.ExplanationPrintout;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SheetReader;
 import fitworthy.source.FaultsException;

@@ -20,6 +20,7 @@ import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Paragraph;
 import fitworthy.document.Report.Section;
 import fitworthy.document.Report.Steps;
+import fitworthy.printout.letter.Letters;
 import fitworthy.printout.words.Wording;
 import fitworthy.proof.Cases;
 import fitworthy.quantity.Missing;

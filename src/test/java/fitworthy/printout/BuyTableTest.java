@@ -14,6 +14,7 @@ import fitworthy.document.Page;
 import fitworthy.document.Report.Points;
 import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Table;
+import fitworthy.printout.json.BuyJson;
 import fitworthy.printout.words.BuyWords;
 import fitworthy.source.FaultsException;
 import java.io.PrintWriter;

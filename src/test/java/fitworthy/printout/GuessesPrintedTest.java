@@ -11,6 +11,8 @@ import fitworthy.advice.Adviser;
 import fitworthy.advice.Arrangement;
 import fitworthy.book.Severity;
 import fitworthy.document.Json;
+import fitworthy.printout.explain.ExplanationPrintout;
+import fitworthy.printout.json.JsonPrintout;
 import fitworthy.source.FaultsException;
 import java.io.IOException;
 import java.io.PrintWriter;

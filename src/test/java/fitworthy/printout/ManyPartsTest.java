@@ -10,6 +10,7 @@ import fitworthy.advice.Adviser;
 import fitworthy.book.Severity;
 import fitworthy.document.HtmlLayout;
 import fitworthy.document.Paper;
+import fitworthy.printout.json.JsonPrintout;
 import fitworthy.search.Mender;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.FaultsException;

@@ -7,6 +7,7 @@ import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.book.Severity;
+import fitworthy.printout.json.JsonPrintout;
 import fitworthy.printout.words.Wording;
 import fitworthy.proof.Cases;
 import fitworthy.source.FaultsException;

@@ -21,6 +21,7 @@ import fitworthy.book.Severity;
 import fitworthy.document.HtmlLayout;
 import fitworthy.document.Report.Table;
 import fitworthy.figures.measure.MeasureKind;
+import fitworthy.printout.json.JsonPrintout;
 import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.Wording;
 import fitworthy.proof.Cases;

@@ -10,6 +10,7 @@ import fitworthy.advice.Adviser;
 import fitworthy.book.Severity;
 import fitworthy.document.HtmlLayout;
 import fitworthy.document.Paper;
+import fitworthy.printout.letter.Letters;
 import fitworthy.source.FaultsException;
 import java.io.PrintWriter;
 import java.io.StringWriter;

@@ -8,6 +8,7 @@ import fitworthy.Sheets;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.advice.Arrangement;
+import fitworthy.printout.explain.RoomPrintout;
 import fitworthy.source.FaultsException;
 import java.io.PrintWriter;
 import java.io.StringWriter;

@@ -12,6 +12,7 @@ import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.advice.Arrangement;
 import fitworthy.book.Severity;
+import fitworthy.printout.json.JsonPrintout;
 import fitworthy.source.FaultsException;
 import java.io.PrintWriter;
 import java.io.StringWriter;

@@ -12,7 +12,7 @@ import fitworthy.document.PlainLayout;
 import fitworthy.document.Report;
 import fitworthy.document.Report.Section;
 import fitworthy.printout.Imprint;
-import fitworthy.printout.Letters;
+import fitworthy.printout.letter.Letters;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.ConflictResponse;

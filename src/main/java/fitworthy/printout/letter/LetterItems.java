@@ -1,4 +1,4 @@
-package fitworthy.printout;
+package fitworthy.printout.letter;
 
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
@@ -6,7 +6,9 @@ import fitworthy.book.Basis;
 import fitworthy.book.DatedLimit;
 import fitworthy.book.Party;
 import fitworthy.book.Practice;
+import fitworthy.printout.Asked;
 import fitworthy.printout.Asked.Point;
+import fitworthy.printout.GuessWords;
 import fitworthy.printout.GuessWords.Doubt;
 import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.FieldWords;

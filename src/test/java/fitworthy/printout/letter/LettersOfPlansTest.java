@@ -1,4 +1,4 @@
-package fitworthy.printout;
+package fitworthy.printout.letter;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 

@@ -1,4 +1,4 @@
-package fitworthy.printout;
+package fitworthy.printout.explain;
 
 import fitworthy.advice.Advice;
 import fitworthy.document.Page;

@@ -1,4 +1,4 @@
-package fitworthy.printout;
+package fitworthy.printout.json;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
@@ -24,12 +24,12 @@ import java.util.List;
 import java.util.Map;
 
 /** What to buy and what it costs as JSON, in the shape that docs/output.md describes. */
-final class BuyJson {
+public final class BuyJson {
 
     private BuyJson() {}
 
     /** @param readyBy null where the sheet has none */
-    record Buy(
+    public record Buy(
             String readyBy,
             List<WrittenFirst> beforeAnything,
             List<String> notKnown,
@@ -37,7 +37,7 @@ final class BuyJson {
             @JsonProperty("wait") List<WrittenPart> waiting,
             List<WrittenPart> notAsPlanned) {
 
-        static Buy of(Arrangement arrangement) {
+        public static Buy of(Arrangement arrangement) {
             BuyList list = BuyList.of(arrangement);
             return new Buy(
                     list.wanted() == null ? null : list.wanted().toString(),
@@ -60,7 +60,7 @@ final class BuyJson {
 
     /** @param price null where there is none @param leadDays null where not known @param lastDay likewise */
     record WrittenPart(String name, String price, Double leadDays, String lastDay, List<WrittenReason> reasons) {
-        static WrittenPart of(Part part) {
+        public static WrittenPart of(Part part) {
             return new WrittenPart(
                     part.name(),
                     part.price() == null ? null : part.price().toString(),
@@ -81,7 +81,7 @@ final class BuyJson {
             List<String> fields,
             String choice,
             List<String> after) {
-        static WrittenReason of(Reason reason, Part part) {
+        public static WrittenReason of(Reason reason, Part part) {
             Judged judged =
                     reason instanceof Found found ? found.finding().worst().judged() : null;
             List<Missing> fields = reason instanceof Found found
@@ -106,7 +106,7 @@ final class BuyJson {
             List<WrittenGroup> groups,
             List<WrittenCertificate> certificates,
             Double workingDays) {
-        static Cost of(Advice advice) {
+        public static Cost of(Advice advice) {
             Costs costs = Costs.of(advice);
             return new Cost(
                     WrittenSum.of(costs.total()),
@@ -124,7 +124,7 @@ final class BuyJson {
     }
 
     record WrittenSum(Map<String, BigDecimal> sum, List<String> withoutPrice) {
-        static WrittenSum of(Sum sum) {
+        public static WrittenSum of(Sum sum) {
             return new WrittenSum(sum.sums(), sum.unpriced());
         }
     }

@@ -1,4 +1,4 @@
-package fitworthy.printout;
+package fitworthy.printout.explain;
 
 import fitworthy.rules.Comparison;
 import fitworthy.rules.Comparison.Asked;

@@ -1,4 +1,4 @@
-package fitworthy.printout;
+package fitworthy.printout.letter;
 
 import fitworthy.advice.Advice;
 import fitworthy.advice.Burden;
@@ -14,6 +14,8 @@ import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.AxleLoads;
 import fitworthy.figures.plan.Loading;
+import fitworthy.printout.RatingWords;
+import fitworthy.printout.TooClose;
 import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.Digits.Held;
 import fitworthy.printout.words.Wording;

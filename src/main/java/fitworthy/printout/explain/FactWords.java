@@ -1,4 +1,4 @@
-package fitworthy.printout;
+package fitworthy.printout.explain;
 
 import fitworthy.book.Practice;
 import fitworthy.figures.measure.Measure;

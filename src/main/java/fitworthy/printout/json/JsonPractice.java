@@ -1,4 +1,4 @@
-package fitworthy.printout;
+package fitworthy.printout.json;
 
 import fitworthy.book.Practice;
 import fitworthy.printout.words.Wording;

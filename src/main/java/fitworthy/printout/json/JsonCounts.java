@@ -1,4 +1,4 @@
-package fitworthy.printout;
+package fitworthy.printout.json;
 
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Counts;

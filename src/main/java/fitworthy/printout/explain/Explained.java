@@ -1,4 +1,4 @@
-package fitworthy.printout;
+package fitworthy.printout.explain;
 
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
@@ -9,6 +9,8 @@ import fitworthy.document.Lines;
 import fitworthy.document.Lines.Line;
 import fitworthy.document.Report.Cited;
 import fitworthy.document.Report.FindingBlock;
+import fitworthy.printout.AnnexPages;
+import fitworthy.printout.FindingBlocks;
 import fitworthy.shelf.Taken;
 import java.util.List;
 import java.util.function.Predicate;

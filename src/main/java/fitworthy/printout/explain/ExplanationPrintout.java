@@ -1,4 +1,4 @@
-package fitworthy.printout;
+package fitworthy.printout.explain;
 
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
@@ -14,6 +14,8 @@ import fitworthy.book.Practice;
 import fitworthy.document.Page;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.Working;
+import fitworthy.printout.GuessWords;
+import fitworthy.printout.HouseWords;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Missing;
 import fitworthy.rules.Advised;

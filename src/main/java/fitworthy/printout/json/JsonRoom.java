@@ -1,4 +1,4 @@
-package fitworthy.printout;
+package fitworthy.printout.json;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import fitworthy.advice.Advice;
@@ -11,6 +11,7 @@ import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.room.Most;
 import fitworthy.figures.room.Step;
+import fitworthy.printout.Payload;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Missing;
 import fitworthy.source.Words;

@@ -1,4 +1,4 @@
-package fitworthy.printout;
+package fitworthy.printout.json;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
@@ -23,6 +23,9 @@ import fitworthy.book.Severity;
 import fitworthy.document.Json;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
+import fitworthy.printout.GuessWords;
+import fitworthy.printout.MarginTable;
+import fitworthy.printout.TooClose;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Missing;
 import fitworthy.sheet.Waiver;

@@ -1,4 +1,4 @@
-package fitworthy.printout;
+package fitworthy.printout.letter;
 
 import fitworthy.advice.Advice;
 import fitworthy.advice.Ratings;
@@ -11,6 +11,10 @@ import fitworthy.document.Report.Signatures;
 import fitworthy.document.Report.Steps;
 import fitworthy.document.Report.Subheading;
 import fitworthy.figures.plan.Alterations;
+import fitworthy.printout.Addressee;
+import fitworthy.printout.Addressees;
+import fitworthy.printout.Asked;
+import fitworthy.printout.LoadedVerdict;
 import fitworthy.schema.ChoiceWords;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Guesses;
