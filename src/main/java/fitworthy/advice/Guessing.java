@@ -83,7 +83,7 @@ final class Guessing {
             if (isSure(finding)) {
                 findings.add(finding);
             } else if (isOfTheBookAlone(finding)) {
-                open.add(new NotAssessed(finding.judged(), restsOn(finding)));
+                open.add(new NotAssessed(finding.judged(), new LateList<>(() -> restsOn(finding))));
             } else {
                 findings.add(finding);
                 found.put(finding.key(), naming.apply(finding));

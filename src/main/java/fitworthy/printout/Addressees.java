@@ -1,5 +1,6 @@
 package fitworthy.printout;
 
+import fitworthy.advice.Finder;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.book.Ask;
 import fitworthy.book.Party;
@@ -68,6 +69,23 @@ public final class Addressees {
             case "the vehicle" -> new Addressee(Party.VEHICLE_MAKER, "");
             case "the trailer" -> new Addressee(Party.TRAILER_MAKER, "");
             default -> new Addressee(Party.PART_MAKER, of);
+        };
+    }
+
+    /**
+     * Who is asked for what is guessed: who has it at home, the maker of the part, who knows what one weighs that nobody
+     * has yet, or the builder for all others.
+     */
+    public Addressee finds(Missing guess) {
+        String thing = thing(guess);
+        if (guess.path().equals("fitments." + thing + ".mass")
+                && fitments.stream().anyMatch(part -> part.name().equals(thing) && !part.isDone())) {
+            return maker(thing);
+        }
+        return switch (Finder.of(guess)) {
+            case CUSTOMER -> new Addressee(Party.CUSTOMER, "");
+            case PART_MAKER -> maker(thing);
+            default -> new Addressee(Party.BUILDER, "");
         };
     }
 

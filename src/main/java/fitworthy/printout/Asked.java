@@ -3,7 +3,6 @@ package fitworthy.printout;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Arrangement.Group;
-import fitworthy.advice.Finder;
 import fitworthy.advice.MissingFigure;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Question;
@@ -79,19 +78,33 @@ public record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
      */
     public record Lacking(String of, List<Missing> fields) {
 
-        /** What it is, as the answer to "please tell us". */
+        /** What it is, in words that can stand behind the thing. */
+        public String meaning() {
+            return FieldWords.place(fields.get(0).path())
+                            .map(place -> "where it sits, ")
+                            .orElse("")
+                    + fields.stream()
+                            .map(field -> field.meaning().split(";", 2)[0])
+                            .collect(Collectors.joining(", "));
+        }
+
+        /** What lacks it; empty where nobody would take it for anything else's. */
+        public String thing() {
+            String owner = owner(fields.get(0).path());
+            return of.isEmpty()
+                    ? owner.equals(VEHICLE) && !NAMELESS.matcher(meaning()).find() ? "" : owner
+                    : owner.contains(of) ? owner : of;
+        }
+
+        /** The answer to "please tell us". */
         public String what() {
-            String path = fields.get(0).path();
-            String meaning =
-                    FieldWords.place(path).map(place -> "where it sits, ").orElse("")
-                            + fields.stream()
-                                    .map(field -> field.meaning().split(";", 2)[0])
-                                    .collect(Collectors.joining(", "));
-            String owner = owner(path);
-            String thing = of.isEmpty()
-                    ? owner.equals(VEHICLE) && !NAMELESS.matcher(meaning).find() ? "" : owner
-                    : owner.startsWith(of + ", ") ? owner : of;
-            return thing.isEmpty() ? Words.capital(meaning) : thing + ": " + meaning;
+            return what(List.of(thing()), meaning());
+        }
+
+        /** The same of several things that lack the same. */
+        public static String what(List<String> things, String meaning) {
+            String of = String.join(", ", things);
+            return of.isEmpty() ? Words.capital(meaning) : (things.size() > 1 ? "Each of " : "") + of + ": " + meaning;
         }
 
         /** Whether a field is another length of the same place. */
@@ -129,7 +142,7 @@ public record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
                         .lacks(thing, missing);
             });
         }
-        GuessWords.weightiestOfStops(arrangement).forEach(doubt -> of(new Addressee(ofGuess(doubt.guess()), ""), all));
+        GuessWords.weightiestOfStops(arrangement).forEach(doubt -> of(addressees.finds(doubt.guess()), all));
         if (!advice.sheet().options().isEmpty()) {
             of(new Addressee(Party.CUSTOMER, ""), all);
         }
@@ -142,11 +155,6 @@ public record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
                             return place < 0 ? Integer.MAX_VALUE : place;
                         }))
                 .toList();
-    }
-
-    /** Who is asked for what is guessed and decides a stop: who weighs his own things, or the builder for all others. */
-    public static Party ofGuess(Missing guess) {
-        return Finder.of(guess) == Party.CUSTOMER ? Party.CUSTOMER : Party.BUILDER;
     }
 
     private static Asked of(Addressee whom, Map<Addressee, Asked> all) {

@@ -144,7 +144,7 @@ public final class BuyTable {
     private static List<String> settle(BuyList list) {
         return Stream.concat(
                         list.first().stream().map(BuyWords::toSettle).distinct(),
-                        list.unknown().isEmpty() ? Stream.empty() : Stream.of("What is to be found out first, above"))
+                        list.unknown().isEmpty() ? Stream.empty() : Stream.of("What is to be found out, above"))
                 .toList();
     }
 

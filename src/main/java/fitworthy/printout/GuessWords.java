@@ -41,7 +41,7 @@ public final class GuessWords {
     private GuessWords() {}
 
     /** The guesses that matter most, as an order; of a limit of the vehicle also how else it is settled. */
-    static String toMeasure(Arrangement arrangement, Group<Finding> finding) {
+    public static String toMeasure(Arrangement arrangement, Group<Finding> finding) {
         List<String> fields = fields(arrangement, finding);
         return "Find out what matters most: " + String.join("; ", fields.subList(0, Math.min(BRIEFLY, fields.size())))
                 + "."
@@ -163,7 +163,7 @@ public final class GuessWords {
                                 .limit(MISSING),
                         weightiestOfStops(arrangement).stream().map(Doubt::words))
                 .toList();
-        return first.isEmpty() ? "" : "Find out first: " + String.join("; ", first) + ".";
+        return first.isEmpty() ? "" : "To find out, what matters most first: " + String.join("; ", first) + ".";
     }
 
     /** A guess that brings most of the spread of some stops. @param about how much of that of which limit */

@@ -35,7 +35,7 @@ record HeaviestTrailer(RoomLeft room, Trailer trailer) {
                 new Told(
                         "",
                         loading -> loading.trailer().map(HeaviestTrailer::most).orElse("")),
-                new Told("its " + kilograms(trailer.ball()) + " on the ball: ", this::onBall),
+                new Told("on the ball (" + kilograms(trailer.ball()) + " planned): ", this::onBall),
                 new Told("the vehicle itself could tow ", loading -> loading.trailer()
                         .flatMap(HeaviestTrailer::alone)
                         .orElse("")),
@@ -89,7 +89,9 @@ record HeaviestTrailer(RoomLeft room, Trailer trailer) {
                 ? "up to " + RoomWords.about(answer.figured())
                         + Wording.within(answer.figured().measure()) + by(most.governs())
                 : "not known"
-                        + (most.atMost().known() ? ", at most " + RoomWords.atMost(answer) + by(most.governs()) : "")
+                        + (most.atMost().known()
+                                ? ", but no more than " + RoomWords.atMost(answer) + by(most.governs())
+                                : "")
                         + "; to be found out: " + RoomWords.fields(most.missing());
     }
 

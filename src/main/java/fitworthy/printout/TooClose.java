@@ -45,7 +45,7 @@ public final class TooClose {
     }
 
     /** What settles it, and what to do if it turns out so; what to do alone where that is sure. @param order what to do */
-    static String first(Group<Finding> group, boolean guessed, String order) {
+    public static String first(Group<Finding> group, boolean guessed, String order) {
         Finding found = group.worst();
         return group.isTooClose()
                 ? settle(found, guessed) + "; if it is " + Words.small(way(found)) + ", " + Words.small(order)

@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** What a plan was taken to be, so that the customer sees whether a wish was forgotten or misread. */
-final class Wishes {
+public final class Wishes {
 
     /** How many parts, and how many loads, are named. */
     private static final int MOST = 30;
@@ -26,14 +26,7 @@ final class Wishes {
     /** The parts with the figure that they are chosen by, what is carried, and what is towed. */
     static String of(Sheet sheet) {
         Sheet planned = sheet.planned();
-        List<String> parts = Stream.concat(
-                        planned.fitments().stream()
-                                .filter(part -> !part.isDone())
-                                .map(part -> named(part.name(), chosenBy(part))),
-                        planned.tanks().stream()
-                                .filter(tank -> Alterations.added(tank) && !tank.isDone())
-                                .map(tank -> named(tank.name(), figure(tank.capacity(), "L"))))
-                .toList();
+        List<String> parts = parts(planned);
         List<String> told = new ArrayList<>();
         if (!parts.isEmpty()) {
             told.add(Words.few(parts, MOST));
@@ -46,6 +39,18 @@ final class Wishes {
                 .ifPresent(towed -> told.add("Towed: " + named(towed.name(), figure(towed.mass(), "kg"))
                         + (towed.ball().known() ? ", " + figure(towed.ball(), "kg") + " on the ball" : "")));
         return told.isEmpty() ? "nothing on the sheet" : String.join(". ", told) + ".";
+    }
+
+    /** What is planned and not done, each part with the figure that it is chosen by. @param planned the sheet as planned */
+    public static List<String> parts(Sheet planned) {
+        return Stream.concat(
+                        planned.fitments().stream()
+                                .filter(part -> !part.isDone())
+                                .map(part -> named(part.name(), chosenBy(part))),
+                        planned.tanks().stream()
+                                .filter(tank -> Alterations.added(tank) && !tank.isDone())
+                                .map(tank -> named(tank.name(), figure(tank.capacity(), "L"))))
+                .toList();
     }
 
     private static String named(String name, String figure) {

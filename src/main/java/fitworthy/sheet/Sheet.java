@@ -254,7 +254,7 @@ public record Sheet(
                             find = "the route",
                             example = "820 km")
                     Figure longestLeg,
-            @Field(value = "what country is crossed", find = "the route") Choice<Terrain> terrain,
+            @Field(value = "what kind of country is crossed", find = "the route") Choice<Terrain> terrain,
             @Field(
                             value =
                                     "how much dust is to be expected; roads without any, and without water to cross, count as sealed",

@@ -58,11 +58,11 @@ class HeaviestTrailerTest {
         String unknown = of(VAN + "vehicle: {ratings: {rear-axle: 1500 kg}}\n").sentences();
         assertTrue(
                 unknown.startsWith(
-                        "Not known, at most 2206 kg, limited by the rear axle; to be found out: Tow bar plate"),
+                        "Not known, but no more than 2206 kg, limited by the rear axle; to be found out: Tow bar plate"),
                 unknown);
         assertEquals(
-                "Not known, at most 1000 kg, limited by the rear axle; to be found out: Trailer: its whole mass when"
-                        + " loaded, uncoupled. Its 200 kg on the ball: at most 57 kg, limited by the rear axle.",
+                "Not known, but no more than 1000 kg, limited by the rear axle; to be found out: Trailer: its whole mass when"
+                        + " loaded, uncoupled. On the ball (200 kg planned): at most 57 kg, limited by the rear axle.",
                 of(VAN.replace("2000 kg +/- 0 kg", "ask") + BAR.replace("1500 kg", "1271.053 kg"))
                         .sentences());
     }

@@ -54,7 +54,7 @@ class RoomTableTest {
         String printed = printed(VAN + "vehicle: {ratings: {rear-axle: 1500 kg}}\n");
         says(
                 printed,
-                "not known, at most 2206 kg, limited by the rear axle; to be found out: Tow bar plate: heaviest trailer on its plate, Tow bar plate: greatest load on the ball on its plate, or by its maker");
+                "not known, but no more than 2206 kg, limited by the rear axle; to be found out: Tow bar plate: heaviest trailer on its plate, Tow bar plate: greatest load on the ball on its plate, or by its maker");
         says(printed("vehicle: {ratings: {gvm: unknown}}"), "(front axle), missing gross vehicle mass");
     }
 
@@ -69,14 +69,14 @@ class RoomTableTest {
         String unweighed = VAN.replace("2000 kg +/- 0 kg", "ask");
         says(
                 printed(unweighed + bar),
-                "not known, at most 1000 kg, limited by the rear axle; to be found out: Trailer: its whole mass when loaded,"
-                        + " uncoupled; its 200 kg on the ball: at most 57 kg, limited by the rear axle");
+                "not known, but no more than 1000 kg, limited by the rear axle; to be found out: Trailer: its whole mass when loaded,"
+                        + " uncoupled; on the ball (200 kg planned): at most 57 kg, limited by the rear axle");
         says(
                 printed(unweighed.replace("rated: 3500 kg, ", "") + bar),
-                "its 200 kg on the ball: at most 57 kg, limited by the rear axle");
+                "on the ball (200 kg planned): at most 57 kg, limited by the rear axle");
         says(
                 printed(unweighed + bar.replace("1271.053", "1190.053")),
-                "its 200 kg on the ball: none, the rear axle is passed by 1 kg without one");
+                "on the ball (200 kg planned): none, the rear axle is passed by 1 kg without one");
         assertFalse(printed(VAN + bar).contains("on the ball"), "what it weighs is known");
     }
 

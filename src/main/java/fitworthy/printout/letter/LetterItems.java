@@ -6,10 +6,13 @@ import fitworthy.book.Basis;
 import fitworthy.book.DatedLimit;
 import fitworthy.book.Party;
 import fitworthy.book.Practice;
+import fitworthy.printout.Addressee;
+import fitworthy.printout.Addressees;
 import fitworthy.printout.Asked;
 import fitworthy.printout.Asked.Point;
 import fitworthy.printout.GuessWords;
 import fitworthy.printout.GuessWords.Doubt;
+import fitworthy.printout.TooClose;
 import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.FieldWords;
 import fitworthy.printout.words.Wording;
@@ -43,12 +46,18 @@ final class LetterItems {
     /** How the sheet speaks of a maker, who is asked here. */
     private static final Pattern YOURS = Pattern.compile("its maker (states|has)\\b");
 
+    private static final Pattern MASS = Pattern.compile(".*\\.mass");
+
     private final Advice advice;
     private final Sheet sheet;
+    private final Addressees addressees;
+    private final Arrangement arrangement;
 
     LetterItems(Advice advice) {
         this.advice = advice;
         this.sheet = advice.sheet().planned();
+        this.addressees = new Addressees(sheet, advice.book().tables().shopWords());
+        this.arrangement = Arrangement.of(advice);
     }
 
     /** What is asked, each once with all that it is about; then what is missing, and what is still to be chosen. */
@@ -63,8 +72,8 @@ final class LetterItems {
                 .add(point));
         return Stream.of(
                         alike.values().stream().map(points -> item(party, points)),
-                        one.missing().stream().map(lacking -> item(party, lacking)),
-                        guessed(party),
+                        lacking(one),
+                        guessed(one.whom()),
                         party == Party.CUSTOMER
                                 ? sheet.options().stream().map(LetterItems::item)
                                 : Stream.<String>empty())
@@ -73,30 +82,40 @@ final class LetterItems {
                 .toList();
     }
 
-    private static String item(Party party, Asked.Lacking lacking) {
-        String what = lacking.what();
-        return end(
-                party == Party.PART_MAKER
+    /** What the sheet lacks, the same of several things once. */
+    private static Stream<String> lacking(Asked one) {
+        Map<String, List<String>> things = new LinkedHashMap<>();
+        one.missing().forEach(lacking -> things.computeIfAbsent(lacking.meaning(), none -> new ArrayList<>())
+                .add(lacking.thing()));
+        return things.entrySet().stream()
+                .map(asked -> Asked.Lacking.what(asked.getValue(), asked.getKey()))
+                .map(what -> one.whom().party() == Party.PART_MAKER
                         ? YOURS.matcher(what).replaceAll(it -> it.group(1).equals("has") ? "you have" : "you state")
-                        : what);
+                        : what)
+                .map(LetterItems::end);
     }
 
     /** What was guessed of what the customer brings along, and what is guessed most of what decides a stop. */
-    private Stream<String> guessed(Party party) {
-        if (party != Party.CUSTOMER && party != Party.BUILDER) {
-            return Stream.empty();
-        }
-        List<Doubt> doubts = GuessWords.weightiestOfStops(Arrangement.of(advice));
+    private Stream<String> guessed(Addressee whom) {
+        List<Doubt> doubts = GuessWords.weightiestOfStops(arrangement);
         Stream<String> own = Guesses.values(sheet).entrySet().stream()
-                .filter(guess -> party == Party.CUSTOMER
+                .filter(guess -> whom.party() == Party.CUSTOMER
                         && OWN.matcher(guess.getKey().path()).matches())
                 .map(guess -> own(guess.getKey(), guess.getValue(), doubts));
         return Stream.concat(
                 own,
                 doubts.stream()
-                        .filter(doubt ->
-                                !OWN.matcher(doubt.guess().path()).matches() && party == Asked.ofGuess(doubt.guess()))
-                        .map(doubt -> end(doubt.words())));
+                        .filter(doubt -> !OWN.matcher(doubt.guess().path()).matches()
+                                && whom.equals(addressees.finds(doubt.guess())))
+                        .map(doubt -> weighed(whom, doubt, doubts)));
+    }
+
+    /** A mass that others know, with what was put in for it. */
+    private String weighed(Addressee whom, Doubt doubt, List<Doubt> doubts) {
+        return whom.party() != Party.BUILDER
+                        && MASS.matcher(doubt.guess().path()).matches()
+                ? own(doubt.guess(), Guesses.values(sheet).get(doubt.guess()), doubts)
+                : end(doubt.words());
     }
 
     private static String own(Missing guess, Figure mass, List<Doubt> doubts) {
@@ -120,18 +139,25 @@ final class LetterItems {
         return party == Party.BUILDER || point.what().isEmpty();
     }
 
-    private static String item(Party party, List<Point> points) {
+    private String item(Party party, List<Point> points) {
         Point first = points.get(0);
         String found = points.stream()
                 .map(point -> point.title() + (NO_FIGURES.contains(party) ? "" : figures(point)))
                 .distinct()
                 .collect(Collectors.joining("; "));
         if (party == Party.BUILDER) {
-            return found + ". " + first.remedy() + (first.what().isEmpty() ? "" : " Find out: " + end(first.what()));
+            return found + ". " + order(first) + (first.what().isEmpty() ? "" : " Find out: " + end(first.what()));
         }
         return first.what().isEmpty()
                 ? "What you advise on this: " + found + ". What we have in mind: " + first.remedy()
                 : end(first.what()) + " Why we ask: " + found + "." + secondHand(party, points);
+    }
+
+    /** What to do; where guesses decide, to find these out first. */
+    private String order(Point point) {
+        return arrangement.isDecidedByGuesses(point.finding())
+                ? GuessWords.toMeasure(arrangement, point.finding()) + " Then, if it is so: " + point.remedy()
+                : TooClose.first(point.finding(), arrangement.isGuessed(point.finding()), point.remedy());
     }
 
     /** The limits that nobody read in the text itself; who goes by it is asked for its place. */

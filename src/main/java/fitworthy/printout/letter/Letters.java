@@ -15,12 +15,11 @@ import fitworthy.printout.Addressee;
 import fitworthy.printout.Addressees;
 import fitworthy.printout.Asked;
 import fitworthy.printout.LoadedVerdict;
+import fitworthy.printout.Wishes;
 import fitworthy.schema.ChoiceWords;
-import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Guesses;
 import fitworthy.sheet.Papers;
 import fitworthy.sheet.Sheet;
-import fitworthy.sheet.Tank;
 import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -28,7 +27,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * What is asked of others, as letters ready to be sent: one to each who is asked, and for the builder's own house a list
@@ -36,8 +34,13 @@ import java.util.stream.Stream;
  */
 public final class Letters {
 
-    private static final Set<Party> NEED_PLAN =
-            Set.of(Party.VEHICLE_MAKER, Party.ENGINEER, Party.LOW_VOLUME_CERTIFIER, Party.AUTHORITY, Party.INSURER);
+    private static final Set<Party> NEED_PLAN = Set.of(
+            Party.VEHICLE_MAKER,
+            Party.ENGINEER,
+            Party.LOW_VOLUME_CERTIFIER,
+            Party.AUTHORITY,
+            Party.INSURER,
+            Party.TYRE_FITTER);
     /** Who has to know whose vehicle it is. */
     private static final Set<Party> NEED_CUSTOMER = Set.of(
             Party.CUSTOMER,
@@ -217,12 +220,7 @@ public final class Letters {
 
     /** What is planned and not done, by its names, and where the vehicle belongs. */
     private String plan() {
-        String parts = Stream.concat(
-                        sheet.fitments().stream().filter(part -> !part.isDone()).map(Fitment::name),
-                        sheet.tanks().stream()
-                                .filter(tank -> Alterations.added(tank) && !tank.isDone())
-                                .map(Tank::name))
-                .collect(Collectors.joining(", "));
+        String parts = String.join(", ", Wishes.parts(sheet));
         return (parts.isEmpty() ? "" : "The plan: " + parts + ". ") + "Where it is registered, or will be: "
                 + advice.book().regions().get(sheet.region()).name() + ".";
     }

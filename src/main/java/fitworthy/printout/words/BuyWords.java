@@ -254,8 +254,12 @@ public final class BuyWords {
 
     /** What figures are, and whose where that is not the part itself. */
     private static String fields(List<Missing> figures, Part part) {
-        return figures(
-                figures.stream().map(field -> FieldWords.of(field, part.name())).toList());
+        return figures(figures.stream()
+                // What is the part's own stands without its name, which it would lose behind another's.
+                .sorted(Comparator.comparing(
+                        field -> !FieldWords.thing(field.path()).equals(part.name())))
+                .map(field -> FieldWords.of(field, part.name()))
+                .toList());
     }
 
     /** The first few names, and how many others there are. */

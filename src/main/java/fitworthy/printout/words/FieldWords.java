@@ -22,6 +22,9 @@ public final class FieldWords {
     /** What of a part or job is about the work on it. */
     private static final Pattern WORK = Pattern.compile("\\.work$");
 
+    /** Behind the name of an entry, what of it has the field. */
+    private static final Pattern NESTED = Pattern.compile("(.*?)\\.([a-z-]+(?:\\.[a-z-]+)*)");
+
     /** What a driver sees by, called as one calls it. */
     private static final Pattern EYE = Pattern.compile("(?:vehicle\\.)?view\\.eye");
 
@@ -65,6 +68,15 @@ public final class FieldWords {
         return owner(place(path).map(place -> place + ".at").orElse(path));
     }
 
+    /** The entry of a list whose field it is; of what a part takes out, that. */
+    private static String nested(String owner) {
+        Matcher nested = NESTED.matcher(owner);
+        if (!nested.matches()) {
+            return owner;
+        }
+        return nested.group(2).equals("removes") ? "what " + nested.group(1) + " replaces" : nested.group(1);
+    }
+
     /** What a field is, without what its words say besides. */
     public static String what(Missing field) {
         return ASIDE.split(field.meaning(), 2)[0];
@@ -93,7 +105,7 @@ public final class FieldWords {
         }
         int first = owner.indexOf('.');
         if (first > 0 && LISTS.contains(owner.substring(0, first))) {
-            return WORK.matcher(owner.substring(first + 1)).replaceFirst("");
+            return nested(WORK.matcher(owner.substring(first + 1)).replaceFirst(""));
         }
         return (OWN.matcher(owner).matches() ? "" : owner.replaceFirst("^vehicle\\.(intake\\.)?", ""))
                 .replace('.', ' ')

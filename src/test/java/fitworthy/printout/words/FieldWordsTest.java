@@ -48,6 +48,14 @@ class FieldWordsTest {
         assertEquals("Fridge: its length", words("circuits.Fridge.length", "its length"));
     }
 
+    @Test
+    void whatAPartTakesOutIsNotThePart() {
+        assertEquals("What Tray v1.2 replaces: its mass", words("fitments.Tray v1.2.removes.mass", "its mass"));
+        assertEquals(
+                "Canopy: whether the plate stays in view",
+                words("fitments.Canopy.rear.plate", "whether the plate stays in view"));
+    }
+
     private static String words(String path, String meaning) {
         return FieldWords.of(new Missing(path, meaning, "the plan"));
     }
