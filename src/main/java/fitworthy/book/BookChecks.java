@@ -129,6 +129,14 @@ public final class BookChecks {
                     "link: https://example.org/leaflet; where there is none, no 'link', and under 'seen' where it lies",
                     NodePath.of("link"));
         }
+        if (source.lacksEdition()) {
+            fault(
+                    id,
+                    "is a " + Words.hyphenated(source.kind().value().name())
+                            + " without an edition, and such are amended",
+                    "edition: as amended to 1 July 2026; or edition: undated copy, where it shows none",
+                    NodePath.of("kind"));
+        }
     }
 
     private void rule(RuleText rule) {

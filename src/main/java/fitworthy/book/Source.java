@@ -18,6 +18,11 @@ public record Source(
                                 "what kind of text it is that was seen; a quotation is what quotes it, a copy what was copied",
                         needed = true)
                 Choice<Kind> kind,
+        @Field(
+                        value =
+                                "which edition of it was seen, or the day of its wording; of a law or a standard it is needed",
+                        example = "as amended to 1 July 2026")
+                String edition,
         @Field(value = "where it can be read; left out for a text cited from memory", example = "https://example.org")
                 String link,
         @Field(value = "what was seen of it", needed = true, example = "read in full") String seen,
@@ -31,9 +36,14 @@ public record Source(
                         within = Plausible.DAY)
                 LocalDate review) {
 
-    /** What kind of text it is, and what was seen of it. */
+    /** What kind of text it is, in which edition, and what was seen of it. */
     public String account() {
-        return kind.value().name().toLowerCase(Locale.ROOT) + ": " + seen;
+        return kind.value().name().toLowerCase(Locale.ROOT) + (edition.isEmpty() ? "" : ", " + edition) + ": " + seen;
+    }
+
+    /** Whether it is of a kind that is amended, and does not say as of when it was read. */
+    boolean lacksEdition() {
+        return edition.isEmpty() && kind.known() && kind.value().isAmended();
     }
 
     /** Kinds of text, those first that can bear out a value called published. */
@@ -52,6 +62,10 @@ public record Source(
         /** A magazine, a newspaper, an encyclopedia or a page of somebody's own. */
         PRESS,
         FORUM;
+
+        private boolean isAmended() {
+            return this == LAW || this == STANDARD;
+        }
 
         /** Whether it comes from a legislator, a standards body or an authority. */
         public boolean isOfficial() {

@@ -107,7 +107,7 @@ public final class HandbookPrintout {
     /** What holds of a practice value. @param of the region that it was recorded for */
     private record Held(String id, String value, String of) {}
 
-    private record WrittenSource(String id, String title, String kind, String link, String seen) {}
+    private record WrittenSource(String id, String title, String kind, String edition, String link, String seen) {}
 
     private final References references;
     private final Book book;
@@ -228,6 +228,11 @@ public final class HandbookPrintout {
     private WrittenSource source(String id) {
         Source source = book.sources().get(id);
         return new WrittenSource(
-                id, source.title(), Words.hyphenated(source.kind().value().name()), source.link(), source.seen());
+                id,
+                source.title(),
+                Words.hyphenated(source.kind().value().name()),
+                source.edition(),
+                source.link(),
+                source.seen());
     }
 }

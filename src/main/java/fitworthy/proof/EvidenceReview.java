@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * Whether what asks for a stop or a change rests on more than memory, and on words that anybody can look up; and whether
- * what is published says the value.
+ * Whether what asks for a stop or a change rests on more than memory; and whether what is published rests on words that
+ * anybody can look up, and they say the value.
  */
 final class EvidenceReview {
 
@@ -19,27 +19,40 @@ final class EvidenceReview {
     private EvidenceReview() {}
 
     /**
-     * Reminds of each value behind a stop or a change that is from memory, or is published and does not say where; a fault is
-     * a published value that its quote does not hold.
+     * Reminds of each value behind a stop or a change that is from memory; a fault is a published value that does not say
+     * where, or that its quote does not hold.
      */
     static void look(Book book, List<Fault> faults, List<Fault> reminders) {
         BookValue.all(book)
-                .filter(value -> value.value().basis().is(Basis.PUBLISHED) && !isQuoted(value))
-                .forEach(value -> faults.add(value.tell(
-                        "the quote does not hold " + value.value().value() + otherwise(value),
-                        "the words around that figure; or 'quoted' with the number that they hold, and a note how the value"
-                                + " follows from it")));
+                .filter(value -> value.value().basis().is(Basis.PUBLISHED))
+                .forEach(value -> published(value, faults));
         BookValue.all(book)
+                .filter(value -> value.value().basis().is(Basis.MEMORY))
                 .filter(value -> value.users().stream()
                         .anyMatch(rule ->
                                 GRAVE.contains(book.cards().get(rule).severity().value())))
-                .forEach(value -> value(value, reminders));
+                .forEach(value -> reminders.add(value.tell(
+                        "a stop or a change rests on a value from memory",
+                        "a text that says so, or no value: the check is then not assessed there")));
+    }
+
+    private static void published(BookValue value, List<Fault> faults) {
+        if (value.value().quote().isEmpty()) {
+            faults.add(value.tell(
+                    "is called published, without clause and quote",
+                    "clause and quote as the text has them; or basis: published-secondhand, where it was not read"));
+        } else if (!isQuoted(value)) {
+            faults.add(value.tell(
+                    "the quote does not hold " + value.value().value() + otherwise(value),
+                    "the words around that figure; or 'quoted' with the number that they hold, and a note how the value"
+                            + " follows from it"));
+        }
     }
 
     /** What is no number, or says yes or no, is not looked for. */
     private static boolean isQuoted(BookValue value) {
         String quote = value.value().quote();
-        if (quote.isEmpty() || value.value().none()) {
+        if (value.value().none()) {
             return true;
         }
         String quoted = value.value().quoted();
@@ -61,18 +74,5 @@ final class EvidenceReview {
                         Dimension.ofUnit(value.entry().unit()))
                 .map(written -> ": it says '" + written + "'")
                 .orElse("");
-    }
-
-    private static void value(BookValue value, List<Fault> reminders) {
-        Basis basis = value.value().basis().value();
-        if (basis == Basis.MEMORY) {
-            reminders.add(value.tell(
-                    "a stop or a change rests on a value from memory",
-                    "a text that says so, or no value: the check is then not assessed there"));
-        } else if (basis == Basis.PUBLISHED && value.value().quote().isEmpty()) {
-            reminders.add(value.tell(
-                    "a stop or a change rests on a published value without clause and quote",
-                    "clause and quote as the text has them, or published-secondhand"));
-        }
     }
 }

@@ -24,7 +24,7 @@ class InRegionTest {
     void nobodyIsSentToAnOfficeThatIsNotThere() throws Exception {
         assertEquals(List.of(Party.BUILDER, Party.ENGINEER), asked("paperwork.certificate-unpriced", "au-vic"));
         assertEquals(List.of(Party.BUILDER, Party.LOW_VOLUME_CERTIFIER), asked("paperwork.certificate-unpriced", "nz"));
-        for (String region : List.of("uk", "us", "us-ca", "us-tx")) {
+        for (String region : List.of("eu", "uk", "us", "us-ca", "us-tx")) {
             for (String id : Books.shipped().cards().keySet()) {
                 assertFalse(asked(id, region).contains(Party.ENGINEER), region + " " + id);
             }

@@ -82,7 +82,7 @@ class BeginSheetTest {
                         "# Put a figure in place of each 'ask'. What is left out is taken as usual, and counts as a guess.",
                         "title: Tarrenby 3.0 wagon",
                         "region: au-nsw  # where it is registered: any, au, au-act, au-nsw, au-nt, au-qld, au-sa,"
-                                + " au-tas, au-vic, au-wa, nz, uk, us, us-ca, us-tx",
+                                + " au-tas, au-vic, au-wa, eu, nz, uk, us, us-ca, us-tx",
                         "as-of: " + LocalDate.now(),
                         "assume-usual: yes",
                         "vehicle:",

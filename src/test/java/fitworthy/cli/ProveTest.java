@@ -686,10 +686,13 @@ class ProveTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "title:|titel:|2:3: sphere-course.titel: no field has this name (did you mean 'title'?)|one of title, kind, link, seen",
+                "title:|titel:|2:3: sphere-course.titel: no field has this name (did you mean 'title'?)|one of title, kind, edition, link, seen",
                 "seen:|sean:|2:3: sphere-course.seen: is missing: what was seen of it|seen: read in full",
                 "title: A course|title: [A course]|2:10: sphere-course.title: is a list where words belong|title: Light vehicle",
                 "seen: the table|seen:|5:3: sphere-course.seen: is left empty: what was seen of it|seen: read in full",
+                "kind: trade|kind: law|3:9: sphere-course: is a law without an edition, and such are amended|edition: as amended to 1 July 2026",
+                "kind: trade|kind: standard|3:9: sphere-course: is a standard without an edition|edition: as amended to 1 July 2026; or edition: undated copy",
+                "kind: trade|'kind: law\n  edition:'|3:9: sphere-course: is a law without an edition|edition: as amended to 1 July 2026",
                 "link: |link: see |4:9: sphere-course: 'see https://example.org' is no link|link: https://example.org/leaflet",
                 "sphere-course:|Sphere course:|1:1: Sphere course: 'Sphere course' is no id of a source|small letters",
                 "(?s)course:.*|course: the handbook|1:1: sphere-course: is 'the handbook' where a group of fields belongs|sphere-course: with",
@@ -703,6 +706,23 @@ class ProveTest {
         assertEquals(3, ran.code(), ran.out() + ran.err());
         assertTrue(ran.err().contains(rules.resolve("sources.yaml") + ":" + said), ran.err());
         assertTrue(ran.err().contains("    right: " + right), ran.err());
+    }
+
+    /** Of what is not amended an edition may be told all the same, and it is printed before what was seen. */
+    @Test
+    void anEditionIsToldOfALaw() throws IOException {
+        for (String kind : List.of("law\n  edition: undated copy", "trade", "trade\n  edition: of 2019")) {
+            Ran ran = with("sources.yaml", "  kind: trade\n", "  kind: " + kind + "\n", prove());
+            assertFalse(ran.err().contains("edition"), ran.err());
+        }
+        Ran pages = with(
+                "sources.yaml",
+                "  kind: trade\n",
+                "  kind: law\n  edition: annual edition of 2015\n",
+                "handbook",
+                "--rules",
+                rules.toString());
+        pages.says("Seen: law, annual edition of 2015: ");
     }
 
     /** A page that quotes a law is not the law; a source that bears it out beside it is enough. */
@@ -731,8 +751,6 @@ class ProveTest {
     void whatAStopOrAChangeRestsOnHasToBeKnownAndToBeFound() throws IOException {
         String words =
                 "      clause: on water\n      quote: \"6 litres per person per day minimum plus a 3-4 day reserve supply\"\n";
-        with("water/practice.yaml", words, "", prove())
-                .says("a stop or a change rests on a published value without clause and quote");
         with("water/practice.yaml", words, words.lines().findFirst().orElseThrow() + "\n", prove())
                 .refused(3, "water.reserve-least: has a clause without a quote, or a quote without a clause");
         with("water/practice.yaml", "quote: \"6 litres", "quote: \"" + "a ".repeat(13) + "6 litres", prove())
@@ -750,6 +768,28 @@ class ProveTest {
                         + "    - region: any\n      from: 2000-01-01\n      value: 75 %\n      basis: memory",
                 prove());
         assertFalse(note.out().contains("from memory"), "a note may rest on memory: " + note.out());
+    }
+
+    /** Behind a stop or a change as behind a note. */
+    @Test
+    void whatIsPublishedSaysWhere() throws IOException {
+        String file = "water/practice.yaml";
+        String fault = ": is called published, without clause and quote";
+        assertFalse(Ran.of(prove()).out().contains(fault));
+        String words =
+                "      clause: on water\n      quote: \"6 litres per person per day minimum plus a 3-4 day reserve supply\"\n";
+        Ran change = with(file, words, "", prove());
+        change.says("water.person-day-least" + fault);
+        change.says("right: clause and quote as the text has them; or basis: published-secondhand");
+        String note = "value: 75 %\n      basis: common-practice\n      sources: [remote-rescue-water]\n";
+        String published =
+                note.replace("common-practice", "published").replace("remote-rescue-water", "sa-remote-travel");
+        with(file, note, published, prove()).says("water.largest-most" + fault);
+        Ran said =
+                with(file, note, published + "      clause: on tanks\n      quote: \"75 % of it at most\"\n", prove());
+        assertFalse(said.out().contains(fault), said.out());
+        with(file, note, published.replace("published", "published-secondhand"), prove())
+                .says("0 faults");
     }
 
     /** A published value of 6 litres a day. */

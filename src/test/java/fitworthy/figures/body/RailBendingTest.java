@@ -20,8 +20,10 @@ class RailBendingTest {
     }
 
     /**
-     * A worked example of a page for civil engineers (read, civilguruvu.com, "a simply supported beam of 8 m long has a point
-     * load of 10 kN at its centre"): supports of 5 kN, "Max BM occurs at C = 20 kNm".
+     * A worked example of a page for civil engineers (read, "a simply supported beam of 8 m long has a point load of 10
+     * kN at its centre",
+     * https://civilguruvu.com/q-a-simply-supported-beam-of-8-m-long-has-a-point-load-of-10-kn-at-its-centre-determine-the-reactions-of-supports-and-maximum-bending-moment):
+     * supports of 5 kN, "Max BM occurs at C = 20 kNm".
      */
     @Test
     void agreesWithAWorkedExampleOfABeam() {
@@ -55,7 +57,7 @@ class RailBendingTest {
 
     /**
      * A crane maker's table of truck frames prints 10.2 in3 for a channel of 10 by 1.5 by 3/8 in, and 11.9 in3 for 11 in
-     * (easymanua.ls, National Crane 500E2, page 133, seen).
+     * (seen, page 133 of https://www.easymanua.ls/manitowoc/national-crane-500e2/manual/809105).
      */
     @Test
     void agreesWithATableOfChannels() {

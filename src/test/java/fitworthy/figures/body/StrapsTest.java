@@ -55,10 +55,11 @@ class StrapsTest {
     }
 
     /**
-     * The German insurers' transport information service, "Securing cargo for the road - the facts" (read): a belt over a
-     * load, "tensioned with the standard tension force STF of 400 daN", "provides a maximum securing effect of 2 x 0.3 x 400
-     * = 240 daN" at a grip of 0.3. With the ratchet at one side the same text has a factor that leads to "a 33% increase in
-     * the amount of securing required" (chapter 4), so to 180 daN of it; that is beside what the weight itself holds.
+     * The German insurers' transport information service, "Securing cargo for the road - the facts", chapter 2 (read,
+     * https://www.tis-gdv.de/tis_e/ls/ls_im_strassenverkehr_die_fakten/kapitel2.html): a belt over a load, "tensioned
+     * with the standard tension force STF of 400 daN", "provides a maximum securing effect of 2 x 0.3 x 400 = 240 daN" at
+     * a grip of 0.3. With the ratchet at one side the same text has a factor that leads to "a 33% increase in the amount
+     * of securing required" (chapter 4), so to 180 daN of it; that is beside what the weight itself holds.
      */
     @Test
     void oneBeltHoldsWhatTheInsurersExampleSaysLessTheirThird() {

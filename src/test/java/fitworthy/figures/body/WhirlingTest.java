@@ -10,9 +10,9 @@ class WhirlingTest {
     private static final double INCH = 0.0254;
 
     /**
-     * A worked example on a page of shaft sums (calcady.com/trade/automotive/driveshaft-critical-speed): a steel tube of 3.5
-     * in with a wall of 0.083 in, 45 in long, whirls at 11 390 rpm; its steel has 30 million psi and 0.283 lb/in3. The page
-     * itself was seen, second-hand to any handbook.
+     * A worked example on a page of shaft sums (https://calcady.com/trade/automotive/driveshaft-critical-speed): a steel
+     * tube of 3.5 in with a wall of 0.083 in, 45 in long, whirls at 11 390 rpm; its steel has 30 million psi and 0.283
+     * lb/in3. The page itself was seen, second-hand to any handbook.
      */
     @Test
     void agreesWithAPublishedExample() {

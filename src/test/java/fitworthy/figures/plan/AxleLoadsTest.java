@@ -24,9 +24,9 @@ class AxleLoadsTest {
     }
 
     /**
-     * A truck maker's body-builder manual, page 77 (seen): wheelbase 214 in, 100 lb at 133 in behind the front axle. It
-     * prints 62.14 lb on the rear and 38.86 lb on the front; the front value does not sum to 100 with it, so the exact
-     * 62.15 and 37.85 lb are used here.
+     * A truck maker's body-builder manual, its model 220 (read, https://www.easymanua.ls/peterbilt/220/manual/63601?p=77):
+     * wheelbase 214 in, 100 lb at 133 in behind the front axle. It prints 62.14 lb on the rear and 38.86 lb on the
+     * front; the front value does not sum to 100 with it, so the exact 62.15 and 37.85 lb are used here.
      */
     @Test
     void agreesWithTheCorrectedBodyBuilderExample() {
@@ -38,8 +38,9 @@ class AxleLoadsTest {
     }
 
     /**
-     * The same manual, page 81 (read): a load spread evenly over a body of 168 in that begins 72 in behind the front axle,
-     * so at 156 in, 14 500 lb in all. It prints 10 570 lb on the rear axle and 3 929.9 lb on the front.
+     * The same manual (read, https://www.easymanua.ls/peterbilt/220/manual/63601?p=81): a load spread evenly over a body
+     * of 168 in that begins 72 in behind the front axle, so at 156 in, 14 500 lb in all. It prints 10 570 lb on the rear
+     * axle and 3 929.9 lb on the front.
      */
     @Test
     void agreesWithTheBodyBuilderExampleOfALoadedBody() {

@@ -18,10 +18,10 @@ class BallLoadTest {
     }
 
     /**
-     * A worked example of an engineer's talk to trailer makers (trailer-bodybuilders.com, "Importance of tongue weight
-     * calculator", read): ball to suspension 100 in, to the centre of the load 88 in, empty 800 lb with 80 lb on the ball,
-     * 2500 lb in all: "the tongue weight is 284 pounds". The share printed beside it, 11.86 %, is not 284 / 2500, which
-     * is 11.36 %.
+     * A worked example of an engineer's talk to trailer makers (read,
+     * http://trailer-bodybuilders.com/trailers/importance-tongue-weight-calculator): ball to suspension 100 in, to the
+     * centre of the load 88 in, empty 800 lb with 80 lb on the ball, 2500 lb in all: "the tongue weight is 284 pounds".
+     * The share printed beside it, 11.86 %, is not 284 / 2500, which is 11.36 %.
      */
     @Test
     void comesToWhatAWorkedExampleHas() throws FaultsException {

@@ -13,19 +13,30 @@ class CouplingTest {
         return Figure.of(value, 0);
     }
 
-    /** An engineers' handbook site (seen): 18 t and 22 t, g = 9.81, "D = 97 kN". */
+    /**
+     * An engineers' handbook site (read,
+     * https://www.engineersedge.com/calculators/trailer_hitch_ball_coupler_size_14733.htm): 18 t and 22 t, g = 9.81, "D =
+     * 97 kN".
+     */
     @Test
     void dAgreesWithThePublishedExample() {
         assertEquals(97, Coupling.d(exact(18_000), exact(22_000)).value() / 1000, 0.5);
     }
 
-    /** A coupling maker's page (read, sawiko.com, "Know-how und Kaufberatung"): 3.5 t and 2 t, "12,50 kN"; exactly 12.49. */
+    /**
+     * A coupling maker's page (read, https://www.sawiko.com/de/know-how-und-kaufberatung): 3.5 t and 2 t, "12,50 kN";
+     * exactly 12.49.
+     */
     @Test
     void dOfALightVehicleAgreesWithACouplingMakersExample() {
         assertEquals(12.50, Coupling.d(exact(3_500), exact(2_000)).value() / 1000, 0.02);
     }
 
-    /** Data of a vehicle maker's glossary (seen), which prints no answer; 77.25 kN is our arithmetic by its formula. */
+    /**
+     * Data of a vehicle maker's glossary (read, its page
+     * https://www.mantruckandbus.com/en/company/glossar/d-value-articulated-truck-towed-trailer-coupling.html), which
+     * prints no answer; 77.25 kN is our arithmetic by its formula.
+     */
     @Test
     void dOfEighteenAndFourteenTonnes() {
         assertEquals(77.25, Coupling.d(exact(18_000), exact(14_000)).value() / 1000, 0.01);

@@ -42,10 +42,10 @@ class LevellingTest {
     }
 
     /**
-     * A worked example in a post on how such a hitch works (forums.goodsamclub.com, "Weight Distribution (WD) Hitch - How it
-     * Works", read as far as the trailer's axles): wheelbase 130 in, axle to ball 65 in, ball to trailer axles 200 in, bars of
-     * 30 in pulled with 2000 lb in all: it "adds a load of 300 lbs at TT axles". The share that gives these 60 000 lb in is our
-     * arithmetic.
+     * A worked example in a post on how such a hitch works (read as far as the trailer's axles,
+     * https://forums.goodsamclub.com/t5/rv-tips-tricks/weight-distribution-wd-hitch-how-it-works/m-p/2836): wheelbase 130
+     * in, axle to ball 65 in, ball to trailer axles 200 in, bars of 30 in pulled with 2000 lb in all: it "adds a load of
+     * 300 lbs at TT axles". The share that gives these 60 000 lb in is our arithmetic.
      */
     @Test
     void putsOnTheTrailersAxlesWhatAWorkedExampleHas() {
