@@ -81,7 +81,13 @@ final class CanopyHold {
         if (!alone.known() || alone.isAtLeast(least)) {
             measures.add(Measure.of(TIPS, name, alone)
                     .worked("ratio = behind / height", in("behind", behind, "mm"), in("height", height, "mm")));
-            measures.add(Measure.of(DOWN_NEEDED, name, Figure.ZERO));
+            measures.add(Measure.of(DOWN_NEEDED, name, alone.missingWith(held, Figure.of(0, 0)))
+                    .worked(
+                            "needed = max(0, least x height - behind) x held",
+                            in("least", least, ""),
+                            in("height", height, "mm"),
+                            in("behind", behind, "mm"),
+                            in("held", held, "kg")));
             return;
         }
         Figure down = holds.down();

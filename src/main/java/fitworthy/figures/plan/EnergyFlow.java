@@ -282,11 +282,15 @@ public final class EnergyFlow {
 
     /**
      * What the second battery gives with all that hangs on it switched on, each in A at its voltage; of a board what is on
-     * there at once, of an inverter no less than it takes at full power. What draws for less than a minute is left out.
+     * there at once, of an inverter no less than it takes at full power, also where its feed is not on the sheet unless its loads hang on the
+     * starter battery. What draws for less than a minute is left out.
      */
     public List<Input> atOnce() {
-        List<Fitment> unfedInverters =
-                inverters.unfed().stream().filter(loading::carries).toList();
+        List<Fitment> unfedInverters = inverters.unfed().stream()
+                .filter(loading::carries)
+                .filter(inverter -> inverters.loads(inverter).stream()
+                        .noneMatch(load -> load.battery().is(Circuit.Supply.STARTER)))
+                .toList();
         List<Input> drawn = new ArrayList<>();
         circuits(circuit -> !circuit.battery().is(Circuit.Supply.STARTER)
                         && feeds.above(circuit).isEmpty()
