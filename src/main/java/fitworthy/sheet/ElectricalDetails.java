@@ -136,9 +136,7 @@ public sealed interface ElectricalDetails extends Details {
                             find = "its data sheet",
                             example = "15 A")
                     Figure mostCurrent,
-            @Field(
-                            value = "whether it sits in the engine bay; asked where it sits that far forward",
-                            find = "the plan")
+            @Field(value = "whether it sits in the engine bay; asked where it sits that far forward", find = "the plan")
                     Choice<YesNo> engineBay,
             @Field(
                             value =

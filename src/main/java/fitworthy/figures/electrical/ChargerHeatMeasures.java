@@ -16,8 +16,8 @@ import java.util.Optional;
 
 /** Whether a charger under the bonnet bears the heat there. A relay has no electronics that it throttles. */
 final class ChargerHeatMeasures implements Topic {
-    private static final MeasureKind HEAT = number(
-            "electrical.charger-heat", "degC", 0, "heat at which its maker lets it work at full output");
+    private static final MeasureKind HEAT =
+            number("electrical.charger-heat", "degC", 0, "heat at which its maker lets it work at full output");
 
     @Override
     public List<MeasureKind> kinds() {
@@ -32,7 +32,8 @@ final class ChargerHeatMeasures implements Topic {
                     ? charger.engineBay().is(YesNo.YES)
                     : fitment.in().isEmpty() && isForward(plan, fitment);
             if (asked && !charger.isolator().is(YesNo.YES)) {
-                measures.add(Measure.of(HEAT, fitment.name(), charger.mostHeat()).given(charger.engineBay()));
+                measures.add(
+                        Measure.of(HEAT, fitment.name(), charger.mostHeat()).given(charger.engineBay()));
             }
         }
     }

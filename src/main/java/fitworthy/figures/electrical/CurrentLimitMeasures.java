@@ -104,7 +104,12 @@ final class CurrentLimitMeasures implements Topic {
 
     /** Up to what every maker allows of such a size nobody is asked what this one does. */
     private static void limited(
-            MeasureKind kind, List<Input> currents, Figure stated, Figure sure, EnergyFlow way, List<Measure> measures) {
+            MeasureKind kind,
+            List<Input> currents,
+            Figure stated,
+            Figure sure,
+            EnergyFlow way,
+            List<Measure> measures) {
         if (currents.isEmpty()) {
             return;
         }

@@ -106,7 +106,8 @@ public final class EmptiedMeasures implements Topic {
         Figure left = Centre.of(state.masses()).y();
         return Measure.of(SIDE, "vehicle", LoadMeasures.sideShare(left, track))
                 .worked("difference = |2 x left / track|", in("left", left, "mm"), in("track", track, "mm"))
-                .worked(MassWorkings.centre(state.masses(), "left", mass -> mass.at().y()));
+                .worked(MassWorkings.centre(
+                        state.masses(), "left", mass -> mass.at().y()));
     }
 
     /** The bars of a load-levelling hitch bring back what they were set to, and no more of a heavier ball. */

@@ -133,13 +133,16 @@ public final class Inverters {
     /** The loads of an inverter; not those that another on the same battery may feed. */
     public List<Circuit> loads(Fitment inverter) {
         return plan.sheet().circuits().stream()
-                .filter(circuit -> feeding(circuit).contains(inverter) && (isAlone(circuit) || !circuit.battery().known()))
+                .filter(circuit -> feeding(circuit).contains(inverter)
+                        && (isAlone(circuit) || !circuit.battery().known()))
                 .toList();
     }
 
     /** What a load takes of its inverter, in W. @param current of it, A at its own voltage */
     public Figure power(Circuit load, Figure current) {
-        return isAlone(load) ? current.times(load.voltage()) : Figure.missing(load.battery().missing());
+        return isAlone(load)
+                ? current.times(load.voltage())
+                : Figure.missing(load.battery().missing());
     }
 
     /** Whether one inverter alone may feed a load. */

@@ -14,7 +14,8 @@ import java.util.List;
 
 /** Where the spare goes once a planned tank may hang in its place. */
 final class SparePlaceMeasures implements Topic {
-    private static final MeasureKind PLACE = word("tyres.spare-place", "where the spare goes", Vehicle.Spare.Place.class);
+    private static final MeasureKind PLACE =
+            word("tyres.spare-place", "where the spare goes", Vehicle.Spare.Place.class);
 
     @Override
     public List<MeasureKind> kinds() {
@@ -31,7 +32,6 @@ final class SparePlaceMeasures implements Topic {
 
     /** One behind the rear axle, or of which nobody knows that it is not. */
     private static boolean mayTakeIt(Plan plan, Tank tank) {
-        return Alterations.underFloor(plan, tank)
-                && !plan.places().of(tank).x().isAtMost(plan.wheelbase());
+        return Alterations.underFloor(plan, tank) && !plan.places().of(tank).x().isAtMost(plan.wheelbase());
     }
 }

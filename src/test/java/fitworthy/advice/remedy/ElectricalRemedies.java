@@ -88,9 +88,7 @@ final class ElectricalRemedies {
         table.rule(
                 "electrical.inverter-start-weak",
                 says("at least ", " for a moment", set(at("fitments.{subject}.surge"))));
-        table.told(
-                RemedyTable.LEFT_OR_USUAL,
-                "electrical.charger-hot");
+        table.told(RemedyTable.LEFT_OR_USUAL, "electrical.charger-hot");
         table.told(
                 RemedyTable.LEFT_OR_USUAL,
                 "electrical.batteries-apart electrical.batteries-mixed electrical.charger-gains electrical.lithium-charged-in-frost electrical.lithium-idle-in-frost"

@@ -55,9 +55,16 @@ class LoadBoxTest {
      */
     @Test
     void aTallBoxTipsWhereWeightAndPullNoLongerHoldTheMoment() {
-        assertEquals(0.8, LoadBox.tipsForward(of(0.9), of(1.5), of(120), of(1), of(400)).value(), 1e-12);
-        assertEquals(120, LoadBox.downNeeded(of(0.8), of(0.9), of(1.5), of(1), of(400)).value(), 1e-9);
-        assertEquals(0, LoadBox.downNeeded(of(0.8), of(1.3), of(1.5), of(1), of(400)).value(), 0);
+        assertEquals(
+                0.8,
+                LoadBox.tipsForward(of(0.9), of(1.5), of(120), of(1), of(400)).value(),
+                1e-12);
+        assertEquals(
+                120,
+                LoadBox.downNeeded(of(0.8), of(0.9), of(1.5), of(1), of(400)).value(),
+                1e-9);
+        assertEquals(
+                0, LoadBox.downNeeded(of(0.8), of(1.3), of(1.5), of(1), of(400)).value(), 0);
     }
 
     /** Triangles whose angles are known: tan 45 deg = 1, tan 30 deg = 1 / sqrt 3. */
