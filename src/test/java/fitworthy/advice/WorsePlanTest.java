@@ -140,7 +140,9 @@ class WorsePlanTest {
                     "across\\.(supplies|tanks)-.*",
                     "what is passed as planned is a stop of its own"),
             Relief.of(
-                    ".*(\\.mass|cog-height)", "mass\\.cog-over-emptied", "what is too high as planned is a stop of its own"),
+                    ".*(\\.mass|cog-height)",
+                    "mass\\.cog-over-emptied",
+                    "what is too high as planned is a stop of its own"),
             Relief.of(
                     "trailer\\.ball|.*ratings\\.ball|.*plate\\.ball",
                     "towing\\.ball-(over|unsure)-emptied",
