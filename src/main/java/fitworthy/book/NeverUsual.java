@@ -65,6 +65,11 @@ public final class NeverUsual {
                         "bars-most",
                         "most-voltage",
                         "most-current",
+                        "most-charge",
+                        "most-discharge",
+                        "most-heat",
+                        "continuous",
+                        "surge",
                         "reference-pressure")
                 .forEach(name -> NAMED.put(name, RATING));
         List.of(

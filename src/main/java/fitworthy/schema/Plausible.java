@@ -141,6 +141,7 @@ public enum Plausible {
     SOLAR_VOLTAGE("1 V", "5 V", "500 V", "1500 V"),
     RISE("0 %", "0.1 %", "0.6 %", "2 %"),
     INVERTER("1 %", "60 %", "100 %", "100 %"),
+    INVERTER_POWER("10 W", "100 W", "10 kW", "100 kW"),
     FREQUENCY("0.1 MHz", "1.5 MHz", "6000 MHz", "300000 MHz"),
     GAIN("0 dBi", "0 dBi", "20 dBi", "60 dBi"),
     RADIO_POWER("0.1 W", "0.1 W", "150 W", "5 kW"),

@@ -74,14 +74,14 @@ public sealed interface BodyDetails extends Details {
                     Choice<YesNo> overOutlet,
             @Field(
                             value =
-                                    "what its metal and that of the chassis do where they meet, as aluminium on steel does; nothing is asked"
-                                            + " where left out",
+                                    "what its metal and that of the chassis do where they meet, as aluminium on steel does; asked"
+                                            + " where the chassis is cut",
                             find = "the fitter")
                     Choice<Metals> metals,
             @Field(
                             value =
-                                    "whether its mounts beside a cut in the chassis give, by rubber or springs; nothing is asked where left"
-                                            + " out",
+                                    "whether its mounts beside a cut in the chassis give, by rubber or springs; asked where the chassis"
+                                            + " is cut",
                             find = "the drawing of the mounts")
                     Choice<YesNo> mountsGive)
             implements BodyDetails {
@@ -92,6 +92,13 @@ public sealed interface BodyDetails extends Details {
                             holdDown.points(),
                             holdDown.limit(),
                             holdDown.loaded(),
+                            holdDown.forward(),
+                            holdDown.aside(),
+                            holdDown.back(),
+                            holdDown.cogHeight(),
+                            holdDown.cogBehind(),
+                            holdDown.down(),
+                            holdDown.downBehind(),
                             legs.limit(),
                             legs.lifted(),
                             legs.spacing(),
@@ -149,7 +156,60 @@ public sealed interface BodyDetails extends Details {
                             within = Plausible.PART_MASS,
                             find = "the load list",
                             example = "420 kg")
-                    Figure loaded) {}
+                    Figure loaded,
+            @Field(
+                            value =
+                                    "what stops, pins and clamps bear together before it slides forward; asked of a heavy canopy, as"
+                                            + " are those below",
+                            in = Dimension.MASS,
+                            within = Plausible.WORKING_LIMIT,
+                            find = "the maker",
+                            example = "400 kg")
+                    Figure forward,
+            @Field(
+                            value = "what they bear before it slides to the side, the weaker side counts",
+                            in = Dimension.MASS,
+                            within = Plausible.WORKING_LIMIT,
+                            find = "the maker",
+                            example = "300 kg")
+                    Figure aside,
+            @Field(
+                            value = "what they bear before it slides back",
+                            in = Dimension.MASS,
+                            within = Plausible.WORKING_LIMIT,
+                            find = "the maker",
+                            example = "300 kg")
+                    Figure back,
+            @Field(
+                            value = "height of the canopy's centre of gravity above what it stands on, with all in it",
+                            in = Dimension.LENGTH,
+                            within = Plausible.CENTRE_OF_GRAVITY,
+                            find = "the maker, or the load list",
+                            example = "550 mm")
+                    Figure cogHeight,
+            @Field(
+                            value =
+                                    "how far that lies behind the front edge of its base; half the canopy's length where left out",
+                            in = Dimension.LENGTH,
+                            within = Plausible.CENTRE_OF_GRAVITY,
+                            find = "the maker, or the load list",
+                            example = "900 mm")
+                    Figure cogBehind,
+            @Field(
+                            value =
+                                    "what its hold-downs bear together pulling straight down; asked where it is tall for its length",
+                            in = Dimension.MASS,
+                            within = Plausible.WORKING_LIMIT,
+                            find = "the maker",
+                            example = "600 kg")
+                    Figure down,
+            @Field(
+                            value = "from the front edge of its base to these hold-downs, the mean of them",
+                            in = Dimension.LENGTH,
+                            within = Plausible.BODY_LENGTH,
+                            find = "the maker's drawing",
+                            example = "1000 mm")
+                    Figure downBehind) {}
 
     /** Legs for lifting a canopy off and leaving it. */
     record Legs(

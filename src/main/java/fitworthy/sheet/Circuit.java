@@ -39,6 +39,15 @@ public record Circuit(
                         find = "its data sheet",
                         example = "5 A")
                 Figure current,
+        @Field(
+                        value =
+                                "what it draws for a moment as it starts, at that voltage; of what an inverter feeds with a motor"
+                                        + " or a compressor in it",
+                        in = Dimension.CURRENT,
+                        within = Plausible.CURRENT,
+                        find = "its data sheet",
+                        example = "20 A")
+                Figure starting,
         @Field(value = "the battery it hangs on", find = "the plan") Choice<Supply> battery,
         @Field(value = "whether it runs on while driving", find = "the plan") Choice<YesNo> driving,
         @Field(

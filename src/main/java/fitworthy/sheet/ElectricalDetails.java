@@ -50,7 +50,25 @@ public sealed interface ElectricalDetails extends Details {
                                     "whether what charges it does so by the curve that lithium batteries need; asked where"
                                             + " no charger is planned",
                             find = "the data sheet of what charges it")
-                    Choice<YesNo> lithiumCurve)
+                    Choice<YesNo> lithiumCurve,
+            @Field(
+                            value =
+                                    "the greatest current that it may be charged with; asked where chargers and panels give it"
+                                            + " much for its size",
+                            in = Dimension.CURRENT,
+                            within = Plausible.CURRENT,
+                            find = "its data sheet",
+                            example = "50 A")
+                    Figure mostCharge,
+            @Field(
+                            value =
+                                    "the greatest current that it gives without stopping; asked of lithium batteries where what"
+                                            + " hangs on it takes much for its size",
+                            in = Dimension.CURRENT,
+                            within = Plausible.CURRENT,
+                            find = "its data sheet",
+                            example = "100 A")
+                    Figure mostDischarge)
             implements ElectricalDetails {}
 
     /** Flooded, absorbed-mat and gelled lead-acid, and lithium iron phosphate. */
@@ -117,7 +135,18 @@ public sealed interface ElectricalDetails extends Details {
                             within = Plausible.CURRENT,
                             find = "its data sheet",
                             example = "15 A")
-                    Figure mostCurrent)
+                    Figure mostCurrent,
+            @Field(value = "whether it sits in the engine bay; asked where it sits that far forward", find = "the plan")
+                    Choice<YesNo> engineBay,
+            @Field(
+                            value =
+                                    "the greatest heat around it at which its maker lets it work at full output; asked of one in the"
+                                            + " engine bay",
+                            in = Dimension.TEMPERATURE,
+                            within = Plausible.INSULATION,
+                            find = "its data sheet",
+                            example = "60 degC")
+                    Figure mostHeat)
             implements ElectricalDetails {
 
         /** Whether the alternator feeds it, as it does where the sheet does not say. */
@@ -146,7 +175,23 @@ public sealed interface ElectricalDetails extends Details {
                             within = Plausible.INVERTER,
                             find = "its data sheet",
                             example = "92 %")
-                    Figure efficiency)
+                    Figure efficiency,
+            @Field(
+                            value = "the power that it gives without stopping",
+                            in = Dimension.POWER,
+                            within = Plausible.INVERTER_POWER,
+                            find = "its data sheet",
+                            example = "1000 W")
+                    Figure continuous,
+            @Field(
+                            value =
+                                    "the power that it gives for a moment; asked where a load behind it says what it draws as"
+                                            + " it starts",
+                            in = Dimension.POWER,
+                            within = Plausible.INVERTER_POWER,
+                            find = "its data sheet",
+                            example = "2000 W")
+                    Figure surge)
             implements ElectricalDetails {}
 
     record SolarPanel(

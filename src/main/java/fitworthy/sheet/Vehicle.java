@@ -301,7 +301,20 @@ public record Vehicle(
     public record Spare(
             @Field(value = "the size on its sidewall", find = "the sidewall", example = "265/65R17") String size,
             @Field(value = "its load index", find = "the sidewall", example = "112", within = Plausible.LOAD_INDEX)
-                    Figure loadIndex) {}
+                    Figure loadIndex,
+            @Field(
+                            value =
+                                    "where it goes: kept where the maker hangs it, listed as a part or cargo at another place, or left"
+                                            + " without one; asked where a planned tank may take its place",
+                            find = "the plan")
+                    Choice<Place> place) {
+
+        public enum Place {
+            KEPT,
+            LISTED,
+            LEFT_WITHOUT
+        }
+    }
 
     /** The maker's intake, and the heights that water reaches first. */
     public record Intake(

@@ -111,7 +111,7 @@ class WorsePlanTest {
             Relief.of(".*winch\\.pull", "recovery\\.winch-.*", "a stronger winch pulls the vehicle out"),
             Relief.of(
                     ".*\\.mass",
-                    "mass\\.(axle-.*|front-light.*|lopsided|weighbridge-.*|cog-high|tips-sooner)",
+                    "mass\\.(axle-.*|front-light.*|lopsided.*|weighbridge-.*|cog-high|tips-sooner)",
                     "what is on one side or end takes weight off the other"),
             Relief.of(
                     ".*(\\.mass|front-axle)",
@@ -136,16 +136,16 @@ class WorsePlanTest {
                     "suspension\\.front-springs-left",
                     "the longer the wheelbase, the less what is ahead of the front axle puts on it"),
             Relief.of(
-                    ".*(gvm|front-axle|rear-axle)",
+                    ".*(gvm|front-axle|rear-axle|\\.mass)",
                     "across\\.(supplies|tanks)-.*",
                     "what is passed as planned is a stop of its own"),
             Relief.of(
-                    ".*\\.mass",
-                    "across\\.(supplies|tanks)-unsure",
-                    "what comes to pass its limit then is a change of its own"),
+                    ".*(\\.mass|cog-height)",
+                    "mass\\.cog-over-emptied",
+                    "what is too high as planned is a stop of its own"),
             Relief.of(
                     "trailer\\.ball|.*ratings\\.ball|.*plate\\.ball",
-                    "towing\\.ball-over-emptied",
+                    "towing\\.ball-(over|unsure)-emptied",
                     "a ball that is too heavy as planned is a stop of its own"),
             Relief.of("trailer\\.ball", "towing\\.bars-stiff", "stiff bars suit a heavier ball"),
             Relief.of(
@@ -153,7 +153,7 @@ class WorsePlanTest {
             Relief.of("tanks\\.N\\.capacity", "mass\\..*|across\\.tanks-.*|water\\.(one-tank|surges)", "less is in it"),
             Relief.of(
                     "trailer\\.ball",
-                    "towing\\.(ball-(light|light-emptied|slight)|axles-over|force-over|tyres-over|levelled-over)",
+                    "towing\\.(ball-(light|light-emptied|slight)|axles-(over|untold)|force-over|tyres-over|levelled-over)",
                     "what is on the ball is not on the axles"),
             Relief.of(
                     "vehicle\\.rails\\.width|.*\\.mass|trailer\\.ball",

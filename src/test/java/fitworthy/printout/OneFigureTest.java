@@ -251,7 +251,10 @@ class OneFigureTest {
                                 .toList(),
                         Stream.of("{value}", "{enough}", "{limit}", "{margin}")
                                 .filter(judged.card().remedy()::contains)
-                                .map(each -> Wording.fill(each, finding).replace(" (house value)", ""))
+                                .map(each -> Wording.fill(each, finding)
+                                        .replace(" (house value)", "")
+                                        // What the law says in pounds stands behind the same figure.
+                                        .replaceFirst(" \\([0-9]+ lb\\)$", ""))
                                 .toList());
                 // Never on the wrong side of what it stands for.
                 double slack = Dimension.size(kind.unit()) * Math.pow(10, -kind.decimals()) * 2e-6;

@@ -38,8 +38,15 @@ class StricterTest {
         assertEquals(
                 Set.of(
                         "across.reach-most",
+                        "body.canopy-heavy",
                         "body.straps-most",
+                        "body.under-floor-most",
                         "electrical.cable-share",
+                        "electrical.charge-lead-sure",
+                        "electrical.charge-lithium-sure",
+                        "electrical.discharge-lithium-sure",
+                        "electrical.firewall",
+                        "electrical.inverter-lowest",
                         "electrical.panel-rise",
                         "fuel.exhaust-gap-floor",
                         "intake.velocity-most",

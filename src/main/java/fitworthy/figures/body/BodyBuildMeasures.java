@@ -131,6 +131,7 @@ final class BodyBuildMeasures implements Topic {
                 FEET_NEEDED,
                 GAS_MOUNT_NEEDED));
         kinds.addAll(Firearms.KINDS);
+        kinds.addAll(CanopyHold.KINDS);
         return kinds;
     }
 
@@ -215,6 +216,7 @@ final class BodyBuildMeasures implements Topic {
         measures.add(Measure.enough(HOLD_DOWN_NEEDED, name, least.times(held))
                 .worked("needed = least x held", in("least", least, ""), in("held", held, "kg")));
         measures.add(Measure.of(HOLD_DOWN_POINTS, name, holdDown.points()));
+        CanopyHold.measures(plan, name, body, loaded, measures);
         BodyDetails.Legs legs = body.legs();
         Figure lifted = lifted(fitment, body, held);
         measures.add(Measure.of(LEG, name, LoadBox.onOneLeg(lifted), legs.limit())

@@ -13,7 +13,10 @@ import fitworthy.sheet.Fitment;
 import fitworthy.sheet.MassDetails.ChassisExtension;
 import java.util.List;
 
-/** How a tray or canopy meets the chassis, where the sheet tells of it; what its mounts bear is a matter of fixings. */
+/**
+ * How a tray or canopy meets the chassis: asked of a planned one on a cut chassis, and looked at where the sheet tells of it.
+ * What its mounts bear is a matter of fixings.
+ */
 final class MountMeasures implements Topic {
     private static final MeasureKind METALS =
             word("body.metals", "what its metal and that of the chassis do where they meet", Metals.class);
@@ -28,12 +31,16 @@ final class MountMeasures implements Topic {
     @Override
     public void plan(Plan plan, List<Measure> measures) {
         boolean cut = !plan.details(ChassisExtension.class).isEmpty();
+        List<Fitment> trays = plan.fitments(Fitment.Kind.TRAY);
+        // What lies on the chassis: a canopy alone where there is no tray.
+        List<Fitment> onChassis = trays.isEmpty() ? plan.fitments(Fitment.Kind.CANOPY) : trays;
         for (Fitment fitment : plan.sheet().fitments()) {
             if (fitment.details() instanceof Body body) {
-                if (body.metals().known()) {
+                boolean asked = cut && !fitment.isDone() && onChassis.contains(fitment);
+                if (asked || body.metals().known()) {
                     measures.add(Measure.of(METALS, fitment.name(), body.metals()));
                 }
-                if (cut && body.mountsGive().known()) {
+                if (asked || cut && body.mountsGive().known()) {
                     measures.add(Measure.of(GIVE, fitment.name(), body.mountsGive()));
                 }
             }

@@ -5,12 +5,15 @@ import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.plan.Alterations;
 import fitworthy.figures.plan.GroundAngle;
 import fitworthy.figures.plan.LowPlace;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
 import fitworthy.sheet.LowPoint;
+import fitworthy.sheet.MassDetails.ChassisExtension;
 import fitworthy.sheet.Sheet;
 import java.util.List;
 
@@ -20,6 +23,12 @@ final class UndersideMeasures implements Topic {
     private static final MeasureKind BREAKOVER =
             number("body.breakover", "deg", 1, "angle of the sharpest crest that it clears");
 
+    private static final String UNDERSIDE = "underside";
+    private static final Figure NOT_LISTED = Figure.missing(new Missing(
+            "vehicle.low-points",
+            "what hangs lowest between the axles and behind them, with place and height",
+            "a tape, with the planned parts held in place"));
+
     @Override
     public List<MeasureKind> kinds() {
         return List.of(DEPARTURE, BREAKOVER);
@@ -28,7 +37,26 @@ final class UndersideMeasures implements Topic {
     @Override
     public void plan(Plan plan, List<Measure> measures) {
         if (!plan.sheet().trip().terrain().is(Sheet.Terrain.TOWN)) {
-            plan.vehicle().lowPoints().forEach(point -> angle(plan, point, measures));
+            List<LowPoint> points = plan.vehicle().lowPoints();
+            points.forEach(point -> angle(plan, point, measures));
+            if (points.isEmpty()) {
+                untold(plan, measures);
+            }
+        }
+    }
+
+    /** Asked where a tank under the floor is planned, or a longer wheelbase. */
+    private static void untold(Plan plan, List<Measure> measures) {
+        List<Figure> tanks = plan.sheet().tanks().stream()
+                .filter(tank -> Alterations.underFloor(plan, tank))
+                .map(tank -> plan.places().of(tank).x())
+                .toList();
+        Figure wheelbase = plan.wheelbase();
+        if (tanks.stream().anyMatch(x -> !x.isAtMost(wheelbase))) {
+            measures.add(Measure.of(DEPARTURE, UNDERSIDE, NOT_LISTED));
+        }
+        if (!plan.details(ChassisExtension.class).isEmpty() || tanks.stream().anyMatch(x -> !x.isAbove(wheelbase))) {
+            measures.add(Measure.of(BREAKOVER, UNDERSIDE, NOT_LISTED));
         }
     }
 

@@ -14,6 +14,8 @@ public final class ElectricalMeasures extends TopicGroup {
                 new FallingVoltageMeasures(),
                 new SolarMeasures(),
                 new VoltageMeasures(),
-                new BatteryMeasures());
+                new BatteryMeasures(),
+                new CurrentLimitMeasures(),
+                new ChargerHeatMeasures());
     }
 }

@@ -14,14 +14,18 @@ import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.MassWorkings;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PointMass;
+import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
+import fitworthy.figures.plan.Track;
 import fitworthy.figures.plan.UsedUp;
 import fitworthy.quantity.Figure;
 import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
- * What is left on the front axle at its lightest on the way, and how high the centre of gravity gets, as tanks and supplies
- * in the trailer are used up.
+ * What is left on the front axle at its lightest on the way, how high the centre of gravity gets and how far to one side, as
+ * tanks and supplies in the trailer are used up.
  */
 public final class EmptiedMeasures implements Topic {
 
@@ -46,9 +50,16 @@ public final class EmptiedMeasures implements Topic {
             .onTheWay("once the tanks below it are used up")
             .byLoading();
 
+    private static final MeasureKind SIDE = number(
+                    "mass.side-emptied",
+                    "%",
+                    1,
+                    "difference between left and right, as a share of the loaded mass, once the tanks on one side are used up")
+            .byLoading();
+
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(FRONT_LIFT, BALL_LIFT, COG);
+        return List.of(FRONT_LIFT, BALL_LIFT, COG, SIDE);
     }
 
     @Override
@@ -68,12 +79,36 @@ public final class EmptiedMeasures implements Topic {
                             Measure.of(COG, "vehicle", Centre.of(state.masses()).z(), most)
                                     .worked(MassWorkings.centre(state.masses(), "height", PointMass::height))));
         }
+        side(loading, measures);
         // A pin ahead of the rear axle lifts nothing off the front one.
         if (!(plan.ballOverhang().value() < 0)) {
             UsedUp.heaviestBall(loading)
                     .flatMap(UsedUp::trailer)
                     .ifPresent(gone -> measures.add(ballLift(plan, gone.load(), gone.left())));
         }
+    }
+
+    /** By the side that leaves the more behind when it is used up first; what is lopsided already is a matter of its own. */
+    private static void side(Loading loading, List<Measure> measures) {
+        Plan plan = loading.plan();
+        Figure track = Track.of(plan);
+        Figure now = LoadMeasures.sideShare(loading.centre().y(), track);
+        if (now.isAbove(plan.practice(PracticeId.MASS_SIDE_MOST))) {
+            return;
+        }
+        Stream.<Predicate<Figure>>of(y -> y.isAbove(Figure.ZERO), y -> y.isBelow(Figure.ZERO))
+                .flatMap(there -> UsedUp.nothingAside(loading, there).stream())
+                .map(state -> side(state, track))
+                .reduce((one, other) -> other.getValue() > one.getValue() ? other : one)
+                .ifPresent(measures::add);
+    }
+
+    private static Measure side(UsedUp state, Figure track) {
+        Figure left = Centre.of(state.masses()).y();
+        return Measure.of(SIDE, "vehicle", LoadMeasures.sideShare(left, track))
+                .worked("difference = |2 x left / track|", in("left", left, "mm"), in("track", track, "mm"))
+                .worked(MassWorkings.centre(
+                        state.masses(), "left", mass -> mass.at().y()));
     }
 
     /** The bars of a load-levelling hitch bring back what they were set to, and no more of a heavier ball. */

@@ -326,7 +326,7 @@ public final class LoadMeasures implements Topic {
     }
 
     /** {@code 2 |y| / track}: the difference between the two sides over the sum, from moments about the centre line. */
-    private static Figure sideShare(Figure cogY, Figure track) {
+    static Figure sideShare(Figure cogY, Figure track) {
         Figure share = cogY.times(2).dividedBy(track);
         return share.known() ? Figure.of(Math.abs(share.value()), share.tolerance()) : share;
     }

@@ -92,6 +92,14 @@ public final class Alterations {
         };
     }
 
+    /** Whether a tank is added where it may hang under the floor, or of which nobody knows that it does not. */
+    public static boolean underFloor(Plan plan, Tank tank) {
+        return added(tank)
+                && !tank.isCan()
+                && tank.in().isEmpty()
+                && !plan.places().of(tank).z().isAbove(plan.practice(PracticeId.BODY_UNDER_FLOOR_MOST));
+    }
+
     /** Whether a tank is not the maker's own. */
     public static boolean added(Tank tank) {
         return tank.stock().is(YesNo.NO);

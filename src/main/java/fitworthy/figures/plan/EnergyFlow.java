@@ -258,6 +258,55 @@ public final class EnergyFlow {
                         new Missing("fitments", "the battery that circuits hang on as a second one", "the plan")));
     }
 
+    /**
+     * What charges the second battery at once at the most, each in A at its voltage: the sun, and what the alternator or the
+     * mains feeds, whichever is more, since nobody drives with the lead plugged in. A charger with an input for the sun too
+     * gives no more for that.
+     */
+    public List<Input> charging() {
+        List<Input> sun = SunPower.alone(loading, voltage()).stream()
+                .map(panel -> in(panel.name(), panel.figure().dividedBy(voltage()), "A"))
+                .toList();
+        List<Input> driving = chargers(this::output);
+        List<Input> plugged = plan.fitments(Fitment.Kind.CHARGER).stream()
+                .filter(charger -> loading.carries(charger)
+                        && ((Charger) charger.details()).fedBy().is(Charger.Source.MAINS))
+                .map(charger -> in(charger.name(), ((Charger) charger.details()).output(), "A"))
+                .toList();
+        boolean less = Working.total(plugged).isAtMost(Working.total(driving));
+        boolean more = Working.total(plugged).isAbove(Working.total(driving));
+        return Stream.of(sun, more ? List.<Input>of() : driving, less ? List.<Input>of() : plugged)
+                .flatMap(List::stream)
+                .toList();
+    }
+
+    /**
+     * What the second battery gives with all that hangs on it switched on, each in A at its voltage; of a board what is on
+     * there at once, of an inverter no less than it takes at full power, also where its feed is not on the sheet unless its loads hang on the
+     * starter battery. What draws for less than a minute is left out.
+     */
+    public List<Input> atOnce() {
+        List<Fitment> unfedInverters = inverters.unfed().stream()
+                .filter(loading::carries)
+                .filter(inverter -> inverters.loads(inverter).stream()
+                        .noneMatch(load -> load.battery().is(Circuit.Supply.STARTER)))
+                .toList();
+        List<Input> drawn = new ArrayList<>();
+        circuits(circuit -> !circuit.battery().is(Circuit.Supply.STARTER)
+                        && feeds.above(circuit).isEmpty()
+                        && !inverters.isCarried(circuit)
+                        && inverters.feeding(circuit).stream().noneMatch(unfedInverters::contains)
+                        && !circuit.shortTime().is(YesNo.YES)
+                        && !charges(circuit))
+                .forEach(circuit -> drawn.add(in(
+                        circuit.name(),
+                        onBattery(circuit, inverters.at(circuit, feeds.carried(circuit), voltage())),
+                        "A")));
+        unfedInverters.forEach(
+                inverter -> drawn.add(in(inverter.name(), inverters.atFullPower(inverter, voltage()), "A")));
+        return drawn;
+    }
+
     /** Capacity of each second battery, Ah. */
     public List<Input> capacities() {
         return plan.fitments(Fitment.Kind.BATTERY).stream()
@@ -379,11 +428,15 @@ public final class EnergyFlow {
 
     /** The circuits that draw by themselves and do not hang on this battery; what charges it does not. */
     private List<Circuit> drawing(Circuit.Supply other) {
-        return circuits(circuit -> !circuit.battery().is(other)
-                && feeds.behind(circuit).isEmpty()
-                && Stream.of(Fitment.Kind.CHARGER, Fitment.Kind.SOLAR_PANEL)
-                        .flatMap(kind -> plan.fitments(kind).stream())
-                        .noneMatch(charging -> charging.name().equals(circuit.part())));
+        return circuits(
+                circuit -> !circuit.battery().is(other) && feeds.behind(circuit).isEmpty() && !charges(circuit));
+    }
+
+    /** Whether it is the wire of what charges. */
+    private boolean charges(Circuit circuit) {
+        return Stream.of(Fitment.Kind.CHARGER, Fitment.Kind.SOLAR_PANEL)
+                .flatMap(kind -> plan.fitments(kind).stream())
+                .anyMatch(charging -> charging.name().equals(circuit.part()));
     }
 
     /** The circuits that lead to a board and do not hang on this battery. */

@@ -51,7 +51,8 @@ public final class Feeds {
     public Figure carried(Circuit circuit) {
         List<Circuit> branches = branches(circuit);
         if (branches.isEmpty()) {
-            return inverters.isFeed(circuit) ? inverters.carried(circuit) : parts.carried(circuit);
+            Figure own = parts.carried(circuit);
+            return inverters.isFeed(circuit) ? own.most(inverters.carried(circuit)) : own;
         }
         List<Figure> loads = branches.stream().map(this::carried).toList();
         return circuit.current().known()
@@ -67,13 +68,11 @@ public final class Feeds {
                 return new Working.Sum("current", inputs(branches, circuit)).lines();
             }
             List<Circuit> loads = behind(circuit);
-            if (loads.isEmpty()) {
-                return parts.working(circuit).lines();
-            }
-            return inputs(loads, circuit).stream()
+            Stream<String> ofLoads = inputs(loads, circuit).stream()
                     .map(load -> load.name() + " takes " + load.shown() + " of " + circuit.name()
                             + ", itself given as "
-                            + Working.in("", circuit.current(), "A").shown() + "; the largest counts")
+                            + Working.in("", circuit.current(), "A").shown() + "; the largest counts");
+            return Stream.concat(parts.working(circuit).lines().stream(), ofLoads)
                     .toList();
         };
     }

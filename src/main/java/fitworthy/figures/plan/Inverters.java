@@ -109,6 +109,47 @@ public final class Inverters {
                         .orElse(USUAL);
     }
 
+    /**
+     * What an inverter takes at the power that it gives without stopping, in A: at the lowest voltage it works at, with its
+     * loss on top.
+     *
+     * @param voltage nominal voltage of its battery, V
+     */
+    Figure atFullPower(Fitment inverter, Figure voltage) {
+        Inverter details = (Inverter) inverter.details();
+        return details.continuous()
+                .dividedBy(details.efficiency().or(USUAL))
+                .dividedBy(plan.practice(PracticeId.ELECTRICAL_INVERTER_LOWEST).times(voltage));
+    }
+
+    /** The inverters that no circuit of the sheet feeds. */
+    List<Fitment> unfed() {
+        return plan.fitments(Fitment.Kind.INVERTER).stream()
+                .filter(inverter -> plan.sheet().circuits().stream()
+                        .noneMatch(feed -> !feed.isMains() && feed.part().equals(inverter.name())))
+                .toList();
+    }
+
+    /** The loads of an inverter; not those that another on the same battery may feed. */
+    public List<Circuit> loads(Fitment inverter) {
+        return plan.sheet().circuits().stream()
+                .filter(circuit -> feeding(circuit).contains(inverter)
+                        && (isAlone(circuit) || !circuit.battery().known()))
+                .toList();
+    }
+
+    /** What a load takes of its inverter, in W. @param current of it, A at its own voltage */
+    public Figure power(Circuit load, Figure current) {
+        return isAlone(load)
+                ? current.times(load.voltage())
+                : Figure.missing(load.battery().missing());
+    }
+
+    /** Whether one inverter alone may feed a load. */
+    private boolean isAlone(Circuit load) {
+        return feeding(load).size() == 1;
+    }
+
     /** What a circuit draws, in A at another voltage: the power is the same, and behind an inverter its loss comes on top. */
     public Figure drawn(Circuit circuit, Figure voltage) {
         return at(circuit, circuit.current(), voltage);

@@ -24,6 +24,23 @@ public final class LoadBox {
     }
 
     /**
+     * As many times its weight as pushes a box forward before it tips over the front edge of its base: its weight and the
+     * hold-downs pull it back, {@code (behind + down lever / mass) / height}.
+     *
+     * @param behind how far its centre of gravity lies behind that edge
+     * @param down what its hold-downs bear pulling straight down, kg
+     * @param lever from that edge to them
+     */
+    public static Figure tipsForward(Figure behind, Figure height, Figure down, Figure lever, Figure mass) {
+        return behind.plus(down.times(lever).dividedBy(mass)).dividedBy(height);
+    }
+
+    /** What its hold-downs have to bear pulling down, kg: {@link #tipsForward} the other way round, nothing where it stands by itself. */
+    public static Figure downNeeded(Figure least, Figure behind, Figure height, Figure lever, Figure mass) {
+        return least.times(height).minus(behind).most(Figure.ZERO).times(mass).dividedBy(lever);
+    }
+
+    /**
      * The most that one of four legs carries. A stiff box on uneven ground stands on two legs across its corners, which
      * then share its mass; the others only keep it from falling over.
      */

@@ -5,6 +5,7 @@ import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Circuit;
 import fitworthy.sheet.ElectricalDetails.Charger;
+import fitworthy.sheet.ElectricalDetails.Inverter;
 import fitworthy.sheet.ElectricalDetails.SolarPanel;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.FrontDetails.Winch;
@@ -13,7 +14,7 @@ import java.util.List;
 
 /**
  * What goes through a circuit by a figure that its part has of its own: what a charger takes or gives, a winch draws,
- * panels give and a radio at least needs to send. Of several circuits of a part on one battery the strongest is meant; the others start or switch it.
+ * an inverter takes at full power, panels give and a radio at least needs to send. Of several circuits of a part on one battery the strongest is meant; the others start or switch it.
  */
 final class PartCurrents {
 
@@ -71,6 +72,9 @@ final class PartCurrents {
         }
         if (part.details() instanceof SolarPanel panel) {
             return panel.shortCircuit().known() ? panel.shortCircuit().times(panel.strings()) : Figure.ZERO;
+        }
+        if (part.details() instanceof Inverter) {
+            return stated(new Inverters(plan).atFullPower(part, circuit.voltage()));
         }
         return part.details() instanceof Charger charger ? current(part, charger, circuit) : Figure.ZERO;
     }

@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -58,9 +59,21 @@ public final class SunPower {
      * @param battery its nominal voltage, V
      */
     static List<Input> counted(Loading loading, Figure battery) {
+        return counted(loading, battery, panel -> true);
+    }
+
+    /** The same without what a charger sends on that the alternator feeds too: it gives what it gives. */
+    static List<Input> alone(Loading loading, Figure battery) {
+        return counted(loading, battery, panel -> controller(loading.plan(), details(panel))
+                .filter(controller -> ((Charger) controller.details()).fromAlternator())
+                .isEmpty());
+    }
+
+    private static List<Input> counted(Loading loading, Figure battery, Predicate<Fitment> wanted) {
         Plan plan = loading.plan();
         Map<Optional<Fitment>, List<Fitment>> byController = plan.fitments(Fitment.Kind.SOLAR_PANEL).stream()
                 .filter(loading::carries)
+                .filter(wanted)
                 .collect(Collectors.groupingBy(
                         panel -> controller(plan, details(panel)), LinkedHashMap::new, Collectors.toList()));
         return byController.entrySet().stream()

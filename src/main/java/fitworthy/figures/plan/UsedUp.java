@@ -69,6 +69,17 @@ public record UsedUp(List<PointMass> masses, List<PointMass> tanks, Optional<Gon
         return below.isEmpty() ? Optional.empty() : Optional.of(state);
     }
 
+    /** Nothing in the vehicle's own tanks on one side, the others full. @param side whether a place, in m to the left, is there */
+    public static Optional<UsedUp> nothingAside(Loading loading, Predicate<Figure> side) {
+        List<PointMass> tanks = tanks(loading, anywhere -> true).stream()
+                .filter(mass -> !mass.at().y().known() || side.test(mass.at().y()))
+                .toList();
+        // What nobody knows the place of stays in, so that the centre is not known either.
+        List<PointMass> placed =
+                tanks.stream().filter(mass -> mass.at().y().known()).toList();
+        return tanks.isEmpty() ? Optional.empty() : Optional.of(of(loading, placed, Optional.empty()));
+    }
+
     private static List<PointMass> below(UsedUp state, List<PointMass> tanks) {
         Figure centre = Centre.of(state.masses).z();
         return tanks.stream().filter(tank -> !tank.height().isAtLeast(centre)).toList();

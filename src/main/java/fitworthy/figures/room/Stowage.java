@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** How much more people and cargo may weigh at each place that the sheet has for them, each place by itself. */
 final class Stowage {
@@ -69,23 +70,40 @@ final class Stowage {
         return steps;
     }
 
-    /** What the hold-downs of a canopy that comes off leave over what they are to hold. */
+    /** What the hold-downs of a canopy that comes off leave over what they are to hold, in the weakest direction that is told. */
     private Step holdDowns(Fitment part) {
         BodyDetails.HoldDown holdDown = ((BodyDetails.Body) part.details()).holdDown();
-        Figure least = plan.practice(PracticeId.BODY_HOLD_DOWN_LEAST);
         Figure held = Held.of(plan, part, holdDown.loaded()).mass();
-        Figure holds = holdDown.points().times(holdDown.limit()).dividedBy(least);
+        Figure aside = plan.practice(PracticeId.BODY_ASIDE_LEAST);
+        List<Bears> ways = Stream.concat(
+                        Stream.of(new Bears(
+                                holdDown.points().times(holdDown.limit()),
+                                plan.practice(PracticeId.BODY_HOLD_DOWN_LEAST))),
+                        Stream.of(
+                                        new Bears(holdDown.forward(), plan.practice(PracticeId.BODY_FORWARD_LEAST)),
+                                        new Bears(holdDown.aside(), aside),
+                                        new Bears(holdDown.back(), aside))
+                                .filter(way -> way.together().known()))
+                .toList();
+        Bears weakest = ways.stream()
+                .reduce((one, other) -> other.holds().isBelow(one.holds()) ? other : one)
+                .orElseThrow();
+        Figure holds = weakest.holds();
         return Step.plain(Limit.HOLD_DOWNS, holds.minus(held), () -> {
             List<String> lines = new ArrayList<>(left(holds, held).lines());
             lines.addAll(new Working.Formula(
-                            "limit = points x each / least",
-                            List.of(
-                                    in("points", holdDown.points(), ""),
-                                    in("each", holdDown.limit(), "kg"),
-                                    in("least", least, "")))
+                            "limit = together / least",
+                            List.of(in("together", weakest.together(), "kg"), in("least", weakest.least(), "")))
                     .lines());
             return lines;
         });
+    }
+
+    /** @param together what all points bear in a direction, kg @param least what they have to over what they hold */
+    private record Bears(Figure together, Figure least) {
+        Figure holds() {
+            return together.dividedBy(least);
+        }
     }
 
     /**

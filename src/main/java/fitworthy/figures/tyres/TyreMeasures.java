@@ -11,6 +11,7 @@ public final class TyreMeasures extends TopicGroup {
                 new TyreLimitMeasures(),
                 new TyreEmptiedMeasures(),
                 new TyreChangeMeasures(),
+                new SparePlaceMeasures(),
                 new SpacerMeasures(),
                 new TyreBrakeMeasures());
     }

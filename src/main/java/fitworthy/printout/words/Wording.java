@@ -32,6 +32,9 @@ public final class Wording {
     /** The unit of a share of something. */
     private static final String SHARE = "%";
 
+    private static final String KILOGRAMS = "kg";
+    private static final String POUNDS = " lb";
+
     /** So many letters may two names of loadings have to stand beside each other. */
     private static final int TWO_NAMES = 30;
 
@@ -72,9 +75,16 @@ public final class Wording {
         return QuantityText.shown(practice.value(), practice.unit());
     }
 
-    /** The same, marked where a house set it. */
+    /** The same, in pounds too where it is recorded so, and marked where a house set it. */
     public static String marked(Practice practice) {
-        return value(practice) + (practice.house().isPresent() ? HOUSE : "");
+        return value(practice) + inPounds(practice) + (practice.house().isPresent() ? HOUSE : "");
+    }
+
+    /** As the law says it where that is in pounds, so that it can be found again on a plate. */
+    private static String inPounds(Practice practice) {
+        return practice.unit().equals(KILOGRAMS) && practice.entry().value().endsWith(POUNDS)
+                ? " (" + practice.entry().value() + ")"
+                : "";
     }
 
     /** What was compared, in one line: value and limit, each with its own tolerance, and by how much. */
@@ -318,7 +328,14 @@ public final class Wording {
                 comparison.map(shown -> quantity(shown.value(), kind)).orElseGet(() -> value(judged.measure()));
             case "limit" ->
                 comparison
-                        .map(shown -> quantity(shown.limit(), kind) + (shown.house() ? HOUSE : ""))
+                        .map(shown -> quantity(shown.limit(), kind)
+                                + practice.stream()
+                                        .filter(value ->
+                                                value.id().equals(judged.card().against()))
+                                        .findFirst()
+                                        .map(Wording::inPounds)
+                                        .orElse("")
+                                + (shown.house() ? HOUSE : ""))
                         .orElse("the limit");
             case "margin", "left" ->
                 comparison

@@ -109,6 +109,16 @@ final class BodyRemedies {
             return set(at("fitments.{subject}.hold-down.limit"))
                     .done(tree, sheet, finding, new Amount(amount.value() / many, amount.unit()));
         }));
+        table.rule(
+                "body.canopy-slides-forward",
+                says("at least ", " together", set(at("fitments.{subject}.hold-down.forward"))));
+        table.rule(
+                "body.canopy-slides-aside",
+                says("at least ", " each way", set(at("fitments.{subject}.hold-down.aside")))
+                        .and(says("at least ", " each way", set(at("fitments.{subject}.hold-down.back")))));
+        table.rule(
+                "body.canopy-tips-forward",
+                says("down with ", " or more", set(at("fitments.{subject}.hold-down.down"))));
         table.rule("body.too-wide", says("Take ", " in all", less(at("fitments.{subject}.width"))));
         table.rule("body.too-wide-passenger", says("Take ", " in all", less(at("fitments.{subject}.width"))));
         table.rule("body.hold-down-few", says("at ", " points", set(at("fitments.{subject}.hold-down.points"))));

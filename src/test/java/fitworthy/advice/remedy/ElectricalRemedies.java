@@ -75,6 +75,20 @@ final class ElectricalRemedies {
                 "electrical.panels-regroup",
                 says("Connect ", " in each", set(at("fitments.{subject}.in-series")))
                         .and(says("string, and ", " strings", set(at("fitments.{subject}.strings")))));
+        table.rule(
+                "electrical.charge-over",
+                says("charged with at least ", "\\.", set(of(Fitment.Kind.BATTERY, "vehicle", "most-charge"))));
+        table.rule(
+                "electrical.discharge-over",
+                says("battery that gives ", " without", set(of(Fitment.Kind.BATTERY, "vehicle", "most-discharge"))));
+        table.rule(
+                "electrical.inverter-weak",
+                says("at least ", " without stopping", set(at("fitments.{subject}.continuous"))));
+        table.rule("electrical.inverter-together", says("at least ", "\\.", set(at("fitments.{subject}.continuous"))));
+        table.rule(
+                "electrical.inverter-start-weak",
+                says("at least ", " for a moment", set(at("fitments.{subject}.surge"))));
+        table.told(RemedyTable.LEFT_OR_USUAL, "electrical.charger-hot");
         table.told(
                 RemedyTable.LEFT_OR_USUAL,
                 "electrical.batteries-apart electrical.batteries-mixed electrical.charger-gains electrical.lithium-charged-in-frost electrical.lithium-idle-in-frost"

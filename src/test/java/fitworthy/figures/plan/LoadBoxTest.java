@@ -49,6 +49,24 @@ class LoadBoxTest {
         assertEquals(0.8, LoadBox.holdDown(of(4), of(500), of(2500)).value(), 1e-12);
     }
 
+    /**
+     * Moments about the front edge, by hand: 400 kg whose middle is 1.5 m up and 0.9 m behind it, braked with 0.8 g, turn it
+     * with 480 kg m, of which its weight holds 360 and a pull of 120 kg at 1 m the rest.
+     */
+    @Test
+    void aTallBoxTipsWhereWeightAndPullNoLongerHoldTheMoment() {
+        assertEquals(
+                0.8,
+                LoadBox.tipsForward(of(0.9), of(1.5), of(120), of(1), of(400)).value(),
+                1e-12);
+        assertEquals(
+                120,
+                LoadBox.downNeeded(of(0.8), of(0.9), of(1.5), of(1), of(400)).value(),
+                1e-9);
+        assertEquals(
+                0, LoadBox.downNeeded(of(0.8), of(1.3), of(1.5), of(1), of(400)).value(), 0);
+    }
+
     /** Triangles whose angles are known: tan 45 deg = 1, tan 30 deg = 1 / sqrt 3. */
     @Test
     void feetTwiceAsFarApartAsTheCentreIsHighTipAtFortyFiveDegrees() {

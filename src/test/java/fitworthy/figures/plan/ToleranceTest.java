@@ -55,6 +55,16 @@ class ToleranceTest {
                 new Formula("range", v -> FuelRange.metres(v[0], v[1]), 80, 12.5),
                 new Formula("box behind the axle", v -> LoadBox.behindAxle(v[0], v[1], v[2]), 1.8, 1.9, 2.85),
                 new Formula("hold-down", v -> LoadBox.holdDown(v[0], v[1], v[2]), 6, 250, 420),
+                new Formula(
+                        "tipping forward",
+                        v -> LoadBox.tipsForward(v[0], v[1], v[2], v[3], v[4]),
+                        0.9,
+                        1.5,
+                        150,
+                        1.1,
+                        400),
+                new Formula(
+                        "pull down", v -> LoadBox.downNeeded(v[0], v[1], v[2], v[3], v[4]), 0.8, 0.9, 1.5, 1.1, 400),
                 new Formula("tipping angle", v -> LoadBox.tippingAngle(v[0], v[1]), 1.5, 1.7),
                 new Formula("feet", v -> LoadBox.feetNeeded(v[0], v[1]), 12, 1.7),
                 new Formula(

@@ -1,0 +1,151 @@
+package fitworthy.figures.electrical;
+
+import static fitworthy.figures.measure.MeasureKind.rated;
+import static fitworthy.figures.measure.Working.in;
+
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.measure.Working;
+import fitworthy.figures.measure.Working.Input;
+import fitworthy.figures.plan.EnergyFlow;
+import fitworthy.figures.plan.Inverters;
+import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PracticeId;
+import fitworthy.figures.plan.Topic;
+import fitworthy.quantity.Figure;
+import fitworthy.sheet.ElectricalDetails.Battery;
+import fitworthy.sheet.ElectricalDetails.Chemistry;
+import fitworthy.sheet.ElectricalDetails.Inverter;
+import fitworthy.sheet.Fitment;
+import java.util.List;
+import java.util.function.Function;
+
+/** What second batteries may be charged with and give, and what inverters give, by their data sheets. */
+final class CurrentLimitMeasures implements Topic {
+    private static final MeasureKind CHARGE = rated(
+                    "electrical.charge-current",
+                    "A",
+                    1,
+                    "what charges it at once",
+                    "greatest charging current by its data sheet, or the least of its kind")
+            .byLoading();
+    private static final MeasureKind DISCHARGE = rated(
+                    "electrical.discharge-current",
+                    "A",
+                    1,
+                    "what hangs on it takes with all switched on",
+                    "greatest lasting current by its data sheet, or the least of its kind")
+            .byLoading();
+    private static final MeasureKind LARGEST = rated(
+            "electrical.inverter-largest",
+            "W",
+            0,
+            "largest load behind the inverter",
+            "power that it gives without stopping");
+    private static final MeasureKind TOGETHER = rated(
+            "electrical.inverter-together",
+            "W",
+            0,
+            "loads behind the inverter, all switched on",
+            "power that it gives without stopping");
+    private static final MeasureKind STARTING = rated(
+            "electrical.inverter-starting",
+            "W",
+            0,
+            "what the hardest to start of the loads behind the inverter draws for a moment",
+            "power that it gives for a moment");
+
+    private static final String SECOND_BATTERY = "second battery";
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(CHARGE, DISCHARGE, LARGEST, TOGETHER, STARTING);
+    }
+
+    @Override
+    public void loading(Loading loading, List<Measure> measures) {
+        EnergyFlow way = new EnergyFlow(loading);
+        List<Battery> batteries = way.batteries();
+        if (!loading.setsOut() || batteries.isEmpty()) {
+            return;
+        }
+        boolean lithium =
+                batteries.stream().allMatch(battery -> battery.chemistry().is(Chemistry.LITHIUM));
+        boolean lead = batteries.stream()
+                .allMatch(battery ->
+                        battery.chemistry().known() && !battery.chemistry().is(Chemistry.LITHIUM));
+        Plan plan = loading.plan();
+        limited(
+                CHARGE,
+                way.charging(),
+                most(batteries, Battery::mostCharge),
+                plan.practice(
+                        lithium ? PracticeId.ELECTRICAL_CHARGE_LITHIUM_SURE : PracticeId.ELECTRICAL_CHARGE_LEAD_SURE),
+                way,
+                measures);
+        Figure gives = most(batteries, Battery::mostDischarge);
+        // What a lead-acid battery gives for long falls with its voltage and is stated by few.
+        if (!lead || gives.known()) {
+            limited(
+                    DISCHARGE,
+                    way.atOnce(),
+                    gives,
+                    plan.practice(PracticeId.ELECTRICAL_DISCHARGE_LITHIUM_SURE),
+                    way,
+                    measures);
+        }
+    }
+
+    /** Of several batteries side by side each takes its part. */
+    private static Figure most(List<Battery> batteries, Function<Battery, Figure> figure) {
+        return batteries.stream().map(figure).reduce(Figure.ZERO, Figure::plus);
+    }
+
+    /** Up to what every maker allows of such a size nobody is asked what this one does. */
+    private static void limited(
+            MeasureKind kind,
+            List<Input> currents,
+            Figure stated,
+            Figure sure,
+            EnergyFlow way,
+            List<Measure> measures) {
+        if (currents.isEmpty()) {
+            return;
+        }
+        Figure current = Working.total(currents);
+        Figure capacity = Working.total(way.capacities());
+        Figure always = sure.times(capacity);
+        boolean open = !stated.known() && current.isAtMost(always);
+        Measure measure = Measure.of(kind, SECOND_BATTERY, current, open ? always : stated)
+                .worked(new Working.Sum("current", currents));
+        measures.add(
+                open
+                        ? measure.worked(
+                                "limit = sure x capacity", in("sure", sure, "%"), in("capacity", capacity, "Ah"))
+                        : measure);
+    }
+
+    @Override
+    public void plan(Plan plan, List<Measure> measures) {
+        Inverters inverters = new Inverters(plan);
+        for (Fitment fitment : plan.fitments(Fitment.Kind.INVERTER)) {
+            Inverter inverter = (Inverter) fitment.details();
+            List<Input> loads = inverters.loads(fitment).stream()
+                    .map(load -> in(load.name(), inverters.power(load, load.current()), "W"))
+                    .toList();
+            if (!loads.isEmpty()) {
+                Figure largest = loads.stream().map(Input::figure).reduce(Figure.ZERO, Figure::most);
+                measures.add(Measure.of(LARGEST, fitment.name(), largest, inverter.continuous())
+                        .worked(new Working.Formula("the largest of them", loads)));
+                measures.add(Measure.of(TOGETHER, fitment.name(), Working.total(loads), inverter.continuous())
+                        .worked(new Working.Sum("together", loads)));
+            }
+            inverters.loads(fitment).stream()
+                    .filter(load -> load.starting().known())
+                    .map(load -> inverters.power(load, load.starting()))
+                    .reduce(Figure::most)
+                    .ifPresent(start -> measures.add(Measure.of(STARTING, fitment.name(), start, inverter.surge())));
+        }
+    }
+}
