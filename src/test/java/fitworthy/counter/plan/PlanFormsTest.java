@@ -239,6 +239,28 @@ class PlanFormsTest {
                 .body();
     }
 
+    /** What the shelf has of it is found before it is guessed, and told where it was. */
+    @Test
+    void whatIsAddedInWordsIsTakenFromTheShelfOrToldToBeThere() throws Exception {
+        made("words", "canopy");
+        assertTrue(served.get("/sheets/words.yaml/plan/found?filter=bull%20bar")
+                .body()
+                .contains("take-FITMENTS-Steel-bar"));
+        assertFalse(changed("words", "words", "filter", "winch").contains("counts as a guess"));
+        assertTrue(served.text("words.yaml").contains("  - Winch\n"), served.text("words.yaml"));
+        String guessed = changed("words", "words", "filter", "bull bar");
+        assertTrue(
+                guessed.contains("The shelf has, with figures of its own: Front bar, 58 kg; Steel bar, 72 kg."),
+                guessed);
+        assertTrue(served.text("words.yaml").contains("kind: bar"), served.text("words.yaml"));
+        changed("words", "words", "filter", "tall aerial on the bar");
+        assertTrue(served.text("words.yaml").contains("  - Tall aerial\n"), served.text("words.yaml"));
+        changed("words", "words", "filter", "driving lamps on the roof");
+        assertTrue(
+                served.text("words.yaml").contains("{from: Driving lamps, at: on the roof}"),
+                served.text("words.yaml"));
+    }
+
     @Test
     void whatBecomesOfTheTubIsSaidInWordsAtTheTrayOrCanopy() throws Exception {
         made("tubs", "canopy", "tray");
@@ -246,12 +268,15 @@ class PlanFormsTest {
         assertTrue(served.text("tubs.yaml").contains("{name: Tray, kind: tray, removes: {name: tub}}"));
         String again = changed("tubs", "words", "filter", "the tub removed");
         assertTrue(again.contains("Tray says already what comes off for it"), again);
-        made("stays", "canopy");
+        made("stays", "canopy=1.8 m");
         changed("stays", "words", "filter", "keep the tub");
-        assertTrue(served.text("stays.yaml").contains("kind: canopy, tub-stays: yes}"), served.text("stays.yaml"));
+        assertTrue(
+                served.text("stays.yaml").contains("kind: canopy, length: 1.8 m, tub-stays: yes}"),
+                served.text("stays.yaml"));
         changed("stays", "words", "filter", "tub off");
         assertTrue(
-                served.text("stays.yaml").contains("kind: canopy, removes: {name: tub}}"), served.text("stays.yaml"));
+                served.text("stays.yaml").contains("kind: canopy, length: 1.8 m, removes: {name: tub}}"),
+                served.text("stays.yaml"));
         made("bare");
         assertTrue(changed("bare", "words", "filter", "no tub").contains("there is no tray or canopy yet"));
     }
