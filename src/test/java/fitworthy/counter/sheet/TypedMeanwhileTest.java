@@ -251,13 +251,13 @@ class TypedMeanwhileTest {
         take(sheet, () -> {
             page.press("#f-title");
             page.type(Keys.END, " once more", Keys.TAB);
-            answer(box, "about " + such);
+            answer(box, such);
             page.hand().keyDown(Keys.CONTROL).sendKeys("a").keyUp(Keys.CONTROL).perform();
             page.type("5");
         });
-        page.until(() -> sheet("kotuku").contains("about " + such));
         page.until(() -> page.find("#unwritten").getText().contains("field is gone: 5 ("));
         assertTrue(sheet("kotuku").contains(" once more\n"), sheet("kotuku"));
+        assertTrue(sheet("kotuku").contains(": " + such), sheet("kotuku"));
     }
 
     private static void answer(WebElement box, String answer) {
