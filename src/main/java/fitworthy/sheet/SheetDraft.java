@@ -103,6 +103,10 @@ public final class SheetDraft {
             Optional<Towed> trailer,
             Told told) {
 
+        private Whole of(List<Wanted> others) {
+            return new Whole(heading, vehicle, shelf, fuel, people, region, regions, day, others, trailer, told);
+        }
+
         /** What becomes of the tub: as it was told, else as one of the wishes says. */
         private TubFate tub() {
             return Stream.concat(Stream.of(told.tub()), parts.stream().map(Wanted::tub))
@@ -124,7 +128,36 @@ public final class SheetDraft {
      */
     public static String text(Whole whole, Function<String, Node.Mapping> filled) {
         Node.Mapping tree = filled.apply(new SheetDraft(whole, path -> true).text());
-        return new SheetDraft(whole, path -> path.in(tree) != null).text();
+        if (whole.parts().stream().noneMatch(Wanted::isPlaced)) {
+            return new SheetDraft(whole, path -> path.in(tree) != null).text();
+        }
+        List<Wanted> lying = whole.parts().stream().map(SheetDraft::whereItLies).toList();
+        Node.Mapping measured = filled.apply(new SheetDraft(whole.of(lying), path -> true).text());
+        List<Wanted> parts = whole.parts().stream()
+                .map(part -> part.isPlaced() && isWhereItLies(part, tree, measured) ? part.whereItLies() : part)
+                .toList();
+        return new SheetDraft(whole.of(parts), path -> path.in(tree) != null).text();
+    }
+
+    private static Wanted whereItLies(Wanted part) {
+        return part.isPlaced() ? part.whereItLies() : part;
+    }
+
+    private static boolean isWhereItLies(Wanted part, Node.Mapping worded, Node.Mapping measured) {
+        return MeasuredPlace.isMeant(
+                part.said().get("at"), field -> text(part, field, worded), field -> text(part, field, measured));
+    }
+
+    /** What stands in a field of a part; empty where nothing does. */
+    private static String text(Wanted part, NodePath field, Node.Mapping tree) {
+        Stream<Node> items =
+                tree.get(part.shelf()) instanceof Node.Listing list ? list.items().stream() : Stream.empty();
+        return items.filter(item -> part.name().equals(item.name()))
+                .findFirst()
+                .map(field::in)
+                .filter(Node.Scalar.class::isInstance)
+                .map(node -> ((Node.Scalar) node).text())
+                .orElse("");
     }
 
     /**

@@ -4,6 +4,7 @@ import fitworthy.sheet.Fitment.Kind;
 import fitworthy.sheet.ShopWords.Meaning;
 import fitworthy.sheet.ShopWords.Thing;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,6 +34,18 @@ public record Wanted(
     /** The same, wished for a reason. */
     public Wanted because(String told) {
         return new Wanted(name, meaning, said, shelf, replaces, told, ownRims);
+    }
+
+    /** Whether it is of the shelf, and its place was said in words. */
+    public boolean isPlaced() {
+        return !shelf.isEmpty() && said.containsKey("at");
+    }
+
+    /** The same where the shelf has it. */
+    public Wanted whereItLies() {
+        Map<String, String> others = new LinkedHashMap<>(said);
+        others.remove("at");
+        return new Wanted(name, meaning, others, shelf, replaces, reason, ownRims);
     }
 
     /** The field of a kind that asks where on the vehicle it stands, in words of its own. */

@@ -10,11 +10,9 @@ import fitworthy.schema.RecordSchema;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.ShopWords;
 import fitworthy.sheet.ShopWords.Meaning;
-import fitworthy.sheet.ShopWords.Thing;
 import fitworthy.sheet.TyreSize;
 import fitworthy.sheet.Wanted;
 import fitworthy.source.Fault;
-import fitworthy.source.Node;
 import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -37,6 +35,8 @@ import java.util.stream.Stream;
 record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults faults) {
 
     private static final String PART = "part";
+    /** The field of a tyre's size. */
+    private static final String SIZE = "size";
     /** What stands before a line of a list: 3., 3) or a dash. */
     private static final Pattern NUMBER = Pattern.compile("^(?:[0-9]{1,2}[.)]|[-*\u2022])\\s+");
     /** What joins two things. */
@@ -46,7 +46,8 @@ record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults fa
     /** The first of the things that are joined. */
     private static final Pattern IT = Pattern.compile("\\bit$");
     /** A thing, with what it is wished for. */
-    private static final Pattern REASON = Pattern.compile("(.+?),?\\s+((?:for|to|because|since|so)\\s.+)");
+    private static final Pattern REASON =
+            Pattern.compile("(.+?),?\\s+((?:for|to|because|since|so)\\s.+|beside\\s.+\\bit has)");
     /** What joins two things, or a thing with what it is for. */
     private static final Pattern SEVERAL = Pattern.compile(",|\\b(?:and|for|with)\\b");
     /** What begins so after the equals sign is a figure, and anything else a kind. */
@@ -65,10 +66,11 @@ record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults fa
     private static final Pattern STAYING_RIMS = Pattern.compile(
             "(.*\\b(?:[0-9]{3}/[0-9]{2}R[0-9]{2}|[Tt]yres?|[Tt]ires?)\\b.*?)[\\s,]+on (?:the (?:rims|wheels) (?:that )?it (?:has|came"
                     + " with)|(?:its|the) (?:own|same|present|standard|original|factory) (?:rims|wheels)|its (?:rims|wheels))");
+    /** That tyres are larger, which their size says already. */
+    private static final Pattern SIZE_UP = Pattern.compile(
+            "(.*\\b[Tt](?:yres|ires)) (?:an?|one|two) sizes? (?:up|larger)\\b(.*[0-9]{3}/[0-9]{2}R[0-9]{2}.*)");
     /** What may stand behind the size of a tyre, such as 121S. */
     private static final Pattern LOAD_AND_SPEED = Pattern.compile("\\s+[0-9]{2,3}[A-Z]$");
-    /** What of a shelf is a part of a plan. */
-    private static final List<Kind> KEPT = List.of(Kind.FITMENTS, Kind.TANKS, Kind.CARGO);
     /** What customers say of a part beside its mass. */
     private static final Set<String> MEASURES = Set.of("length", "lift", "capacity", "power");
     /** What a name says of a part beside its kind, by the field that holds it: a lithium battery, an UHF radio. */
@@ -98,8 +100,12 @@ record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults fa
                 && listed.stream().allMatch(part -> understood(part, region).isPresent())) {
             read = several(line, listed, region);
         }
+        if (read.isEmpty()) {
+            List<String> letter = new LetterList(places, thing -> it(thing, region)).things(line);
+            read = letter.isEmpty() ? read : several(line, letter, region);
+        }
         if (!read.isEmpty()) {
-            return read;
+            return inOne(read);
         }
         if (joined.size() > 1 && !line.contains("=")) {
             tellJoined(
@@ -118,11 +124,44 @@ record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults fa
     private List<String> joined(String line, String region) {
         List<String> parts = List.of(JOINED.split(line));
         return understood(parts.get(0), region)
-                .map(first -> "the " + first.name().toLowerCase(Locale.ROOT))
+                .map(this::it)
                 .map(first -> parts.stream()
                         .map(part -> IT.matcher(part).replaceFirst(Matcher.quoteReplacement(first)))
                         .toList())
                 .orElse(parts);
+    }
+
+    private String it(String thing, String region) {
+        return understood(thing, region).map(this::it).orElse(thing);
+    }
+
+    /** Things that are joined, all in what the last is said to be in, unless they are that themselves. */
+    private List<Wanted> inOne(List<Wanted> read) {
+        String where = read.get(read.size() - 1).said().getOrDefault("at", "");
+        return where.startsWith("in the ")
+                ? read.stream()
+                        .map(part -> part.said().containsKey("at") || isIn(part, where) ? part : placed(part, where))
+                        .toList()
+                : read;
+    }
+
+    /** Whether words for a place name the part. */
+    private static boolean isIn(Wanted part, String where) {
+        return part.meaning().isOfTub()
+                || part.meaning().kinds().stream()
+                        .map(kind -> Words.hyphenated(kind.name()).replace('-', ' '))
+                        .anyMatch(where::contains);
+    }
+
+    /** A thing as a place in it has it: by its name, or by what it is where its name is one of the shelf's. */
+    private String it(Wanted first) {
+        String name = "the " + first.name().toLowerCase(Locale.ROOT);
+        return first.meaning().kinds().stream()
+                .limit(1)
+                .map(kind -> "the " + Words.hyphenated(kind.name()).replace('-', ' '))
+                .filter(kind -> places.ending("it in " + name).isEmpty())
+                .findFirst()
+                .orElse(name);
     }
 
     /** @param unknown the first of what is joined that is not understood; empty where they may be one thing */
@@ -206,7 +245,8 @@ record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults fa
     }
 
     private Wanted anywhere(String line, String region) {
-        String rims = STAYING_RIMS.matcher(line).replaceFirst("$1");
+        String rims =
+                STAYING_RIMS.matcher(SIZE_UP.matcher(line).replaceFirst("$1$2")).replaceFirst("$1");
         String written = SHORT_PLACE.matcher(rims).replaceFirst("$1 the $2");
         String wish = places.ending(rims).isEmpty() && places.ending(written).isPresent() ? written : rims;
         Optional<String> place = place(wish);
@@ -221,12 +261,34 @@ record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults fa
         if (wanted.shelf().isEmpty()) {
             wanted.meaning().kinds().stream().limit(1).forEach(kind -> said.putAll(named(kind, wanted.name(), region)));
         }
-        place.ifPresent(where -> {
-            wanted.meaning().kinds().stream().limit(1).forEach(kind -> said.putAll(room(kind, where)));
-            said.put("at", where);
-        });
+        Wanted told = new Wanted(
+                wanted.name(),
+                wanted.meaning(),
+                said,
+                wanted.shelf(),
+                wanted.replaces(),
+                "",
+                STAYING_RIMS.matcher(line).matches());
+        return place.map(where -> placed(told, where)).orElse(told);
+    }
+
+    /** The same at a place in words, with what those tell of it that the shelf does not say already. */
+    private Wanted placed(Wanted wanted, String where) {
+        Map<String, String> said = new LinkedHashMap<>(wanted.said());
+        Map<String, String> room = new LinkedHashMap<>();
+        wanted.meaning().kinds().stream().limit(1).forEach(kind -> room.putAll(room(kind, where)));
+        onShelf(wanted.name()).filter(kind -> !wanted.shelf().isEmpty()).ifPresent(kind -> room.entrySet()
+                .removeIf(told -> lying().agrees(kind, wanted.name(), told.getKey(), told.getValue())));
+        said.putAll(room);
+        said.put("at", where);
         return new Wanted(
-                wanted.name(), wanted.meaning(), said, wanted.shelf(), wanted.replaces(), "", !rims.equals(line));
+                wanted.name(),
+                wanted.meaning(),
+                said,
+                wanted.shelf(),
+                wanted.replaces(),
+                wanted.reason(),
+                wanted.ownRims());
     }
 
     /** The place at the end of what was typed, unless all of it is the name of something. */
@@ -257,18 +319,12 @@ record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults fa
         return onShelf(name).isPresent() || words.of(name).isPresent();
     }
 
-    /** The list of the shelf that has a part of this name. */
-    private Optional<Kind> onShelf(String name) {
-        return KEPT.stream()
-                .filter(kind -> shelf.named(kind, name)
-                        .filter(lies -> isMeant(lies, name))
-                        .isPresent())
-                .findFirst();
+    private ShelfParts lying() {
+        return new ShelfParts(shelf);
     }
 
-    /** What the trade calls a part is any such part, where the shelf has one that is called so but for its capitals. */
-    private boolean isMeant(String onShelf, String typed) {
-        return onShelf.equals(typed) || !words.all().contains(ShopWords.plain(typed));
+    private Optional<Kind> onShelf(String name) {
+        return lying().named(name);
     }
 
     /** What the name says of a part beside its kind. */
@@ -291,9 +347,21 @@ record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults fa
         String said = read.said();
         boolean figure = FIGURE.matcher(said).matches();
         String word = said.isEmpty() || figure ? name : said;
-        Optional<Kind> kept = word.equals(name) ? onShelf(name) : Optional.empty();
+        String sized = name + " " + Mark.read(said).text();
+        if (figure && isSize(said) && onShelf(sized).isPresent()) {
+            return unplaced(sized);
+        }
+        Optional<Meaning> any = words.of(word);
+        // What the trade calls any such part is another one where its figure is another than the shelf's, unless it is
+        // written as the shelf writes it.
+        Optional<Kind> kept = (word.equals(name) ? onShelf(name) : Optional.<Kind>empty())
+                .filter(kind -> !figure
+                        || !words.all().contains(ShopWords.plain(name))
+                        || shelf.of(kind).containsKey(name)
+                        || any.filter(meant -> lying().contradicts(kind, name, field(meant, said), said))
+                                .isEmpty());
         String own = kept.flatMap(kind -> shelf.named(kind, name)).orElse(name);
-        Optional<Meaning> meaning = kept.map(kind -> meaning(kind, own)).or(() -> words.of(word));
+        Optional<Meaning> meaning = kept.map(kind -> lying().meaning(kind, own)).or(() -> any);
         if (meaning.isEmpty()) {
             if (!name.isEmpty()) {
                 faults.tellWords(
@@ -318,16 +386,22 @@ record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults fa
         String list = kept.map(Kind::inSheet).orElse("");
         boolean replaces = kept.filter(kind -> shelf.of(kind).get(own).get("removes") != null)
                 .isPresent();
-        if (meaning.get().kinds().equals(List.of(Fitment.Kind.TYRES))
-                && TyreSize.read(LOAD_AND_SPEED.matcher(said).replaceFirst("")).isPresent()) {
-            return new Wanted(own, meaning.get(), Map.of("size", said), list, replaces);
+        String field = field(meaning.get(), said);
+        if (kept.filter(kind -> figure && lying().agrees(kind, own, field, said))
+                .isPresent()) {
+            return new Wanted(own, meaning.get(), Map.of(), list, replaces);
+        }
+        if (field.equals(SIZE)) {
+            return new Wanted(own, meaning.get(), Map.of(field, said), list, replaces);
         }
         // No field has the size of what no check knows, so that its name keeps it.
         if (figure && kept.isEmpty() && meaning.get().kinds().contains(Fitment.Kind.OTHER) && isSize(said)) {
             return new Wanted(name + " " + Mark.read(said).text(), meaning.get(), Map.of(), "", false);
         }
-        Map<String, String> told = figure ? Map.of(figured(name, meaning.get(), said), said) : Map.of();
-        return new Wanted(own, meaning.get(), told, list, replaces);
+        if (figure) {
+            lookAt(name, meaning.get(), said);
+        }
+        return new Wanted(own, meaning.get(), figure ? Map.of(field, said) : Map.of(), list, replaces);
     }
 
     private String right() {
@@ -339,13 +413,21 @@ record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults fa
         return faults.right(PART, typed);
     }
 
-    /** The field that a figure belongs into, which may be in it. */
-    private String figured(String name, Meaning meaning, String typed) {
-        Optional<FieldSchema> measure = measure(meaning, typed);
-        measure.ifPresentOrElse(
-                field -> faults.figure(PART, typed, field, right(name + "=" + field.example())),
-                () -> massOrCapacity(name, meaning, typed));
-        return measure.map(FieldSchema::name).orElse(meaning.isTank() ? "capacity" : "mass");
+    /** The field that a figure belongs into. */
+    private static String field(Meaning meaning, String typed) {
+        boolean tyres = meaning.kinds().equals(List.of(Fitment.Kind.TYRES))
+                && TyreSize.read(LOAD_AND_SPEED.matcher(typed).replaceFirst("")).isPresent();
+        return tyres
+                ? SIZE
+                : measure(meaning, typed).map(FieldSchema::name).orElse(meaning.isTank() ? "capacity" : "mass");
+    }
+
+    /** Tells of a figure that cannot be in its field. */
+    private void lookAt(String name, Meaning meaning, String typed) {
+        measure(meaning, typed)
+                .ifPresentOrElse(
+                        field -> faults.figure(PART, typed, field, right(name + "=" + field.example())),
+                        () -> massOrCapacity(name, meaning, typed));
     }
 
     private void massOrCapacity(String name, Meaning meaning, String typed) {
@@ -388,18 +470,5 @@ record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults fa
         } catch (QuantityText.Unreadable e) {
             return false;
         }
-    }
-
-    /** What the name of something on the shelf stands for, as far as it says what a figure of it is. */
-    private Meaning meaning(Kind kept, String name) {
-        Node.Mapping lies = shelf.of(kept).get(name);
-        if (kept == Kind.TANKS) {
-            boolean own = lies.get("stock") instanceof Node.Scalar stock
-                    && Mark.read(stock.text()).text().matches("yes|true");
-            return new Meaning(List.of(), List.of(own ? Thing.MAIN_TANK : Thing.FUEL_TANK));
-        }
-        return lies.get("kind") instanceof Node.Scalar kind
-                ? Meaning.of(List.of(kind.text()))
-                : new Meaning(List.of(), List.of(Thing.CARGO));
     }
 }

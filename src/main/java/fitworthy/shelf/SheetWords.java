@@ -208,6 +208,16 @@ public record SheetWords(
         return new PartWords(words, shelf, places, typed()).wanted(typed, region);
     }
 
+    /** What lies on the shelf that may be meant by a part that is not taken from it. */
+    public List<Lying> alike(Wanted wanted) {
+        return new ShelfParts(shelf).alike(wanted);
+    }
+
+    /** What of the shelf is called so and has another figure than was said, with that; empty where nothing has. */
+    public String otherwiseOnShelf(Wanted wanted) {
+        return new ShelfParts(shelf).otherwise(wanted);
+    }
+
     /** Tells of tyres for the wheels that the vehicle has where others are planned. @param wheels what those are called */
     public void ownRims(Wanted tyres, Optional<String> wheels) {
         if (tyres.ownRims() && wheels.isPresent()) {

@@ -71,6 +71,15 @@ public final class Words {
         return best;
     }
 
+    /** The first candidate that is one edit away; null where none is. */
+    public static String oneSlip(String word, Collection<String> candidates) {
+        return candidates.stream()
+                .filter(candidate ->
+                        Math.abs(candidate.length() - word.length()) <= 1 && distance(word, candidate) == 1)
+                .findFirst()
+                .orElse(null);
+    }
+
     /** " (did you mean X?)", or nothing where no candidate is near. */
     public static String suggestion(String word, Collection<String> candidates) {
         String near = nearest(word, candidates);

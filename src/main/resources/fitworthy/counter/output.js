@@ -54,6 +54,17 @@ document.addEventListener("keydown", function (event) {
   }
 });
 
+/* What is offered from the shelf is typed into its line. */
+document.addEventListener("click", function (event) {
+  const take = event.target.closest(".new-sheet button[data-line]");
+  if (take) {
+    const field = document.getElementById(take.dataset.of);
+    field.value = take.dataset.line;
+    field.focus();
+    field.dispatchEvent(new Event("input", { bubbles: true }));
+  }
+});
+
 /* There is always one more line than are filled in. */
 document.addEventListener("input", function (event) {
   if (event.target.matches(".part-rows li:last-child input") && event.target.value) {

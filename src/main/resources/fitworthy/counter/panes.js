@@ -23,7 +23,7 @@ htmx.defineExtension("panes", {
     } else {
       put(shown, fragment.firstElementChild, holds);
     }
-    shown.querySelectorAll("input, select, textarea").forEach(putWritten);
+    [shown, ...shown.querySelectorAll("*")].filter((one) => one.matches("input, select, textarea")).forEach(putWritten);
     typed.forEach(typeOn);
     return [shown];
   },
@@ -86,7 +86,7 @@ function put(old, shown, holds) {
     old.data = shown.data;
   } else {
     // First what is within, which goes by the ids above it. Why a value was not taken stays beside it.
-    if (!old.matches(".plan .fault") || shown.textContent.trim()) {
+    if (!old.matches(":is(.plan, .answer) .fault") || shown.textContent.trim()) {
       putChildren(old, shown, holds);
     }
     [...old.attributes].filter(({ name }) => !shown.hasAttribute(name) && !isOfPage(old, name))

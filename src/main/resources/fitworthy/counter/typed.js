@@ -32,16 +32,29 @@ document.addEventListener("htmx:confirm", (event) => {
 });
 
 function inTurn(elt, issue) {
-  waiting.push({ elt, issue });
+  waiting.push({ elt, issue, filled: filledIn(elt) });
   sendNext();
 }
+
+/* A form says what stood in it when its button was pressed: what is typed there by the time its turn comes may be half a figure. */
+function filledIn(elt) {
+  return elt.matches("form") ? [...elt.elements].filter((field) => field.name && field.matches("input:not([type=radio], [type=checkbox]), select, textarea")).map((field) => [field, field.value]) : [];
+}
+let filled = [];
+document.addEventListener("htmx:configRequest", ({ detail: { parameters } }) => {
+  filled.forEach(([field, value]) => { parameters[field.name] = value; });
+});
+const isTypedSince = (field) => filled.some(([one, value]) => one === field && field.value !== value);
 
 /* Nothing is sent of an element that is gone, nor of a form that is not filled in. */
 function sendNext() {
   while (!onItsWay && waiting.length > 0) {
+    const next = waiting.shift();
     turn = true;
-    waiting.shift().issue();
+    filled = next.filled;
+    next.issue();
     turn = false;
+    filled = [];
   }
 }
 
@@ -54,7 +67,8 @@ document.addEventListener("htmx:beforeSend", ({ detail: { elt, xhr, requestConfi
     });
   }
   if (requestConfig.verb === "post") {
-    const sent = [elt, ...(elt.elements ?? [])].filter((field) => unsent.has(field) && !isWaiting(field));
+    const sent = [elt, ...(elt.elements ?? [])]
+      .filter((field) => unsent.has(field) && !isWaiting(field) && !isTypedSince(field));
     sent.forEach((field) => unsent.delete(field));
     xhr.addEventListener("loadend", () => {
       if (xhr.status < 200 || xhr.status >= 400) {
@@ -64,11 +78,27 @@ document.addEventListener("htmx:beforeSend", ({ detail: { elt, xhr, requestConfi
   }
 });
 
+/* That the counter is not there, or does not know this page, is in sight wherever one is until it answers again. */
+function tellAway(words) {
+  const told = Object.assign(document.createElement("p"), { className: "fault", textContent: words });
+  document.getElementById("away")?.replaceChildren(told);
+}
 document.addEventListener("htmx:sendError", () => {
-  const told = document.createElement("p");
-  told.className = "fault";
-  told.textContent = "The counter does not answer. What was typed last is not written yet: it is sent with the next change.";
-  document.getElementById("faults")?.replaceChildren(told);
+  tellAway("The counter does not answer. What was typed last is not written yet: it is sent once the counter answers again.");
+});
+document.addEventListener("htmx:responseError", ({ detail: { xhr } }) => {
+  if (xhr.status === 403) {
+    tellAway("The counter does not know this page: perhaps it was started anew. Open the address that it printed then, in another"
+      + " tab. This page goes on after that, and sends what is not written yet.");
+  }
+});
+document.addEventListener("htmx:afterRequest", ({ detail: { successful } }) => {
+  const away = document.getElementById("away");
+  if (successful && away?.hasChildNodes()) {
+    away.replaceChildren();
+    document.getElementById("faults").replaceChildren();
+    sendUnsent();
+  }
 });
 
 /* A field that came in place of the one that was typed in says so itself; before it has settled it could not. */
@@ -76,12 +106,15 @@ const sendsItself = (field) => field.isConnected && field.matches("[hx-post]") &
 function send(field) {
   htmx.trigger(field, field.getAttribute("hx-trigger"));
 }
+function sendUnsent() {
+  [...unsent].filter(sendsItself)
+    .filter((field) => field.value !== field.defaultValue)
+    .filter((field) => field !== document.activeElement || field.matches("[hx-trigger=input]"))
+    .forEach(send);
+}
 document.addEventListener("htmx:afterSettle", ({ detail }) => {
   if (!detail.failed) {
-    [...unsent].filter(sendsItself)
-      .filter((field) => field.value !== field.defaultValue)
-      .filter((field) => field !== document.activeElement || field.matches("[hx-trigger=input]"))
-      .forEach(send);
+    sendUnsent();
   }
 });
 document.addEventListener("focusout", ({ target }) => {

@@ -67,7 +67,7 @@ class WordsOfViewsTest {
                 "part",
                 "canopy",
                 "part",
-                "winch",
+                "winch=26 kg",
                 "part",
                 "lift kit",
                 "do",
@@ -152,7 +152,7 @@ class WordsOfViewsTest {
         Files.writeString(
                 folder.resolve("wrong.yaml"),
                 Files.readString(folder.resolve("guessed.yaml"))
-                        .replace("kind: winch", "kind: winch, mass: 9 L")
+                        .replace("mass: 26 kg", "mass: 9 L")
                         .replace("kind: tray", "kind: tray, length: 99 m"));
         for (String view : List.of("", "/buy", "/print", "/print?for=customer", "/letters", "/work")) {
             String page = served.get("/sheets/wrong.yaml" + view).body();
@@ -162,7 +162,7 @@ class WordsOfViewsTest {
         String added = served.post(
                         "/sheets/guessed.yaml/words", "version", version("guessed.yaml"), "filter", "snorkel")
                 .body();
-        assertTrue(added.contains("snorkel added"));
+        assertTrue(added.contains("Snorkel added"));
         assertEquals(List.of(), raw(served.get("/sheets/guessed.yaml").body()));
         served.post(
                 "/sheets/guessed.yaml/add", "version", version("guessed.yaml"), "path", "cargo", "new-name", "Parrot");

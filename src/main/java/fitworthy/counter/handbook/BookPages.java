@@ -86,7 +86,7 @@ public final class BookPages implements Routes {
         show(
                 sent,
                 Handbook.page(engine, read().references(), id).sections(),
-                book.cards().get(id).title());
+                RuleSearch.ofAny(book.cards().get(id).title()));
     }
 
     private void chapter(Context sent) {

@@ -23,16 +23,22 @@ public final class RuleSearch {
 
     private final Book book;
     private final References references;
+    /** What is searched of each rule, in small letters. */
+    private final Map<String, String> texts = new LinkedHashMap<>();
 
     RuleSearch(References references) {
         this.references = references;
         this.book = references.book();
+        book.cards()
+                .forEach((id, card) ->
+                        texts.put(id, lower(String.join(" ", id, card.title(), card.why(), card.remedy()))));
     }
 
     /**
      * What one searches; what is empty is not searched by.
      *
-     * @param words all of which stand in its id, title, reason or remedy
+     * @param words all of which stand in its id, title, reason or remedy, or what the trade means by them does; figures are
+     *     not searched
      * @param measure part of the name of a measure that it is about
      * @param region in which a value that it uses is recorded
      * @param due whether only those are wanted of which something is past its review, or soon will be
@@ -54,8 +60,10 @@ public final class RuleSearch {
     /** The rules that are wanted, by topic. @param day on which it is asked */
     Map<String, List<Found>> find(Wanted wanted, LocalDate day) {
         Map<String, LocalDate> due = Due.of(book, day, SOON_DAYS).pressing();
+        List<Set<String>> words = SearchWords.of(book, texts.values()).read(wanted.words());
         return book.cards().entrySet().stream()
-                .filter(entry -> is(wanted, entry.getKey(), entry.getValue(), due))
+                .filter(entry -> SearchWords.stand(words, texts.get(entry.getKey()))
+                        && is(wanted, entry.getKey(), entry.getValue(), due))
                 .collect(Collectors.groupingBy(
                         entry -> Book.topic(entry.getKey()),
                         LinkedHashMap::new,
@@ -64,9 +72,7 @@ public final class RuleSearch {
     }
 
     private boolean is(Wanted wanted, String id, Card card, Map<String, LocalDate> due) {
-        String text = lower(String.join(" ", id, card.title(), card.why(), card.remedy()));
-        return Stream.of(lower(wanted.words()).split("\\s+")).allMatch(text::contains)
-                && (wanted.measure().isEmpty()
+        return (wanted.measure().isEmpty()
                         || card.about().stream().anyMatch(measure -> measure.contains(wanted.measure())))
                 && (wanted.region().isEmpty() || uses(id).anyMatch(value -> isRecorded(value, wanted.region())))
                 && (!wanted.due() || uses(id).anyMatch(due::containsKey));
@@ -87,10 +93,15 @@ public final class RuleSearch {
         return new Found(
                 id,
                 Words.hyphenated(card.severity().value().name()),
-                card.title(),
+                ofAny(card.title()),
                 uses(id).filter(due::containsKey)
                         .map(value -> value + " by " + due.get(value))
                         .toList());
+    }
+
+    /** A title as it reads of whatever it is about. */
+    static String ofAny(String title) {
+        return title.replaceAll("\\{[a-z-]+}", "\u2026");
     }
 
     private static String lower(String text) {

@@ -7,11 +7,13 @@ import fitworthy.counter.edit.Several;
 import fitworthy.counter.edit.TakeOff;
 import fitworthy.quantity.Mark;
 import fitworthy.schema.ChoiceWords;
+import fitworthy.sheet.MeasuredPlace;
 import fitworthy.sheet.SheetDraft;
 import fitworthy.sheet.ShopWords.Thing;
 import fitworthy.sheet.Tank.Liquid;
 import fitworthy.sheet.Wanted;
 import fitworthy.shelf.Kind;
+import fitworthy.shelf.Lying;
 import fitworthy.shelf.SheetWords;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
@@ -121,6 +123,14 @@ final class Adding {
                 .toList();
     }
 
+    /** What lies on the shelf that may be meant by what is said in words and not taken from it. */
+    static List<Lying> alike(PlanSheet sheet, String typed) {
+        SheetWords words = understood(sheet, new ArrayList<>());
+        return wanted(sheet, typed, new ArrayList<>()).stream()
+                .flatMap(wanted -> words.alike(wanted).stream())
+                .toList();
+    }
+
     private static List<Wanted> wanted(PlanSheet sheet, String typed, List<Fault> faults) {
         return understood(sheet, faults)
                 .parts(typed, sheet.text(NodePath.of("region")).orElse(""));
@@ -146,12 +156,27 @@ final class Adding {
             Liquid fuel = fuel(sheet, wanted);
             Change bare = added(wanted, SheetDraft.added(wanted, fuel, names(sheet), path -> true));
             PlanSheet filled = new PlanSheet(bare.in(sheet.answer()));
+            if (wanted.isPlaced() && isWhereItLies(sheet, wanted, fuel, filled)) {
+                return one(wanted.whereItLies()).made().in(sheet);
+            }
             Predicate<NodePath> usual = path -> filled.isFilled(shifted(sheet, path));
             Change made = added(wanted, SheetDraft.added(wanted, fuel, names(sheet), usual));
             return wanted.meaning().things().contains(Thing.MAIN_TANK)
                     ? inPlaceOfUsual(sheet, wanted.name(), List.of(made))
                     : made;
         });
+    }
+
+    private static boolean isWhereItLies(PlanSheet sheet, Wanted wanted, Liquid fuel, PlanSheet worded)
+            throws FaultsException {
+        Map<String, List<String>> lying = SheetDraft.added(wanted.whereItLies(), fuel, names(sheet), path -> true);
+        PlanSheet measured = new PlanSheet(added(wanted, lying).in(sheet.answer()));
+        NodePath list = NodePath.of(wanted.shelf());
+        NodePath item = list.to(measured.items(list).size());
+        return MeasuredPlace.isMeant(
+                wanted.said().get("at"),
+                field -> worded.filledText(item.to(field)).orElse(""),
+                field -> measured.filledText(item.to(field)).orElse(""));
     }
 
     private static Change added(Wanted wanted, Map<String, List<String>> entries) {

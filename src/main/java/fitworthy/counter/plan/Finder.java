@@ -2,12 +2,16 @@ package fitworthy.counter.plan;
 
 import fitworthy.sheet.ShopWords;
 import fitworthy.shelf.Kind;
+import fitworthy.shelf.Lying;
 import fitworthy.shelf.Shelf;
 import fitworthy.source.Node;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -29,17 +33,22 @@ public record Finder(String filter, List<Found> lists, Collection<String> words)
     static Finder of(PlanSheet sheet, String filter) {
         Shelf shelf = sheet.answer().view().shelves().of(sheet.answer().place().file());
         ShopWords words = sheet.answer().view().book().tables().shopWords();
+        String looked = filter.strip().toLowerCase(Locale.ROOT);
+        Set<String> alike =
+                Adding.alike(sheet, filter).stream().map(Lying::name).collect(Collectors.toSet());
+        Predicate<Line> found = line -> alike.contains(line.name())
+                || (line.name() + " " + line.facts()).toLowerCase(Locale.ROOT).contains(looked);
         return new Finder(
                 filter,
                 Stream.of(Kind.values())
                         .filter(kind -> kind != Kind.VEHICLES)
-                        .map(kind -> found(kind, shelf.of(kind), filter.strip().toLowerCase(Locale.ROOT)))
-                        .filter(found -> !found.things().isEmpty())
+                        .map(kind -> found(kind, shelf.of(kind), found))
+                        .filter(list -> !list.things().isEmpty())
                         .toList(),
                 words.all());
     }
 
-    private static Found found(Kind kind, Map<String, Node.Mapping> things, String filter) {
+    private static Found found(Kind kind, Map<String, Node.Mapping> things, Predicate<Line> wanted) {
         return new Found(
                 kind.name(),
                 kind == Kind.OCCUPANTS
@@ -47,9 +56,7 @@ public record Finder(String filter, List<Found> lists, Collection<String> words)
                         : kind == Kind.FITMENTS ? "Parts" : fitworthy.source.Words.capital(kind.onShelf()),
                 things.entrySet().stream()
                         .map(thing -> line(thing.getKey(), thing.getValue()))
-                        .filter(line -> (line.name() + " " + line.facts())
-                                .toLowerCase(Locale.ROOT)
-                                .contains(filter))
+                        .filter(wanted)
                         .toList());
     }
 

@@ -5,6 +5,7 @@ import fitworthy.counter.edit.AddItem;
 import fitworthy.counter.edit.Rename;
 import fitworthy.counter.edit.SetTyped;
 import fitworthy.counter.edit.TakeOff;
+import fitworthy.counter.edit.UnitBeside;
 import fitworthy.counter.page.FieldPath;
 import fitworthy.counter.page.Sent;
 import fitworthy.counter.sheet.SheetPage.Changes;
@@ -94,7 +95,7 @@ public final class PlanChanges {
     }
 
     private static Change set(NodePath path, String typed, String unit, String mark) {
-        String value = Unit.with(unit, typed);
+        String value = UnitBeside.of(unit, typed);
         return new Edit(
                 label(path),
                 FieldPath.text(path),
@@ -102,7 +103,7 @@ public final class PlanChanges {
     }
 
     private static Change mark(NodePath path, String typed, String unit, String mark) {
-        String value = Unit.with(unit, typed);
+        String value = UnitBeside.of(unit, typed);
         return new Edit(label(path), "", sheet -> {
             if (value.isEmpty() && VALUED.contains(mark)) {
                 throw Edit.refused(
@@ -163,7 +164,7 @@ public final class PlanChanges {
             Node.Mapping item = new Node.Mapping(TYPED, Map.of());
             List<Entry> open = new ArrayList<>();
             for (Entry entry : entries.needed(field, list)) {
-                String value = Unit.with(entry.unit(), typed.getOrDefault(name(entry), ""));
+                String value = UnitBeside.of(entry.unit(), typed.getOrDefault(name(entry), ""));
                 if (!value.isEmpty()) {
                     item = item.with(name(entry), word(value));
                 } else if (!entry.marks().isEmpty()) {

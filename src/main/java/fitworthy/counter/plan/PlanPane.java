@@ -56,6 +56,7 @@ public final class PlanPane implements Pane {
                         "sections", sections(sheet, new Form(sheet, opened)),
                         "doubled", Doubled.of(sheet),
                         "unkept", isAdded(seen) ? Adding.reasons(sheet, seen.asked("filter")) : List.of(),
+                        "lying", isAdded(seen) ? Adding.alike(sheet, seen.asked("filter")) : List.of(),
                         "shared", shared(sheet),
                         "finder",
                                 opened.contains(Finder.KEY)

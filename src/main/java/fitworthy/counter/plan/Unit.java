@@ -1,7 +1,7 @@
 package fitworthy.counter.plan;
 
+import fitworthy.counter.edit.UnitBeside;
 import fitworthy.quantity.Dimension;
-import fitworthy.quantity.Mark;
 import fitworthy.schema.FieldSchema;
 import fitworthy.schema.FieldSchema.Content;
 import java.math.BigDecimal;
@@ -41,27 +41,9 @@ final class Unit {
         String bare = Pattern.compile("(?<=[0-9])\\s*" + Pattern.quote(unit) + "(?=$|\\s*(\\+/-|±))")
                 .matcher(written)
                 .replaceAll("");
-        return bare.matches(BARE) && with(unit, bare).replace(" ", "").equals(written.replace(" ", ""))
+        return bare.matches(BARE) && UnitBeside.of(unit, bare).replace(" ", "").equals(written.replace(" ", ""))
                 ? bare
                 : written;
-    }
-
-    /** A figure as typed with the unit beside the box, where it was typed without any; a mark before it stays. */
-    static String with(String unit, String typed) {
-        Mark.Marked read = Mark.read(typed.strip());
-        String text = read.text();
-        return read.mark().isGuess() && !text.isEmpty()
-                ? read.mark().before(bare(unit, text))
-                : bare(unit, typed.strip());
-    }
-
-    private static String bare(String unit, String text) {
-        if (unit.isEmpty() || !text.matches(BARE)) {
-            return text;
-        }
-        String[] parts = text.split("\\s*(\\+/-|±)\\s*");
-        String value = parts[0] + " " + unit;
-        return parts.length < 2 ? value : value + " +/- " + parts[1] + (parts[1].endsWith("%") ? "" : " " + unit);
     }
 
     /** What was worked out, as a person would say it: no more than four digits that count. */

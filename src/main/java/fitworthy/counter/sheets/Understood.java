@@ -12,6 +12,7 @@ import fitworthy.sheet.Tank;
 import fitworthy.sheet.TubFate;
 import fitworthy.sheet.Wanted;
 import fitworthy.shelf.Kind;
+import fitworthy.shelf.Lying;
 import fitworthy.shelf.SheetWords;
 import fitworthy.shelf.Shelf;
 import fitworthy.source.Fault;
@@ -75,8 +76,31 @@ public record Understood(
 
     private static final List<String> TRIP = Typed.fields("longest-leg", "top-speed");
 
-    /** What is said to a field. @param fault whether it was not understood */
-    public record Said(boolean fault, String words) {}
+    /**
+     * What is said to a field.
+     *
+     * @param fault whether it was not understood
+     * @param offers what lies on the shelf that may be meant
+     */
+    public record Said(boolean fault, String words, List<Offer> offers) {
+
+        Said(boolean fault, String words) {
+            this(fault, words, List.of());
+        }
+
+        /** The same in other words. */
+        Said in(String others) {
+            return new Said(fault, others, offers);
+        }
+    }
+
+    /**
+     * A thing of the shelf that may be meant.
+     *
+     * @param words its name with its mass
+     * @param line as the line would read once it is taken
+     */
+    public record Offer(String words, String line) {}
 
     /** A thing that was understood of a line. */
     private record Wish(String line, Wanted part) {}
@@ -251,9 +275,7 @@ public record Understood(
             String is = other.line().equals(field)
                     ? ""
                     : ". Its " + word.replace('-', ' ') + " is " + other.part().name();
-            said.computeIfPresent(
-                    field,
-                    (same, told) -> new Said(told.fault(), told.words().replace(", and kind: " + word, "") + is));
+            said.computeIfPresent(field, (same, told) -> told.in(told.words().replace(", and kind: " + word, "") + is));
         }
 
         /**
@@ -319,12 +341,38 @@ public record Understood(
             List<Wanted> parts = typed.isEmpty() ? List.of() : at(field, words -> words.parts(typed, region));
             List<String> told = new ArrayList<>();
             for (Wanted part : parts) {
-                told.add((parts.size() == 1 ? "" : part.name() + ": ") + words(part, typed, others));
+                String otherwise = at(field, words -> words.otherwiseOnShelf(part));
+                told.add((parts.size() == 1 ? "" : part.name() + ": ")
+                        + words(part, typed, others)
+                        + (otherwise.isEmpty() ? "" : ". On the shelf " + otherwise));
                 others.add(new Wish(field, part));
             }
             if (!told.isEmpty()) {
-                said.putIfAbsent(field, new Said(false, String.join("; ", told)));
+                said.putIfAbsent(field, new Said(false, String.join("; ", told), offers(field, typed, parts)));
             }
+        }
+
+        /** What lies on the shelf that may be meant by parts of a line. */
+        private List<Offer> offers(String field, String typed, List<Wanted> parts) {
+            List<Offer> offers = new ArrayList<>();
+            for (Wanted part : parts) {
+                for (Lying lies : at(field, words -> words.alike(part))) {
+                    offers.add(new Offer(lies.words(), parts.size() == 1 ? line(lies, part) : line(lies, part, typed)));
+                }
+            }
+            return offers;
+        }
+
+        /** A line that takes it, with its place and what it is wished for. */
+        private static String line(Lying lies, Wanted part) {
+            return lies.name()
+                    + (part.said().containsKey("at") ? " " + part.said().get("at") : "")
+                    + (part.reason().isEmpty() ? "" : " " + part.reason());
+        }
+
+        /** A line of several that takes it for one of them. */
+        private static String line(Lying lies, Wanted part, String typed) {
+            return typed.replace(part.name(), lies.name());
         }
 
         /** How a part was understood. @param typed the line that names it @param others those above it */
@@ -336,7 +384,9 @@ public record Understood(
             return (part.shelf().isEmpty() ? part.meaning().onSheet() : FROM_SHELF)
                     + (figures.isEmpty() ? "" : ", " + figures)
                     + (part.ownRims() ? ", on the rims that the vehicle has" : "")
-                    + (typed.contains(part.name()) ? "" : ", named " + part.name())
+                    + (typed.toLowerCase(Locale.ROOT).contains(part.name().toLowerCase(Locale.ROOT))
+                            ? ""
+                            : ", named " + part.name())
                     + (part.reason().isEmpty()
                             ? ""
                             : ". '" + part.reason() + "' is kept as a comment; no check reads it")
@@ -353,6 +403,7 @@ public record Understood(
             try {
                 View.Read read = view.read(NodeReader.read(place, text, faults), faults);
                 places(TakenPlace.of(read.tree(), view.book()), parts);
+                kept(NodeReader.read(place, text, new ArrayList<>()), parts);
                 return told(Optional.of(text));
             } catch (FaultsException e) {
                 faults.addAll(e.faults());
@@ -382,12 +433,26 @@ public record Understood(
                         if (!part.said().containsKey("at") && part.name().equalsIgnoreCase(place.name())) {
                             said.computeIfPresent(
                                     wish.line(),
-                                    (same, told) -> new Said(
-                                            false,
-                                            told.words() + ". Taken to be " + place.words()
-                                                    + ": say where behind it if it is not"));
+                                    (same, told) -> told.in(told.words() + ". Taken to be " + place.words()
+                                            + ": say where behind it if it is not"));
                         }
                     }));
+        }
+
+        /** Tells where a place stays as the shelf has measured it, since what was said does not contradict that. */
+        private void kept(Node.Mapping sheet, List<Wish> parts) {
+            parts.stream()
+                    .filter(wish -> wish.part().isPlaced())
+                    .filter(wish -> sheet.get(wish.part().shelf()) instanceof Node.Listing list
+                            && list.items().stream()
+                                    .noneMatch(item -> item instanceof Node.Mapping fields
+                                            && fields.get("at") != null
+                                            && fields.get("from") instanceof Node.Scalar name
+                                            && name.text().equals(wish.part().name())))
+                    .forEach(wish -> said.computeIfPresent(
+                            wish.line(),
+                            (same, told) -> told.in(told.words() + ", where the shelf has measured "
+                                    + wish.part().name())));
         }
 
         private Understood told(Optional<String> text) {

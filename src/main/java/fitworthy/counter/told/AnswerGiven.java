@@ -2,16 +2,14 @@ package fitworthy.counter.told;
 
 import fitworthy.counter.desk.Change;
 import fitworthy.counter.edit.SetTyped;
+import fitworthy.counter.edit.UnitBeside;
 import fitworthy.counter.page.Sent;
 import fitworthy.counter.sheet.SheetPage.Changes;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
-import java.util.regex.Pattern;
 
-/** Writes the answer to a question into its field. A bare number gets the unit that stands beside its box. */
+/** Writes the answer to a question into its field, understood as the plan's own fields are: the unit beside its box counts. */
 public final class AnswerGiven implements Changes {
-
-    private static final Pattern BARE = Pattern.compile("[-\\u2212]?[0-9]+(?:[.,][0-9]+)?");
 
     @Override
     public String name() {
@@ -26,6 +24,6 @@ public final class AnswerGiven implements Changes {
         if (path.isEmpty() || value.isEmpty()) {
             throw new BadRequestResponse("an answer has a path and a value");
         }
-        return new SetTyped(path, BARE.matcher(value).matches() ? (value + " " + unit).strip() : value);
+        return new SetTyped(path, UnitBeside.of(unit, value));
     }
 }

@@ -12,7 +12,10 @@ import fitworthy.counter.page.Pane;
 import fitworthy.counter.page.Routes;
 import fitworthy.counter.page.Sent;
 import fitworthy.printout.QuestionWords;
+import fitworthy.quantity.Mark;
 import fitworthy.source.Digests;
+import fitworthy.source.Node;
+import fitworthy.source.NodePath;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
@@ -149,16 +152,30 @@ public final class QuestionsPane implements Pane, Routes {
         return (title + ".").toLowerCase(Locale.ROOT).endsWith(line.toLowerCase(Locale.ROOT));
     }
 
+    /** What a trailer's plate allows is no mass of it that anybody weighed, but the guess at it that errs on the safe side. */
+    private static Optional<String> plate(Answer now) {
+        return now.read()
+                .map(read -> NodePath.of("trailer", "rated").in(read.tree()))
+                .filter(Node.Scalar.class::isInstance)
+                .map(node -> Mark.read(((Node.Scalar) node).text()))
+                .filter(rated -> !rated.isOpen())
+                .map(rated -> "Its plate says " + rated.text()
+                        + ": the most that it may weigh, not what it weighs. Where nobody has weighed it put in about "
+                        + rated.text() + ", which counts as a guess.");
+    }
+
     private static Item item(Answer now, Question question, List<AnswerBox> boxes) {
         List<String> elsewhere = new ArrayList<>(question.paths());
+        List<String> words = new ArrayList<>(QuestionWords.lines(question));
+        if (elsewhere.contains("trailer.mass")) {
+            plate(now).ifPresent(words::add);
+        }
         boxes.forEach(box -> elsewhere.remove(box.path()));
         String title = QuestionWords.title(question);
         return new Item(
                 "asked-" + Digests.of(String.join(" ", question.paths())).substring(0, 12),
                 title + QuestionWords.state(question),
-                QuestionWords.lines(question).stream()
-                        .filter(line -> !says(title, line))
-                        .toList(),
+                words.stream().filter(line -> !says(title, line)).toList(),
                 boxes,
                 elsewhere.stream().map(path -> FieldLink.of(now, path)).toList());
     }

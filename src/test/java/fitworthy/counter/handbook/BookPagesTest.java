@@ -52,6 +52,32 @@ class BookPagesTest {
         assertEquals(book.cards().keySet(), Set.copyOf(ids(new RuleSearch.Wanted("", "", "", false), DAY)));
     }
 
+    private static List<String> found(String words) {
+        return ids(new RuleSearch.Wanted(words, "", "", false), DAY);
+    }
+
+    /** In the trade's words, in any order, with a figure among them, or with a slip of the finger. */
+    @Test
+    void wordsAreUnderstoodAsTheTradeMeansThem() {
+        for (String words : List.of("bull bar airbag", "airbag bull bar", "airbag roo bar")) {
+            assertTrue(found(words).contains("front.airbag-unstated"), words + ": " + found(words));
+        }
+        assertEquals(found("snorkel"), found("snorkle"));
+        assertEquals(found("snorkel"), found("snorkell"));
+        assertFalse(found("snorkel").isEmpty());
+        assertTrue(found("swag").size() > 1, "what is carried");
+        assertEquals(found("ball"), found("250 kg ball"));
+        assertFalse(found("ball").isEmpty());
+        assertEquals(List.of(), found("snarkyl"), "two slips are another word");
+    }
+
+    @Test
+    void aTitleIsReadOfWhateverItIsAbout() throws Exception {
+        String all = served.get("/book").body();
+        assertFalse(all.contains("{subject}") || all.contains("{value}"));
+        assertTrue(all.contains("The \u2026 passes its limit once the tanks behind the rear axle are used up"), all);
+    }
+
     @Test
     void wordsHaveAllToBeThere() {
         assertEquals(

@@ -99,7 +99,7 @@ class PlanByMouseTest {
             page.press("#part-" + line);
             page.type("winch");
             String said = "#part-" + line + "-said";
-            page.until(() -> page.find(said).getText().startsWith("kind: winch"));
+            page.until(() -> page.find(said).getText().startsWith("from the shelf"));
         }
         assertEquals(15, page.all(".part-rows li").size());
         page.press("#part-14");
@@ -151,7 +151,7 @@ class PlanByMouseTest {
     }
 
     private static void typedAgain() {
-        page.until(() -> page.find("#part-1-said").getText().startsWith("kind: winch"));
+        page.until(() -> page.find("#part-1-said").getText().startsWith("from the shelf"));
         assertEquals("Hedda Moll", page.find("#customer").getDomProperty("value"));
         assertEquals("bull bar", page.find("#part-2").getDomProperty("value"));
         assertEquals("She goes north in May.", page.find("#notes").getDomProperty("value"));

@@ -163,8 +163,8 @@ class PlanFormsTest {
         for (String line : List.of(
                 "{name: Tyres, kind: tyres, size: 265/70R17}",
                 "{name: Bull bar, kind: bar}",
-                "{name: Winch, kind: winch, at: in the bull bar}",
-                "{name: Snorkel, kind: snorkel}")) {
+                "  - Winch\n",
+                "  - Snorkel\n")) {
             assertTrue(served.text("words.yaml").contains(line), served.text("words.yaml"));
         }
     }
@@ -239,6 +239,28 @@ class PlanFormsTest {
                 .body();
     }
 
+    /** What the shelf has of it is found before it is guessed, and told where it was. */
+    @Test
+    void whatIsAddedInWordsIsTakenFromTheShelfOrToldToBeThere() throws Exception {
+        made("offered", "canopy");
+        assertTrue(served.get("/sheets/offered.yaml/plan/found?filter=bull%20bar")
+                .body()
+                .contains("take-FITMENTS-Steel-bar"));
+        assertFalse(changed("offered", "words", "filter", "winch").contains("counts as a guess"));
+        assertTrue(served.text("offered.yaml").contains("  - Winch\n"), served.text("offered.yaml"));
+        String guessed = changed("offered", "words", "filter", "bull bar");
+        assertTrue(
+                guessed.contains("The shelf has, with figures of its own: Front bar, 58 kg; Steel bar, 72 kg."),
+                guessed);
+        assertTrue(served.text("offered.yaml").contains("kind: bar"), served.text("offered.yaml"));
+        changed("offered", "words", "filter", "tall aerial on the bar");
+        assertTrue(served.text("offered.yaml").contains("  - Tall aerial\n"), served.text("offered.yaml"));
+        changed("offered", "words", "filter", "driving lamps on the roof");
+        assertTrue(
+                served.text("offered.yaml").contains("{from: Driving lamps, at: on the roof}"),
+                served.text("offered.yaml"));
+    }
+
     @Test
     void whatBecomesOfTheTubIsSaidInWordsAtTheTrayOrCanopy() throws Exception {
         made("tubs", "canopy", "tray");
@@ -246,12 +268,15 @@ class PlanFormsTest {
         assertTrue(served.text("tubs.yaml").contains("{name: Tray, kind: tray, removes: {name: tub}}"));
         String again = changed("tubs", "words", "filter", "the tub removed");
         assertTrue(again.contains("Tray says already what comes off for it"), again);
-        made("stays", "canopy");
+        made("stays", "canopy=1.8 m");
         changed("stays", "words", "filter", "keep the tub");
-        assertTrue(served.text("stays.yaml").contains("kind: canopy, tub-stays: yes}"), served.text("stays.yaml"));
+        assertTrue(
+                served.text("stays.yaml").contains("kind: canopy, length: 1.8 m, tub-stays: yes}"),
+                served.text("stays.yaml"));
         changed("stays", "words", "filter", "tub off");
         assertTrue(
-                served.text("stays.yaml").contains("kind: canopy, removes: {name: tub}}"), served.text("stays.yaml"));
+                served.text("stays.yaml").contains("kind: canopy, length: 1.8 m, removes: {name: tub}}"),
+                served.text("stays.yaml"));
         made("bare");
         assertTrue(changed("bare", "words", "filter", "no tub").contains("there is no tray or canopy yet"));
     }
@@ -275,7 +300,7 @@ class PlanFormsTest {
 
     @Test
     void twoTanksInOnePlaceAndASecondAerialAreTold() throws Exception {
-        made("shared", "water tank=60 L", "water bladder=40 L", "UHF radio");
+        made("shared", "water tank=50 L", "water bladder=40 L", "UHF radio");
         String page = served.get("/sheets/shared.yaml").body();
         assertTrue(page.contains(
                 "Water tank and Water bladder are taken to be in one place, under the tray, since nobody"));

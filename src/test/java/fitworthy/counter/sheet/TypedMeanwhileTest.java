@@ -38,9 +38,9 @@ class TypedMeanwhileTest {
                 "region",
                 "any",
                 "part",
-                "winch",
+                "winch=26 kg",
                 "part",
-                "snorkel",
+                "snorkel=5 kg",
                 "part",
                 "bull bar",
                 "do",
@@ -100,6 +100,7 @@ class TypedMeanwhileTest {
             page.press("#f-title");
             page.type(Keys.END, " once more", Keys.TAB);
             page.press(SNORKEL + "mass");
+            page.hand().keyDown(Keys.CONTROL).sendKeys("a").keyUp(Keys.CONTROL).perform();
             page.type("7", Keys.ENTER);
             assertTrue(page.focused().getDomAttribute("id").startsWith(SNORKEL.substring(1)), "Enter moves on");
             page.press(SNORKEL + "at");
@@ -144,7 +145,7 @@ class TypedMeanwhileTest {
         page.untilThere("#finder-box");
         page.press("#finder-box");
         take(sheet, () -> {
-            page.type("locker", Keys.ENTER);
+            page.type("locker=20 kg", Keys.ENTER);
             page.hand().keyDown(Keys.CONTROL).sendKeys("a").keyUp(Keys.CONTROL).perform();
             page.type("radio=20 kg");
         });
@@ -199,6 +200,64 @@ class TypedMeanwhileTest {
             page.type(" or so");
         });
         page.until(() -> page.find("#unwritten").getText().contains(such + " or so"));
+    }
+
+    @Test
+    void howSureAFigureIsCanBeSaidBeforeTheFigureIsWritten() throws Exception {
+        OpenSheet sheet = shown("toroa");
+        take(sheet, () -> {
+            page.press(SNORKEL + "mass");
+            page.hand().keyDown(Keys.CONTROL).sendKeys("a").keyUp(Keys.CONTROL).perform();
+            page.type("7 +/- 2", Keys.TAB);
+            assertEquals("f-fitments_2_mass-mark", page.focused().getDomAttribute("id"));
+            page.type("about");
+        });
+        page.until(() -> part("toroa", "snorkel").contains("mass: about 7 kg +/- 2 kg"));
+        page.until(() -> "about".equals(value(SNORKEL + "mass-mark")));
+    }
+
+    @Test
+    void anAnswerThatIsRefusedStaysWithTheReasonUntilItIsMended() throws Exception {
+        shown("tara");
+        page.until(() -> page.all("#asks .box input").size() > 1);
+        WebElement box = page.find("#asks .box input");
+        String id = box.getDomAttribute("id");
+        answer(box, "178 stone");
+        page.until(() -> !page.find("#" + id + "-fault").getText().isEmpty());
+        String reason = page.find("#" + id + "-fault").getText();
+        page.post(
+                "/sheets/tara.yaml/set",
+                "path",
+                "customer",
+                "value",
+                "Ana Ferris",
+                "version",
+                page.find("#version").getDomProperty("value"));
+        page.until(() -> "Ana Ferris".equals(value("#f-customer")));
+        page.until(() -> !page.all("#asks .htmx-request").isEmpty()
+                || page.all("#asks .box input").size() > 1);
+        assertEquals(reason, page.find("#" + id + "-fault").getText());
+        assertEquals("178 stone", value("#" + id));
+        assertFalse(sheet("tara").contains("178"), sheet("tara"));
+    }
+
+    /** Of what is typed while an answer waits for its turn nothing goes along with it. */
+    @Test
+    void anAnswerIsWrittenAsItStoodWhenItWasGiven() throws Exception {
+        OpenSheet sheet = shown("kotuku");
+        page.untilThere("#asks .box input");
+        WebElement box = page.find("#asks .box input");
+        String such = such(box);
+        take(sheet, () -> {
+            page.press("#f-title");
+            page.type(Keys.END, " once more", Keys.TAB);
+            answer(box, such);
+            page.hand().keyDown(Keys.CONTROL).sendKeys("a").keyUp(Keys.CONTROL).perform();
+            page.type("5");
+        });
+        page.until(() -> page.find("#unwritten").getText().contains("field is gone: 5 ("));
+        assertTrue(sheet("kotuku").contains(" once more\n"), sheet("kotuku"));
+        assertTrue(sheet("kotuku").contains(": " + such), sheet("kotuku"));
     }
 
     private static void answer(WebElement box, String answer) {

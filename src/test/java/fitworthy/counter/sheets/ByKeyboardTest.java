@@ -46,13 +46,14 @@ class ByKeyboardTest {
         back("part-2");
         page.type(Keys.END, Keys.BACK_SPACE, Keys.BACK_SPACE, Keys.BACK_SPACE, "inch=26 kg");
         page.untilThere("pre.sheet-text");
-        page.until(() -> "kind: winch, 26 kg".equals(page.find("#part-2-said").getText()));
+        page.until(() -> "kind: winch, 26 kg. On the shelf Winch has 39 kg +/- 1 kg"
+                .equals(page.find("#part-2-said").getText()));
         tabTo(By.cssSelector("button.first"));
         page.type(Keys.ENTER);
         page.until(() -> page.window().getCurrentUrl().contains("/sheets/"));
         assertEquals(page.at("/sheets/ines-varga.yaml"), page.window().getCurrentUrl());
         String text = page.text("ines-varga.yaml");
-        assertTrue(text.contains("region: au-qld") && text.contains("capacity: 60 L"), text);
+        assertTrue(text.contains("region: au-qld") && text.contains("  - Water tank 60 L\n"), text);
         assertTrue(text.contains("capacity: 87 L, stock: yes}") && text.contains("trip: {people: 2}"), text);
     }
 

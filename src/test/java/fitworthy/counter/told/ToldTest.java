@@ -310,6 +310,39 @@ class ToldTest {
         assertArrayEquals(bytes, Files.readAllBytes(file));
     }
 
+    /** Which nobody has weighed, though its plate is known. */
+    @Test
+    void thePlateOfATrailerIsToldWhereItsMassIsAsked() throws Exception {
+        for (String rated : List.of("3000", "")) {
+            served.post(
+                    "/new",
+                    "vehicle",
+                    "Plover HD 2.7 crew utility",
+                    "people",
+                    "2",
+                    "region",
+                    "au-qld",
+                    "trailer",
+                    "Van",
+                    "ball",
+                    "270",
+                    "rated",
+                    rated,
+                    "file",
+                    "plate" + rated,
+                    "do",
+                    "make");
+            String asked = text(get("/sheets/plate" + rated + ".yaml/questions?questions=all"));
+            assertTrue(asked.contains("Trailer: its whole mass"), asked);
+            assertEquals(
+                    !rated.isEmpty(),
+                    asked.contains(
+                            "Its plate says 3000 kg: the most that it may weigh, not what it weighs. Where nobody has"
+                                    + " weighed it put in about 3000 kg, which counts as a guess."),
+                    asked);
+        }
+    }
+
     /** The second of two answers to one question is told from before the first; one that is written already says nothing. */
     @Test
     void anAnswerThatIsGivenTwiceSettlesWhatBothDid() throws Exception {
