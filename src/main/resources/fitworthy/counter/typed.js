@@ -64,12 +64,12 @@ document.addEventListener("htmx:beforeSend", ({ detail: { elt, xhr, requestConfi
   }
 });
 
-document.addEventListener("htmx:sendError", () => {
-  const told = document.createElement("p");
-  told.className = "fault";
-  told.textContent = "The counter does not answer. What was typed last is not written yet: it is sent with the next change.";
-  document.getElementById("faults")?.replaceChildren(told);
+const unanswered = Object.assign(document.createElement("p"), {
+  className: "fault",
+  textContent: "The counter does not answer. What was typed last is not written yet: it is sent with the next change.",
 });
+document.addEventListener("htmx:sendError", () => document.getElementById("faults")?.replaceChildren(unanswered));
+document.addEventListener("htmx:afterOnLoad", () => unanswered.remove());
 
 /* A field that came in place of the one that was typed in says so itself; before it has settled it could not. */
 const sendsItself = (field) => field.isConnected && field.matches("[hx-post]") && !isWaiting(field);

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fitworthy.counter.InBrowser;
 import fitworthy.counter.desk.OpenSheet;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.openqa.selenium.By;
@@ -112,6 +113,32 @@ class TypedMeanwhileTest {
         assertEquals("on the roof", value("#f-fitments_1_at"));
         assertEquals("7", value("#f-fitments_1_mass"));
         assertEquals("", page.find("#unwritten").getText());
+    }
+
+    /** What was typed is sent with the next change, once the counter answers again. */
+    @Test
+    void thatTheCounterDoesNotAnswerIsSaid() throws Exception {
+        shown("weka");
+        reach(false);
+        page.press(SNORKEL + "mass");
+        page.type("7");
+        page.until(() -> page.find("#faults").getText().startsWith("The counter does not answer."));
+        assertFalse(part("weka", "snorkel").contains("mass: 7"), sheet("weka"));
+        reach(true);
+        page.press("#f-title");
+        page.type(Keys.END, " once more", Keys.TAB);
+        page.until(() -> part("weka", "snorkel").contains("mass: 7 kg"));
+        page.until(() -> page.find("#faults").getText().isEmpty());
+        assertTrue(sheet("weka").contains(" once more\n"), sheet("weka"));
+    }
+
+    /** Whether the browser can reach the counter. */
+    private static void reach(boolean reached) {
+        page.window().executeCdpCommand("Network.enable", Map.of());
+        page.window()
+                .executeCdpCommand(
+                        "Network.emulateNetworkConditions",
+                        Map.of("offline", !reached, "latency", 0, "downloadThroughput", -1, "uploadThroughput", -1));
     }
 
     /** And what comes after it is sent all the same. */
