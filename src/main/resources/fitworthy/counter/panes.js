@@ -80,6 +80,15 @@ function origins(olds, shown) {
   return { news, was };
 }
 
+/* An answer that leaves out what the page showed when it was asked is of no use once that shows something else. */
+document.addEventListener("htmx:beforeSwap", ({ detail }) => {
+  const asked = detail.requestConfig.parameters.shows;
+  if (asked !== document.getElementById("shows")?.value && detail.serverResponse.includes("data-from=")) {
+    detail.shouldSwap = false;
+    askWhole();
+  }
+});
+
 /* From the next answer on all is sent that a page shows. */
 function askWhole() {
   document.getElementById("shows").value = "";
@@ -124,6 +133,7 @@ function put(old, shown) {
 function putAnew(one) {
   const fresh = one.cloneNode(true);
   fresh.removeAttribute("open");
+  fresh.classList.remove("htmx-request");
   fresh.querySelector(".why")?.replaceChildren();
   one.replaceWith(fresh);
 }

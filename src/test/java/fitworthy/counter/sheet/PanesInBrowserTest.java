@@ -35,7 +35,7 @@ class PanesInBrowserTest {
               const copy = pane.cloneNode(true);
               // What is told of the change itself.
               copy.querySelectorAll(".news, .by, .fresh").forEach((told) => told.remove());
-              return copy.innerHTML.replace(/\\s+/g, " ").replaceAll(" <", "<");
+              return copy.innerHTML.replace(/\\s+/g, " ").replaceAll(" <", "<").replaceAll(' class=""', "");
             };
             window.compared = async () => {
               const loading = document.querySelector("[name=loading]:checked")?.value ?? "";
@@ -55,7 +55,9 @@ class PanesInBrowserTest {
     private static final String SEND =
             """
             const [way, values, done] = arguments;
-            htmx.ajax("POST", `/sheets/touring.yaml/${way}`, { source: ".comes", swap: "none", values })
+            const source = document.querySelector(".comes");
+            new Promise((answered) => inTurn(source, () =>
+              answered(htmx.ajax("POST", `/sheets/touring.yaml/${way}`, { source, swap: "none", values }))))
               .then(() => window.compared?.()).then(() => done());
             """;
 
@@ -100,6 +102,24 @@ class PanesInBrowserTest {
         assertTrue(panes >= 4 * changes * 7, panes + " panes");
         int inPart = ((Number) page.script("return inPart")).intValue();
         assertTrue(inPart >= 4 * changes * 3, inPart + " in part");
+    }
+
+    /** It would leave out what the page does not show any more. */
+    @Test
+    void anAnswerToWhatThePageNoLongerShowsIsNotTaken() {
+        page.script("const posted = (mass, path, source) => htmx.ajax('POST', '/sheets/touring.yaml/set',"
+                + " { source, swap: 'none', values: { path, value: mass } });"
+                + "posted('300 kg', 'fitments.1.mass', '#side'); posted('22 kg', 'fitments.2.mass', '#told')");
+        page.until(() -> {
+            String key = page.find(".side-key ol").getText();
+            return key.contains("300 kg") && key.contains("22 kg");
+        });
+        page.script(COMPARED);
+        page.script("inTurn(document.body, () => { window.settled = compared() })");
+        page.until(() -> page.script("return Boolean(window.settled)").equals(true));
+        assertEquals(
+                List.of(),
+                page.window().executeAsyncScript("const done = arguments[0]; settled.then(() => done(otherwise))"));
     }
 
     /** Such as a program that translates pages: what is left out of an answer would be put where something else is. */
