@@ -1,7 +1,5 @@
 package fitworthy.counter.sheets;
 
-import fitworthy.advice.View;
-import fitworthy.source.Place;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,11 +36,6 @@ public record Understood(
 
     /** What is said to a field. @param fault whether it was not understood */
     public record Said(boolean fault, String words) {}
-
-    /** @param place where the sheet would stand, beside its shelf */
-    static Understood of(Typed typed, View view, Place place) {
-        return new Understanding(view, place).of(typed);
-    }
 
     /** The same that says at each field that is missing so, once a person takes it to be whole. */
     Understood asked() {
