@@ -25,20 +25,20 @@ public final class Payload {
     private final Plan plan;
     private final List<InLoading> loadings;
 
-    private Payload(Advice advice) {
+    private Payload(Advice advice, RoomLeft room) {
         this.sheet = advice.sheet().planned();
         this.plan = advice.loadings().get(0).plan();
-        this.loadings = RoomLeft.of(advice).loadings();
+        this.loadings = room.loadings();
     }
 
     /** In the loading that leaves least, and in each of which it is not known. */
     public static String inShort(Advice advice) {
-        return new Payload(advice).sentence(false);
+        return new Payload(advice, RoomLeft.of(advice)).sentence(false);
     }
 
-    /** In each loading, with what the words mean. */
-    public static String inFull(Advice advice) {
-        return new Payload(advice).sentence(true);
+    /** In each loading, with what the words mean. @param room that of the advice */
+    public static String inFull(Advice advice, RoomLeft room) {
+        return new Payload(advice, room).sentence(true);
     }
 
     private String sentence(boolean each) {

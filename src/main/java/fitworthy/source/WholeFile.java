@@ -16,10 +16,20 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 
 /** A file that is written whole or not at all: whatever goes wrong, what stood there before still stands. */
 public final class WholeFile implements Closeable {
+
+    /** What is taken away where the run ends meanwhile; a file's own {@code deleteOnExit} would be kept as long as that lasts. */
+    private static final Set<Path> UNFINISHED = ConcurrentHashMap.newKeySet();
+
+    static {
+        Runtime.getRuntime()
+                .addShutdownHook(new Thread(
+                        () -> UNFINISHED.forEach(file -> file.toFile().delete())));
+    }
 
     private final Path target;
     private final Path unfinished;
@@ -47,7 +57,7 @@ public final class WholeFile implements Closeable {
                 permissions.isEmpty()
                         ? new FileAttribute<?>[0]
                         : new FileAttribute<?>[] {PosixFilePermissions.asFileAttribute(permissions)});
-        unfinished.toFile().deleteOnExit();
+        UNFINISHED.add(unfinished);
         stream = new BufferedOutputStream(Channels.newOutputStream(channel));
     }
 
@@ -132,5 +142,6 @@ public final class WholeFile implements Closeable {
     public void close() throws IOException {
         channel.close();
         Files.deleteIfExists(unfinished);
+        UNFINISHED.remove(unfinished);
     }
 }

@@ -199,6 +199,13 @@
   told.setAttribute("role", "status");
   document.getElementById("main").append(told);
 
+  // What is drawn elsewhere than it was sent is no part of the next answer.
+  document.addEventListener("htmx:oobBeforeSwap", (event) => {
+    if (event.detail.target.id === "side") {
+      view()?.querySelectorAll("[transform]").forEach((part) => part.removeAttribute("transform"));
+    }
+  });
+
   // At once, since what is shown anew a moment later takes the place of what has not settled.
   document.addEventListener("htmx:oobAfterSwap", (event) => {
     const pane = event.detail.target;

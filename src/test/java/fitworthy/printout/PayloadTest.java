@@ -8,6 +8,7 @@ import fitworthy.Sheets;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.advice.Arrangement;
+import fitworthy.advice.RoomLeft;
 import fitworthy.printout.explain.RoomPrintout;
 import fitworthy.source.FaultsException;
 import java.io.PrintWriter;
@@ -68,14 +69,14 @@ class PayloadTest {
         assertEquals("700 kg: 420 used, 280 left (towing).", Payload.inShort(advice(van)));
         assertEquals(
                 "700 kg (GVM less kerb mass): 220 used, 480 left (solo); 420 used, 280 left (towing; ball counted).",
-                Payload.inFull(advice(van)));
+                inFull(advice(van)));
     }
 
     @Test
     void aKitThatRaisesTheGvmRaisesItOnceItIsApproved() throws FaultsException {
         assertEquals(
                 "1000 kg (GVM less kerb mass; 700 until Kit is approved): 220 used, 780 left.",
-                Payload.inFull(advice("fitments: [{name: Kit, kind: rating-upgrade, mass: 0 kg, gvm: 3300 kg}]\n")));
+                inFull(advice("fitments: [{name: Kit, kind: rating-upgrade, mass: 0 kg, gvm: 3300 kg}]\n")));
     }
 
     @Test
@@ -101,5 +102,9 @@ class PayloadTest {
         assertTrue(told.contains("used = loaded - kerb, loaded = 2520 kg, kerb = 2300 kg"), told);
         assertTrue(told.contains("payload = GVM - kerb, GVM = 3300 kg, kerb = 2300 kg"), told);
         assertTrue(told.contains("220 kg, payload: GVM less kerb mass 1000 kg: 780 kg left (room.payload)"), told);
+    }
+
+    private static String inFull(Advice advice) {
+        return Payload.inFull(advice, RoomLeft.of(advice));
     }
 }

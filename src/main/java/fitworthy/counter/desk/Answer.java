@@ -7,6 +7,7 @@ import fitworthy.advice.Arrangement;
 import fitworthy.advice.Questions;
 import fitworthy.advice.RoomLeft;
 import fitworthy.advice.View;
+import fitworthy.printout.LoadedVerdict;
 import fitworthy.schema.KnownGroups;
 import fitworthy.source.Digests;
 import fitworthy.source.Fault;
@@ -40,6 +41,7 @@ public final class Answer {
     private final Lazy<Advice> advice = new Lazy<>();
     private final Lazy<Arrangement> arrangement = new Lazy<>();
     private final Lazy<RoomLeft> room = new Lazy<>();
+    private final Lazy<String> loaded = new Lazy<>();
     private final Lazy<Questions> questions = new Lazy<>();
 
     /** @param advice null where nothing was advised yet */
@@ -195,6 +197,11 @@ public final class Answer {
 
     public Optional<RoomLeft> room() {
         return advice().map(given -> room.of(given, RoomLeft::of));
+    }
+
+    /** How it stands against its ratings as it will be loaded, in a sentence. */
+    public Optional<String> loaded() {
+        return advice().map(given -> loaded.of(given, LoadedVerdict::loaded));
     }
 
     /** What is to be asked, by what it can turn. May take seconds where much is guessed. */

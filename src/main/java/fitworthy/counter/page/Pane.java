@@ -37,6 +37,14 @@ public interface Pane {
     /** What stands within that element. */
     String html(Seen seen);
 
+    /**
+     * Whether it stays on the page as it was sent, but for what is fetched into elements that come empty. Then what did not
+     * change is left out of the next answer.
+     */
+    default boolean staysAsSent() {
+        return false;
+    }
+
     /** Whether it is shown anew after a change; not while one types in it, since that would take the field away. */
     default boolean isNew(Seen seen) {
         return true;

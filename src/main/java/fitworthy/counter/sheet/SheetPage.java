@@ -3,9 +3,11 @@ package fitworthy.counter.sheet;
 import fitworthy.counter.desk.Answer;
 import fitworthy.counter.desk.Change;
 import fitworthy.counter.desk.Desk;
+import fitworthy.counter.desk.LastUsed;
 import fitworthy.counter.desk.Lines;
 import fitworthy.counter.desk.OpenSheet;
 import fitworthy.counter.desk.Outcome;
+import fitworthy.counter.page.Markup;
 import fitworthy.counter.page.Pages;
 import fitworthy.counter.page.Pane;
 import fitworthy.counter.page.Routes;
@@ -22,10 +24,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /** The page of one sheet: its panes, and what becomes of them after a change. */
 public final class SheetPage implements Routes {
@@ -61,12 +63,16 @@ public final class SheetPage implements Routes {
     private static final String VERSION = "version";
     private static final String OVER = "over";
     private static final String SHOWN = "shown";
-    private static final Set<String> OWN = Set.of(VERSION, OVER, SHOWN, "copy");
+    private static final String SHOWS = "shows";
+    private static final Set<String> OWN = Set.of(VERSION, OVER, SHOWN, SHOWS, "copy");
     private static final int MOST_COPIES = 99;
+    /** More pages than are worked on at once. What another one shows is sent whole. */
+    private static final int MOST_PAGES = 32;
 
     private final Desk desk;
     private final List<Pane> panes;
     private final List<Changes> changes;
+    private final LastUsed<Map<String, Markup>> shows = new LastUsed<>(MOST_PAGES);
 
     public SheetPage(Desk desk, List<Pane> panes, List<Changes> changes) {
         this.desk = desk;
@@ -89,9 +95,12 @@ public final class SheetPage implements Routes {
         routes.post("/sheets/{sheet}/redo", sent -> answer(sent, sheet -> sheet.redo(base(sent))));
     }
 
-    /** The sheet as it is; nothing where the page only follows what others do, and nothing was done. */
+    /**
+     * The sheet as it is; nothing where the page only follows what others do, and nothing was done, unless it does not know any
+     * more what it shows.
+     */
     private void look(Context sent) {
-        boolean follows = sent.queryParam("follow") != null;
+        boolean follows = sent.queryParam("follow") != null && !"".equals(sent.queryParam(SHOWS));
         if (follows && sheet(sent).now().version().equals(sent.queryParam("version"))) {
             sent.status(HttpStatus.NO_CONTENT);
         } else {
@@ -133,13 +142,16 @@ public final class SheetPage implements Routes {
     private void show(Context sent) {
         OpenSheet sheet = sheet(sent);
         Pane.Seen seen = new Pane.Seen(sheet, sheet.now(), Optional.empty(), asked(sent.queryParamMap()));
+        Answered answered = new Answered(Map.of());
+        panes.forEach(pane -> answered.show(pane, seen));
         sent.html(Pages.html(
                 "sheet/page.jte",
                 Map.of(
                         "name", sheet.name(),
                         "title", seen.title(),
                         "version", seen.now().version(),
-                        "panes", shown(panes.stream(), seen))));
+                        "shows", kept(answered),
+                        "panes", answered.sent)));
     }
 
     private void answer(Context sent, Function<OpenSheet, Outcome> made) {
@@ -151,11 +163,15 @@ public final class SheetPage implements Routes {
         Pane.Seen seen = new Pane.Seen(sheet, outcome.now(), before, asked);
         // Where others have changed the sheet meanwhile the page has to show that too.
         boolean alone = before.orElse(outcome.now()).version().equals(base(sent));
+        Answered answered = new Answered(shows.find(seen.asked(SHOWS)).orElse(Map.of()));
+        panes.stream().filter(pane -> !alone || pane.isNew(seen)).forEach(pane -> answered.show(pane, seen));
         sent.html(Pages.html(
                 "sheet/changed.jte",
                 Map.of(
                         "version",
                         outcome.now().version(),
+                        "shows",
+                        kept(answered),
                         "field",
                         seen.asked("field"),
                         "faults",
@@ -165,14 +181,39 @@ public final class SheetPage implements Routes {
                         "parted",
                         parted(sent, outcome),
                         "panes",
-                        shown(panes.stream().filter(pane -> !alone || pane.isNew(seen)), seen))));
+                        answered.sent)));
     }
 
-    /** Panes by their ids, in order. */
-    private static Map<String, String> shown(Stream<Pane> panes, Pane.Seen seen) {
-        Map<String, String> shown = new LinkedHashMap<>();
-        panes.forEach(pane -> shown.put(pane.id(), pane.html(seen)));
-        return shown;
+    /** What an answer brings onto a page. */
+    private static final class Answered {
+        /** What the page shows, of the panes that stay as they were sent. */
+        private final Map<String, Markup> shown;
+
+        /** What is sent of each pane, by its id and in order. */
+        private final Map<String, String> sent = new LinkedHashMap<>();
+
+        /** @param before what the page showed, as far as that is known */
+        Answered(Map<String, Markup> before) {
+            shown = new HashMap<>(before);
+        }
+
+        void show(Pane pane, Pane.Seen seen) {
+            String html = pane.html(seen);
+            if (pane.staysAsSent()) {
+                Markup now = Markup.of(html);
+                Markup before = shown.put(pane.id(), now);
+                sent.put(pane.id(), before == null ? html : now.since(before));
+            } else {
+                sent.put(pane.id(), html);
+            }
+        }
+    }
+
+    /** By what a page says what it shows. */
+    private String kept(Answered answered) {
+        String key = UUID.randomUUID().toString();
+        shows.put(key, answered.shown);
+        return key;
     }
 
     /** What both hands wanted, where they parted. */

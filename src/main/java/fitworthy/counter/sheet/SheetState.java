@@ -3,7 +3,6 @@ package fitworthy.counter.sheet;
 import fitworthy.advice.Advice;
 import fitworthy.counter.page.Pages;
 import fitworthy.counter.page.Pane;
-import fitworthy.printout.LoadedVerdict;
 import fitworthy.source.Words;
 import java.util.HashMap;
 import java.util.Map;
@@ -17,6 +16,11 @@ public final class SheetState implements Pane {
     }
 
     @Override
+    public boolean staysAsSent() {
+        return true;
+    }
+
+    @Override
     public String html(Seen seen) {
         Map<String, Object> values = new HashMap<>(Map.of(
                 "mark",
@@ -25,8 +29,7 @@ public final class SheetState implements Pane {
                                 .flatMap(Advice::worst)
                                 .map(worst -> Words.hyphenated(worst.name()))
                                 .orElse("none"),
-                "verdict",
-                        seen.now().advice().map(LoadedVerdict::loaded).orElse("No advice while the sheet has a fault."),
+                "verdict", seen.now().loaded().orElse("No advice while the sheet has a fault."),
                 "sheet", seen.sheet(),
                 "undo", seen.sheet().undoes(),
                 "redo", seen.sheet().redoes(),

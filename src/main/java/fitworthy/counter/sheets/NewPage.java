@@ -69,7 +69,7 @@ public final class NewPage implements Routes {
     }
 
     private Understood understood(Typed typed) {
-        return Understood.of(typed, desk.view(), place(FileName.of(typed.words(), folder())));
+        return new Understanding(desk.view(), place(FileName.of(typed.words(), folder()))).of(typed);
     }
 
     private Place place(String name) {

@@ -63,6 +63,11 @@ public final class LoadsPane implements Pane {
     }
 
     @Override
+    public boolean staysAsSent() {
+        return true;
+    }
+
+    @Override
     public String html(Seen seen) {
         recent.put(seen.now().version(), seen.now());
         return seen.now()

@@ -14,6 +14,11 @@ public final class RoomPane implements Pane {
     }
 
     @Override
+    public boolean staysAsSent() {
+        return true;
+    }
+
+    @Override
     public String html(Seen seen) {
         return seen.now()
                 .room()

@@ -38,6 +38,11 @@ public final class SidePane implements Pane {
         return "side";
     }
 
+    @Override
+    public boolean staysAsSent() {
+        return true;
+    }
+
     /** Not while something is moved in it, which would take that out of the hand. */
     @Override
     public boolean isNew(Seen seen) {

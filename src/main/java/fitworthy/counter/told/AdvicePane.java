@@ -12,7 +12,6 @@ import fitworthy.printout.EditWords;
 import fitworthy.printout.FindingBrief;
 import fitworthy.printout.GuessWords;
 import fitworthy.printout.HouseWords;
-import fitworthy.printout.LoadedVerdict;
 import fitworthy.printout.Payload;
 import fitworthy.printout.ShortPrintout;
 import fitworthy.printout.Verdict;
@@ -75,6 +74,11 @@ public final class AdvicePane implements Pane {
     }
 
     @Override
+    public boolean staysAsSent() {
+        return true;
+    }
+
+    @Override
     public String html(Seen seen) {
         return seen.now()
                 .arrangement()
@@ -90,7 +94,10 @@ public final class AdvicePane implements Pane {
         return new Shown(
                 Addresses.of(seen.sheet()),
                 advice.worst().map(AdvicePane::mark).orElse(""),
-                List.of(LoadedVerdict.loaded(advice), Verdict.of(now), "Payload: " + Payload.inFull(advice)),
+                List.of(
+                        seen.now().loaded().orElseThrow(),
+                        Verdict.of(now),
+                        "Payload: " + Payload.inFull(advice, seen.now().room().orElseThrow())),
                 before.map(was -> EditWords.of(was, now)).orElse(""),
                 before.map(was -> EditWords.fresh(was, now)).orElse(Set.of()),
                 house(advice),

@@ -232,7 +232,7 @@ final class Svg {
     private static String written(Writing writing) {
         StringWriter text = new StringWriter();
         try {
-            XMLStreamWriter xml = XMLOutputFactory.newInstance().createXMLStreamWriter(text);
+            XMLStreamWriter xml = XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(text);
             writing.to(xml);
             xml.close();
         } catch (XMLStreamException e) {

@@ -14,10 +14,11 @@ import org.openqa.selenium.WebElement;
 /** What an answer shows anew, of which the page keeps what has not changed. */
 class PanesInBrowserTest {
 
-    /** Keeps panes that came out otherwise than they were sent, and counts those that came. */
+    /** Keeps panes that came out otherwise than they were sent, and counts those that came, whole and in part. */
     private static final String COMPARED =
             """
             window.panes = 0;
+            window.inPart = 0;
             window.otherwise = [];
             const sent = new Map();
             document.addEventListener("htmx:oobBeforeSwap", ({ detail }) => {
@@ -26,15 +27,38 @@ class PanesInBrowserTest {
             document.addEventListener("htmx:oobAfterSwap", ({ detail }) => {
               if (!sent.has(detail.target)) return;
               panes++;
-              if (detail.target.innerHTML !== sent.get(detail.target)) otherwise.push(detail.target.id);
+              if (sent.get(detail.target).includes("data-from")) inPart++;
+              else if (detail.target.innerHTML !== sent.get(detail.target)) otherwise.push(detail.target.id);
               sent.delete(detail.target);
             });
+            const looks = (pane) => {
+              const copy = pane.cloneNode(true);
+              // What is told of the change itself.
+              copy.querySelectorAll(".news, .by, .fresh").forEach((told) => told.remove());
+              return copy.innerHTML.replace(/\\s+/g, " ").replaceAll(" <", "<").replaceAll(' class=""', "");
+            };
+            window.compared = async () => {
+              const loading = document.querySelector("[name=loading]:checked")?.value ?? "";
+              const whole = await (await fetch(`/sheets/touring.yaml/look?${new URLSearchParams({ loading })}`)).text();
+              for (const pane of new DOMParser().parseFromString(whole, "text/html").querySelectorAll("[hx-swap-oob^='pane:#']")) {
+                const id = pane.getAttribute("hx-swap-oob").slice("pane:#".length);
+                const kept = ["state", "side", "loads", "room", "told"].includes(id);
+                const [meant, shown] = [looks(pane), looks(document.getElementById(id))];
+                const parts = [...meant].findIndex((sign, i) => sign !== shown[i]);
+                if (kept && meant !== shown) {
+                  otherwise.push(`${id} has ${shown.slice(parts - 40, parts + 80)} for ${meant.slice(parts - 40, parts + 80)}`);
+                }
+              }
+            };
             """;
 
     private static final String SEND =
             """
             const [way, values, done] = arguments;
-            htmx.ajax("POST", `/sheets/touring.yaml/${way}`, { source: ".comes", swap: "none", values }).then(() => done());
+            const source = document.querySelector(".comes");
+            new Promise((answered) => inTurn(source, () =>
+              answered(htmx.ajax("POST", `/sheets/touring.yaml/${way}`, { source, swap: "none", values }))))
+              .then(() => window.compared?.()).then(() => done());
             """;
 
     @RegisterExtension
@@ -76,6 +100,30 @@ class PanesInBrowserTest {
         assertEquals(List.of(), page.script("return otherwise"));
         int panes = ((Number) page.script("return panes")).intValue();
         assertTrue(panes >= 4 * changes * 7, panes + " panes");
+        int inPart = ((Number) page.script("return inPart")).intValue();
+        assertTrue(inPart >= 4 * changes * 3, inPart + " in part");
+    }
+
+    /** To undo what was done since leaves all as it was when the answer was asked for, so that nothing of it is sent. */
+    @Test
+    void anAnswerToWhatThePageNoLongerShowsIsNotTaken() {
+        String key = page.find(".side-key ol").getText();
+        String shows = page.find("#shows").getDomAttribute("value");
+        set("fitments.1.mass", "300 kg");
+        page.until(() -> page.find(".side-key ol").getText().contains("300 kg"));
+        send("undo", Map.of("shows", shows));
+        page.until(() -> page.find(".side-key ol").getText().equals(key));
+    }
+
+    /** Such as a program that translates pages: what is left out of an answer would be put where something else is. */
+    @Test
+    void whereAnotherHandHasPutSomethingIntoThePageAllIsSentAnew() {
+        page.script("document.querySelector('.side-key ol').prepend(document.createElement('li'))");
+        set("fitments.1.mass", "300 kg");
+        page.until(() -> page.find(".side-key ol").getText().contains("300 kg"));
+        assertEquals(
+                page.script("return document.querySelectorAll('.side-key li span:first-child').length"),
+                page.script("return document.querySelectorAll('.side-key li').length"));
     }
 
     @Test

@@ -44,6 +44,45 @@ class SheetPageTest {
                 served.get("/sheets/touring.yaml/look?version=" + other).body().isEmpty(), "looked at otherwise");
     }
 
+    /** Of a page that says what it shows; a page that does not know that any more is sent all, as one is that nobody knows. */
+    @Test
+    void whatAPageShowsAlreadyIsNotSentAgain() throws Exception {
+        String page = served.get("/sheets/touring.yaml").body();
+        String whole = set(version(page), INES, "70 kg", "");
+        String less = set(version(whole), INES, "71 kg", shows(page));
+        assertTrue(less.length() < whole.length() / 2, less.length() + " for " + whole.length());
+        assertTrue(less.contains("data-from") && !whole.contains("data-from"), less);
+        assertFalse(set(version(less), INES, "72 kg", "nobody's").contains("data-from"));
+        less = set(version(served.get("/sheets/touring.yaml").body()), INES, "73 kg", shows(less));
+        String look = "/sheets/touring.yaml/look?follow=yes&version=" + version(less) + "&shows=";
+        assertEquals(204, served.get(look + shows(less)).statusCode());
+        assertFalse(served.get(look).body().contains("data-from"));
+    }
+
+    private static String set(String version, String path, String value, String shows) throws Exception {
+        return served.post(
+                        "/sheets/touring.yaml/set",
+                        "version",
+                        version,
+                        "path",
+                        path,
+                        "value",
+                        value,
+                        "field",
+                        "f",
+                        "loading",
+                        "towing",
+                        "shows",
+                        shows)
+                .body();
+    }
+
+    private static String shows(String html) {
+        Matcher shows = Pattern.compile("name=\"shows\" value=\"([^\"]+)\"").matcher(html);
+        assertTrue(shows.find(), html);
+        return shows.group(1);
+    }
+
     @Test
     void whatTwoPagesChangedIsShownToBoth() throws Exception {
         String shown = version(served.get("/sheets/touring.yaml").body());
