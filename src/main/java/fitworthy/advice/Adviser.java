@@ -103,7 +103,10 @@ public final class Adviser {
     /** @param before null where there is none */
     private Advice advise(Set<String> cases, Advice before, Function<Guessing, Advice> telling) {
         Advice advice = untold(cases, before == null ? Runs.none(sheet) : before.runs());
-        List<Missing> guesses = Guesses.of(sheet);
+        // Without guesses it is its own sure one.
+        List<Missing> guesses = before != null && before.runs() == before.sureRuns()
+                ? Guesses.after(before.sheet(), sheet)
+                : Guesses.of(sheet);
         return guesses.isEmpty()
                 ? advice
                 : telling.apply(new Guessing(

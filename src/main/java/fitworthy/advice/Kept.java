@@ -28,7 +28,7 @@ final class Kept {
     private final List<Finding> findings = new ArrayList<>();
     private final List<Outcome> quiet = new ArrayList<>();
     /** The measure of now that says what an earlier one said. */
-    private final Map<Measure, Measure> now = new IdentityHashMap<>();
+    private final Map<Measure, Measure> now;
 
     /**
      * @param before what came of rules before; nothing is kept where these were others
@@ -44,9 +44,11 @@ final class Kept {
             Set<String> advice,
             Function<Judged, Optional<Waiver>> waiving) {
         if (before.rules() != rules) {
+            now = Map.of();
             touched = rules;
             return;
         }
+        now = new IdentityHashMap<>(2 * byKind.size());
         touched = rules.touched(changed(before.measures(), byKind), advice);
         for (Finding finding : before.findings()) {
             if (!isTouched(finding)) {

@@ -6,6 +6,8 @@ import fitworthy.figures.measure.MeasureKind;
 import fitworthy.rules.Guards;
 import fitworthy.rules.RuleText;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -19,8 +21,9 @@ public final class EffectiveRules {
 
     /** @param rules those that are not retired */
     EffectiveRules(Map<String, Lookup> lookups, List<RuleText> rules, Map<String, Card> cards) {
-        this.lookups = lookups;
-        this.cards = cards;
+        // Found by hash, for each sheet asks hundreds of times.
+        this.lookups = new LinkedHashMap<>(lookups);
+        this.cards = new HashMap<>(cards);
         for (Lookup lookup : lookups.values()) {
             if (lookup instanceof Lookup.Found found) {
                 practice.add(found.practice());

@@ -4,11 +4,13 @@ import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.MeasureKind.Scope;
 import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -22,60 +24,90 @@ import java.util.stream.Collectors;
  */
 public record RuleSplit(RuleSet byPlan, RuleSet byLoading) {
 
+    private static final BitSet NO_RULE = new BitSet();
+
     /**
      * Some rules.
      *
      * @param rules the rules
      * @param joining those of them that look at several measures at once
-     * @param building those of them that build on advice of others
      * @param places their ids, each with its place among them
      * @param kinds what any of them matches
      * @param practice the practice values that any of them matches
      * @param earlier ids of the advice that any of them builds on
-     * @param byKind of each kind of measure the rules that may come out otherwise where it does; left out of those that
-     *     are {@link #touched}
+     * @param byKind of each kind of measure the places of the rules that may come out otherwise where it does; left out of
+     *     those that are {@link #touched}, like the next
+     * @param byAdvice the same of each advice that any of them builds on
      */
     public record RuleSet(
             List<EffectiveRule> rules,
             List<EffectiveRule> joining,
-            List<EffectiveRule> building,
             Map<String, Integer> places,
             Set<MeasureKind> kinds,
-            Set<Practice> practice,
+            Collection<Practice> practice,
             Set<String> earlier,
-            Map<MeasureKind, List<EffectiveRule>> byKind) {
+            Map<MeasureKind, BitSet> byKind,
+            Map<String, BitSet> byAdvice) {
 
         /** No rules. */
-        public static final RuleSet NONE = of(List.of(), Map.of());
+        public static final RuleSet NONE = of(List.of(), Map.of(), Map.of());
 
         private static RuleSet of(List<EffectiveRule> rules) {
-            Map<MeasureKind, List<EffectiveRule>> byKind = new IdentityHashMap<>();
-            rules.forEach(rule -> rule.looksAt().distinct().forEach(kind -> byKind.computeIfAbsent(
-                            kind, none -> new ArrayList<>())
-                    .add(rule)));
-            return of(rules, byKind);
+            Map<String, BitSet> byAdvice = byAdvice(rules);
+            Map<MeasureKind, BitSet> byKind = new IdentityHashMap<>();
+            for (int i = 0; i < rules.size(); i++) {
+                BitSet with = new BitSet();
+                with.set(i);
+                with.or(byAdvice.getOrDefault(rules.get(i).id(), NO_RULE));
+                rules.get(i).looksAt().forEach(kind -> byKind.computeIfAbsent(kind, none -> new BitSet())
+                        .or(with));
+            }
+            return of(rules, byKind, byAdvice);
         }
 
-        private static RuleSet of(List<EffectiveRule> rules, Map<MeasureKind, List<EffectiveRule>> byKind) {
+        /** Of each advice that some rules build on their places, and those of the rules that build on these. */
+        private static Map<String, BitSet> byAdvice(List<EffectiveRule> rules) {
+            List<EffectiveRule> builders = thoseBuilding(rules);
+            Map<String, BitSet> byAdvice = new HashMap<>();
+            builders.stream()
+                    .flatMap(rule -> rule.text().earlier().stream())
+                    .distinct()
+                    .forEach(id -> {
+                        Set<String> ids = new HashSet<>(Set.of(id));
+                        addBuilding(builders, ids);
+                        BitSet building = new BitSet();
+                        for (int i = 0; i < rules.size(); i++) {
+                            building.set(
+                                    i,
+                                    ids.contains(rules.get(i).id())
+                                            && !rules.get(i).id().equals(id));
+                        }
+                        byAdvice.put(id, building);
+                    });
+            return byAdvice;
+        }
+
+        private static RuleSet of(
+                List<EffectiveRule> rules, Map<MeasureKind, BitSet> byKind, Map<String, BitSet> byAdvice) {
             Map<String, Integer> places = new HashMap<>();
             Set<MeasureKind> kinds = Collections.newSetFromMap(new IdentityHashMap<>());
-            Set<Practice> practice = new LinkedHashSet<>();
+            Map<String, Practice> practice = new LinkedHashMap<>();
             Set<String> earlier = new HashSet<>();
             for (EffectiveRule rule : rules) {
                 places.put(rule.id(), places.size());
                 kinds.addAll(rule.matched());
-                practice.addAll(rule.values());
+                rule.values().forEach(value -> practice.put(value.id(), value));
                 earlier.addAll(rule.text().earlier());
             }
             return new RuleSet(
                     rules,
                     rules.stream().filter(rule -> rule.joined().size() > 1).toList(),
-                    thoseBuilding(rules),
                     places,
                     kinds,
-                    practice,
+                    practice.values(),
                     earlier,
-                    byKind);
+                    byKind,
+                    byAdvice);
         }
 
         /** Of some measures those that what becomes of any of these rules may hang on. */
@@ -99,13 +131,14 @@ public record RuleSplit(RuleSet byPlan, RuleSet byLoading) {
          * @param advice ids of rules before these that may have
          */
         public RuleSet touched(Set<MeasureKind> changed, Set<String> advice) {
-            Set<String> touched = new HashSet<>();
-            for (MeasureKind kind : changed) {
-                byKind.getOrDefault(kind, List.of()).forEach(rule -> touched.add(rule.id()));
-            }
-            touched.addAll(advice);
-            addBuilding(building, touched);
-            return of(rules.stream().filter(rule -> touched.contains(rule.id())).toList(), Map.of());
+            BitSet touched = new BitSet();
+            changed.forEach(kind -> touched.or(byKind.getOrDefault(kind, NO_RULE)));
+            byAdvice.forEach((id, building) -> {
+                if (advice.contains(id)) {
+                    touched.or(building);
+                }
+            });
+            return of(touched.stream().mapToObj(rules::get).toList(), Map.of(), Map.of());
         }
 
         /** Of some measures those that any of these rules looks at: the engine takes as long over the others. */

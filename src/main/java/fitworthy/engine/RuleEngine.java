@@ -64,8 +64,9 @@ public record RuleEngine(Book book, KieSessionsPool sessions) {
         }
         Budget budget = new Budget(bounds);
         budget.combinations(rules.joining(), measures);
-        Comparator<Fired> inPlanOrder = inPlanOrder(measures);
-        Map<Fired.Key, Fired> fired = new HashMap<>();
+        Map<Measure, Integer> positions = new IdentityHashMap<>();
+        measures.forEach(measure -> positions.put(measure, positions.size()));
+        Map<Fired.Key, Placed> fired = new HashMap<>();
         KieSession session = sessions.newKieSession();
         try {
             session.setGlobal("advice", (RuleAction) (id, evidence) -> {
@@ -74,7 +75,7 @@ public record RuleEngine(Book book, KieSessionsPool sessions) {
                 if (!fired.containsKey(key)) {
                     session.insert(new Advised(id, given.judged().getSubject()));
                 }
-                fired.merge(key, given, BinaryOperator.minBy(inPlanOrder));
+                fired.merge(key, Placed.of(given, positions), BinaryOperator.minBy(Placed.IN_PLAN_ORDER));
             });
             rules.practice().forEach(session::insert);
             measures.forEach(session::insert);
@@ -86,19 +87,25 @@ public record RuleEngine(Book book, KieSessionsPool sessions) {
             session.dispose();
         }
         budget.check(book);
-        return fired.values().stream().sorted(inPlanOrder).toList();
+        return fired.values().stream()
+                .sorted(Placed.IN_PLAN_ORDER)
+                .map(Placed::fired)
+                .toList();
     }
 
-    /** The engine's own order hangs on how it has laid out its network. */
-    private static Comparator<Fired> inPlanOrder(List<Measure> measures) {
-        Map<Measure, Integer> positions = new IdentityHashMap<>();
-        measures.forEach(measure -> positions.put(measure, positions.size()));
-        return Comparator.comparing(Fired::id)
-                .thenComparing(
-                        fired -> fired.measures().stream()
-                                .mapToInt(positions::get)
-                                .toArray(),
-                        Arrays::compare);
+    /** What fired, with the places of its measures: the engine's own order hangs on how it has laid out its network. */
+    private record Placed(Fired fired, int[] places) {
+
+        static final Comparator<Placed> IN_PLAN_ORDER = Comparator.comparing((Placed placed) -> placed.fired.id())
+                .thenComparing(Placed::places, Arrays::compare);
+
+        static Placed of(Fired fired, Map<Measure, Integer> positions) {
+            int[] places = new int[fired.measures().size()];
+            for (int i = 0; i < places.length; i++) {
+                places[i] = positions.get(fired.measures().get(i));
+            }
+            return new Placed(fired, places);
+        }
     }
 
     private Fired fired(String id, Object[] evidence) {

@@ -20,7 +20,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 /**
  * Turns located nodes into records by their {@link RecordSchema}, collecting every fault instead of stopping at the first. A
@@ -324,7 +323,7 @@ public final class Binder {
 
     /** The record of a group, which is not made again where it was made of the same before. */
     private <R extends Record> R known(Class<R> type, Node node, NodePath path, boolean asked) {
-        Record made = before.of(node, path);
+        Record made = isWhole(path) ? before.of(node, path) : null;
         int faults = tree.faults().size();
         R record = made == null ? record(type, node, path, asked) : type.cast(made);
         if (tree.faults().size() == faults && isWhole(path)) {
@@ -347,7 +346,7 @@ public final class Binder {
             case FIGURE -> Figure.missing(tree.missing(field, path));
             case CHOICE -> values.noChoice(field, path);
             case DATE, MONEY, FIELDS_OF_KIND -> null;
-            case GROUP -> record(field.type().asSubclass(Record.class), new Node.Blank(place, false), path, false);
+            case GROUP -> known(field.type().asSubclass(Record.class), new Node.Blank(place, false), path, false);
             case TEXTS, GROUPS -> List.of();
             case FIGURES -> Map.of();
         };
@@ -384,10 +383,11 @@ public final class Binder {
 
     /** Tells where two items lack just what the other has, since a dash stands before a field that goes on with an item. */
     private void torn(RecordSchema schema, List<Node> items, NodePath path) {
-        for (int i = 1; i < items.size(); i++) {
-            if (items.get(i - 1) instanceof Node.Mapping one && items.get(i) instanceof Node.Mapping other) {
-                Set<String> oneLacks = lacking(schema, one);
-                Set<String> otherLacks = lacking(schema, other);
+        Set<String> otherLacks = Set.of();
+        for (int i = 0; i < items.size(); i++) {
+            Set<String> oneLacks = otherLacks;
+            otherLacks = items.get(i) instanceof Node.Mapping group ? lacking(schema, group) : Set.of();
+            if (i > 0 && items.get(i - 1) instanceof Node.Mapping one && items.get(i) instanceof Node.Mapping other) {
                 if (!oneLacks.isEmpty()
                         && !otherLacks.isEmpty()
                         && other.entries().keySet().containsAll(oneLacks)
@@ -403,12 +403,14 @@ public final class Binder {
     }
 
     private static Set<String> lacking(RecordSchema schema, Node.Mapping group) {
-        return schema.fields().stream()
-                .filter(field ->
-                        field.description() != null && field.description().needed())
-                .map(FieldSchema::name)
-                .filter(name -> group.get(name) == null)
-                .collect(Collectors.toSet());
+        Set<String> lacking = Set.of();
+        for (FieldSchema field : schema.fields()) {
+            if (field.description() != null && field.description().needed() && group.get(field.name()) == null) {
+                lacking = lacking.isEmpty() ? new HashSet<>() : lacking;
+                lacking.add(field.name());
+            }
+        }
+        return lacking;
     }
 
     private List<Node> items(FieldSchema field, Node node, NodePath path) {

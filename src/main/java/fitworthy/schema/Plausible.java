@@ -229,8 +229,10 @@ public enum Plausible {
     }
 
     private boolean within(double value, int end) {
-        double rounded = Figure.rounded(value);
-        return rounded >= values[end] && rounded <= values[ends.length - 1 - end];
+        double least = values[end];
+        double most = values[ends.length - 1 - end];
+        // Rounding keeps the order: what is within them before is after.
+        return value >= least && value <= most || Figure.rounded(value) >= least && Figure.rounded(value) <= most;
     }
 
     /** The least and the most that it can be, in words. */

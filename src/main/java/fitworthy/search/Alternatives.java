@@ -2,12 +2,14 @@ package fitworthy.search;
 
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
+import fitworthy.book.Book;
 import fitworthy.engine.RuleEngine;
 import fitworthy.schema.KnownGroups;
 import fitworthy.sheet.Sheet;
 import fitworthy.shelf.Shelf;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
+import fitworthy.usual.Filling;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +18,7 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import java.util.function.IntConsumer;
 import java.util.function.LongFunction;
+import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 
 /**
@@ -61,8 +64,7 @@ public record Alternatives<P>(List<Alternative<P>> plans, long all) {
                 .mapToLong(option -> option.choices().size())
                 .reduce(1, (sum, each) -> sum > Long.MAX_VALUE / each ? Long.MAX_VALUE : sum * each);
         List<Change.Choose> written = choices(varied, 0);
-        KnownGroups groups = Change.groups(root, engine.book());
-        Function<List<Change.Choose>, Sheet> chosen = choices -> sheet(engine, root, sheet, choices, groups);
+        Function<List<Change.Choose>, Sheet> chosen = chosen(engine.book(), root, sheet);
         Advice first = Adviser.counted(engine, chosen.apply(written));
         LongFunction<Alternative<P>> alternative = number -> {
             List<Change.Choose> choices = choices(varied, number);
@@ -93,14 +95,21 @@ public record Alternatives<P>(List<Alternative<P>> plans, long all) {
         return ShelfLevers.names(root, sheet, shelf);
     }
 
-    private static Sheet sheet(
-            RuleEngine engine, Node.Mapping root, Sheet sheet, List<Change.Choose> choices, KnownGroups groups) {
-        try {
-            return Change.sheet(choices, root, sheet, engine.book(), groups);
-        } catch (FaultsException e) {
-            // A sheet is checked with all its parts, whichever are taken.
-            throw new IllegalStateException("another choice makes the sheet unreadable", e);
+    /** The sheet with other choices; read anew where a place in words may hang on a part that is chosen. */
+    private static Function<List<Change.Choose>, Sheet> chosen(Book book, Node.Mapping root, Sheet sheet) {
+        if (Filling.isWritten(root, book)) {
+            return choices -> sheet.taking(
+                    choices.stream().collect(Collectors.toMap(Change.Choose::option, Change.Choose::choice)));
         }
+        KnownGroups groups = Change.groups(root, book);
+        return choices -> {
+            try {
+                return Change.sheet(choices, root, sheet, book, groups);
+            } catch (FaultsException e) {
+                // A sheet is checked with all its parts, whichever are taken.
+                throw new IllegalStateException("another choice makes the sheet unreadable", e);
+            }
+        };
     }
 
     /** The combination of this number, counting the last option fastest and each from the choice that is taken. */

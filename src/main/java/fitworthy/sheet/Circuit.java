@@ -108,6 +108,12 @@ public record Circuit(
         @Field("its fuse or breaker at the other battery's end; asked of a charger's cable between two batteries")
                 Fuse farFuse) {
 
+    /** By the name alone, which tells nearly all apart: what each draws is kept by circuit. */
+    @Override
+    public int hashCode() {
+        return name.hashCode();
+    }
+
     public enum Supply {
         STARTER,
         SECOND

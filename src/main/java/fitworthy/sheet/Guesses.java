@@ -10,11 +10,14 @@ import fitworthy.schema.RecordSchema;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Predicate;
 
@@ -40,8 +43,28 @@ public final class Guesses {
 
     /** The fields that hold a guess, in the order of the sheet's fields. */
     public static List<Missing> of(Sheet sheet) {
+        return of(sheet, Set.of());
+    }
+
+    /**
+     * The same of a sheet that is like another in which nobody guessed: a group that it has of that is not looked through
+     * again.
+     */
+    public static List<Missing> after(Sheet unguessed, Sheet sheet) {
+        Set<Object> known = Collections.newSetFromMap(new IdentityHashMap<>());
+        for (FieldSchema field : RecordSchema.of(Sheet.class).fields()) {
+            if (field.in(unguessed) instanceof List<?> groups) {
+                known.addAll(groups);
+            } else if (field.in(unguessed) instanceof Record group) {
+                known.add(group);
+            }
+        }
+        return of(sheet, known);
+    }
+
+    private static List<Missing> of(Sheet sheet, Set<Object> unguessed) {
         List<Missing> found = new ArrayList<>();
-        look(sheet, (value, at) -> found.add(at));
+        look(sheet, unguessed, (value, at) -> found.add(at));
         return found;
     }
 
@@ -53,7 +76,7 @@ public final class Guesses {
     /** The same with the figure that was put in. */
     public static Map<Missing, Figure> values(Sheet sheet) {
         Map<Missing, Figure> found = new LinkedHashMap<>();
-        look(sheet, (value, at) -> {
+        look(sheet, Set.of(), (value, at) -> {
             if (value instanceof Figure figure) {
                 found.put(at, figure);
             }
@@ -118,20 +141,24 @@ public final class Guesses {
                 .toList();
     }
 
-    /** Nothing is made anew where nothing is to be changed: that is asked at each edit. */
-    private static void look(Object value, BiConsumer<Object, Missing> found) {
+    /**
+     * Nothing is made anew where nothing is to be changed: that is asked at each edit.
+     *
+     * @param unguessed groups that are known to hold no guess, by their identity
+     */
+    private static void look(Object value, Set<Object> unguessed, BiConsumer<Object, Missing> found) {
         if (value instanceof Figure figure) {
             figure.guess().ifPresent(at -> found.accept(figure, at));
         } else if (value instanceof Choice<?> choice) {
             choice.guess().ifPresent(at -> found.accept(choice, at));
         } else if (value instanceof List<?> list) {
-            list.forEach(item -> look(item, found));
+            list.forEach(item -> look(item, unguessed, found));
         } else if (value instanceof Map<?, ?> map) {
-            map.values().forEach(item -> look(item, found));
-        } else if (value instanceof Record group && !(value instanceof Money)) {
+            map.values().forEach(item -> look(item, unguessed, found));
+        } else if (value instanceof Record group && !(value instanceof Money) && !unguessed.contains(group)) {
             for (FieldSchema field : RecordSchema.of(group.getClass()).fields()) {
                 if (!field.content().isWords()) {
-                    look(field.in(group), found);
+                    look(field.in(group), unguessed, found);
                 }
             }
         }

@@ -6,11 +6,13 @@ import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.Field;
 import fitworthy.schema.Plausible;
+import fitworthy.schema.RecordSchema;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -106,6 +108,17 @@ public record Sheet(
                         cases,
                         options,
                         waivers);
+    }
+
+    /** The same sheet with other choices taken. @param choices by the names of their options */
+    public Sheet taking(Map<String, String> choices) {
+        return RecordSchema.with(
+                this,
+                "options",
+                options.stream()
+                        .map(option -> new Option(
+                                option.name(), choices.getOrDefault(option.name(), option.take()), option.choices()))
+                        .toList());
     }
 
     /** Parts of choices that are not taken. */

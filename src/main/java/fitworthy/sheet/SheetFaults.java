@@ -60,7 +60,7 @@ final class SheetFaults {
 
     /** Whether reading found a fault with the value of a path. */
     boolean foundWhenReading(NodePath path) {
-        return pathsWhenRead.contains(path.toString());
+        return !pathsWhenRead.isEmpty() && pathsWhenRead.contains(path.toString());
     }
 
     /** Whether it found one with this value or with what it holds. */
@@ -74,7 +74,8 @@ final class SheetFaults {
         if (!complete(list, NodePath.TOP)) {
             return false;
         }
-        for (int i = 1; i <= size(path); i++) {
+        int size = pathsWhenRead.isEmpty() ? 0 : size(path);
+        for (int i = 1; i <= size; i++) {
             if (foundWhenReading(path.to(i))) {
                 return false;
             }
@@ -108,7 +109,8 @@ final class SheetFaults {
     }
 
     private boolean isDoubtful(String field, NodePath group) {
-        return doubtful.contains(group.to(field).toString()) || doubtful.contains(group.toString());
+        return !doubtful.isEmpty()
+                && (doubtful.contains(group.to(field).toString()) || doubtful.contains(group.toString()));
     }
 
     /** A fault where a name is not among those that the entries of a list have, as far as these are settled. */

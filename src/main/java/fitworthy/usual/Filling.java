@@ -8,6 +8,7 @@ import fitworthy.sheet.SheetReader;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Fills in what a sheet leaves to the rule book: a tree in which every value stands as if it had been written. */
@@ -22,6 +23,14 @@ public final class Filling {
      */
     public static Node.Mapping filled(Node.Mapping tree, Book book, List<Fault> faults) {
         return PlacesInWords.filled(new UsualFilling(tree, book).tree(), book, faults);
+    }
+
+    /** Whether nothing has to be filled in, so that what is read of a tree is what stands there. */
+    public static boolean isWritten(Node.Mapping tree, Book book) {
+        Node.Mapping filled = filled(tree, book, new ArrayList<>());
+        return filled.entries().keySet().equals(tree.entries().keySet())
+                && filled.entries().keySet().stream()
+                        .allMatch(name -> filled.get(name).equals(tree.get(name)));
     }
 
     /** A sheet with the people and the tank that it leaves to the book, their figures left out. */

@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /** Fills the usual figures of a book in where a sheet asks for them: field by field, or wherever it leaves one out. */
@@ -28,6 +29,7 @@ final class UsualFilling {
 
     private static final String USUAL = "usual";
     private static final String ALL = "assume-usual";
+    private static final Set<String> YES = Set.of("yes", "true");
     private static final List<String> COORDINATES = List.of("x", "y", "z");
 
     private final Node.Mapping written;
@@ -49,7 +51,7 @@ final class UsualFilling {
 
     /** Whether a sheet leaves to the book whatever it does not say. */
     static boolean isLeft(Node.Mapping sheet) {
-        return text(sheet.get(ALL)).matches("yes|true");
+        return YES.contains(text(sheet.get(ALL)));
     }
 
     /** The sheet with the usual figures in it. */
@@ -80,11 +82,22 @@ final class UsualFilling {
 
     private static boolean holdsUsual(Node node) {
         if (node instanceof Node.Mapping mapping) {
-            return mapping.entries().values().stream().anyMatch(entry -> holdsUsual(entry.value()));
+            for (Node.Entry entry : mapping.entries().values()) {
+                if (holdsUsual(entry.value())) {
+                    return true;
+                }
+            }
+            return false;
         }
-        return node instanceof Node.Listing listing
-                ? listing.items().stream().anyMatch(UsualFilling::holdsUsual)
-                : isUsual(node);
+        if (node instanceof Node.Listing listing) {
+            for (Node item : listing.items()) {
+                if (holdsUsual(item)) {
+                    return true;
+                }
+            }
+            return false;
+        }
+        return isUsual(node);
     }
 
     private static boolean isUsual(Node node) {

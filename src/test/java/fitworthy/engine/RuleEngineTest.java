@@ -96,7 +96,7 @@ class RuleEngineTest {
         Map<String, Integer> places = new HashMap<>();
         ids.forEach(id -> places.put(id, places.size()));
         return engine.fire(
-                new RuleSet(List.of(), List.of(), List.of(), places, Set.of(), Set.of(RESERVE), earlier, Map.of()),
+                new RuleSet(List.of(), List.of(), places, Set.of(), Set.of(RESERVE), earlier, Map.of(), Map.of()),
                 measures,
                 List.of(before),
                 Budget.Bounds.USUAL);

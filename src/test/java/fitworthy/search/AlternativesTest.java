@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import fitworthy.Books;
 import fitworthy.Sheets;
 import fitworthy.advice.Advice;
+import fitworthy.sheet.Sheet;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
 import java.util.ArrayList;
@@ -98,5 +99,41 @@ class AlternativesTest {
         List<String> names = IntStream.range(0, 20).mapToObj(i -> "o" + i + "x").toList();
         String options = names.stream().map(name -> option(name, "", 10)).collect(Collectors.joining());
         assertEquals(Long.MAX_VALUE, of(options, names, () -> true).all());
+    }
+
+    /** Of a sheet of coordinates alone the others are not read anew, but of one with places in words. */
+    @Test
+    void eachSheetIsTheOneThatItsTreeIsReadInto() throws FaultsException {
+        String trays = "fitments:\n"
+                + "  - {name: Short, kind: tray, mass: 90 kg, at: {x: 3000 mm}, front: 2100 mm, length: 1800 mm}\n"
+                + "  - {name: Long, kind: tray, mass: 120 kg, at: {x: 3000 mm}, front: 2100 mm, length: 2000 mm}\n"
+                + "options:\n"
+                + "  - {name: Tray, take: long, choices: [{name: short, parts: [Short]}, {name: long, parts: [Long]}]}\n"
+                + "  - {name: Nothing, choices: [{name: a}, {name: b}]}\n";
+        for (String place : List.of("{x: 3000 mm}", "in the tray")) {
+            Node.Mapping tree = Sheets.treeWith(trays + "cargo:\n  - {name: Box, mass: 20 kg, at: " + place + "}\n");
+            Alternatives<Sheet> all = Alternatives.of(
+                    Books.engine(),
+                    tree,
+                    Sheets.read(tree),
+                    List.of("Tray", "Nothing"),
+                    Advice::sheet,
+                    () -> false,
+                    told::add);
+            assertEquals(4, all.plans().size());
+            for (Alternatives.Alternative<Sheet> plan : all.plans()) {
+                Node.Mapping chosen = tree;
+                for (Change.Choose choice : plan.choices()) {
+                    chosen = choice.applied(chosen, plan.kept());
+                }
+                assertEquals(Sheets.read(chosen), plan.kept());
+            }
+            assertEquals(
+                    place.startsWith("{") ? 1 : 2,
+                    all.plans().stream()
+                            .map(plan -> plan.kept().cargo())
+                            .distinct()
+                            .count());
+        }
     }
 }

@@ -22,9 +22,10 @@ import fitworthy.sheet.ElectricalDetails.Chemistry;
 import fitworthy.sheet.Engine;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Sheet;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -173,7 +174,7 @@ public final class ChargeMeasures implements Topic {
     private static String heaviest(List<Working.Input> parts, Figure idle) {
         Map<String, Double> byLoad = new LinkedHashMap<>();
         parts.forEach(part -> byLoad.merge(
-                part.name().replaceFirst(EnergyFlow.HOW_PARKED, ""),
+                EnergyFlow.HOW_PARKED.matcher(part.name()).replaceFirst(""),
                 part.figure().value(),
                 Double::sum));
         return byLoad.entrySet().stream()
@@ -183,7 +184,8 @@ public final class ChargeMeasures implements Topic {
     }
 
     private static String amperes(double current) {
-        return String.format(Locale.ROOT, "%.2f A", current);
+        return (Double.isFinite(current) ? BigDecimal.valueOf(current).setScale(2, RoundingMode.HALF_UP) : current)
+                + " A";
     }
 
     private static void second(Loading loading, EnergyFlow way, SecondBattery battery, List<Measure> measures) {

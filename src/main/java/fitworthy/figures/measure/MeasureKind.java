@@ -64,6 +64,12 @@ public record MeasureKind(
         record LookedUp() implements Answer {}
     }
 
+    /** By the name alone, which tells them apart: sets of them are asked about each check. */
+    @Override
+    public int hashCode() {
+        return name.hashCode();
+    }
+
     /** A question of the plan that is answered by a number, which is never below zero. */
     public static MeasureKind number(String name, String unit, int decimals, String meaning) {
         return rated(name, unit, decimals, meaning, "");

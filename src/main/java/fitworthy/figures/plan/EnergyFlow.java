@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -31,8 +32,8 @@ import java.util.stream.Stream;
  */
 public final class EnergyFlow {
 
-    /** Behind the name of a circuit, in what way it draws while parked; a pattern. */
-    public static final String HOW_PARKED = ", (?:standing|in use)$";
+    /** Behind the name of a circuit, in what way it draws while parked. */
+    public static final Pattern HOW_PARKED = Pattern.compile(", (?:standing|in use)$");
 
     private static final Figure NONE = Figure.of(0, 0);
 
@@ -42,6 +43,8 @@ public final class EnergyFlow {
     private final Feeds feeds;
     /** Chargers without a feed among the circuits, with what is then missing. */
     private final Map<Fitment, Missing> unfed;
+    /** The circuits whose part is on, with those of the boards they hang on, and where an inverter feeds them that one too. */
+    private final List<Circuit> on;
 
     /** The way in one loading. */
     public EnergyFlow(Loading loading) {
@@ -50,6 +53,11 @@ public final class EnergyFlow {
         this.inverters = new Inverters(plan);
         this.feeds = new Feeds(plan);
         this.unfed = unfed(plan);
+        this.on = plan.sheet().circuits().stream()
+                .filter(circuit -> feeds.way(circuit)
+                        .noneMatch(each -> loading.loadCase().off().contains(each.part())))
+                .filter(this::supplied)
+                .toList();
     }
 
     /** What the alternator can be counted on for, hot, in A. */
@@ -104,7 +112,7 @@ public final class EnergyFlow {
 
     /** Whether anything hangs on a battery, or may. */
     public boolean any() {
-        return !circuits(circuit -> true).isEmpty();
+        return !on.isEmpty();
     }
 
     /**
@@ -445,14 +453,8 @@ public final class EnergyFlow {
                 !circuit.battery().is(other) && !feeds.branches(circuit).isEmpty());
     }
 
-    /** The circuits whose part is on, with those of the boards they hang on, and where an inverter feeds them that one too. */
     private List<Circuit> circuits(Predicate<Circuit> wanted) {
-        return plan.sheet().circuits().stream()
-                .filter(circuit -> feeds.way(circuit)
-                        .noneMatch(each -> loading.loadCase().off().contains(each.part())))
-                .filter(this::supplied)
-                .filter(wanted)
-                .toList();
+        return on.stream().filter(wanted).toList();
     }
 
     private boolean supplied(Circuit circuit) {

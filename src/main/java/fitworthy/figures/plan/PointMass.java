@@ -19,6 +19,12 @@ import fitworthy.sheet.Point;
 public record PointMass(
         String name, Sort sort, Figure mass, Point at, Choice<YesNo> roof, double unsprung, Figure raised) {
 
+    /** By the name alone, which tells nearly all apart: sets of them are made for many sums. */
+    @Override
+    public int hashCode() {
+        return name.hashCode();
+    }
+
     /** A mass where it is. */
     public PointMass(String name, Sort sort, Figure mass, Point at, Choice<YesNo> roof, double unsprung) {
         this(name, sort, mass, at, roof, unsprung, Figure.ZERO);

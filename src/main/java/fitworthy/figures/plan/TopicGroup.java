@@ -8,14 +8,17 @@ import java.util.List;
 public abstract class TopicGroup implements Topic {
 
     private final List<Topic> groups;
+    private final List<MeasureKind> kinds;
 
     protected TopicGroup(Topic... groups) {
         this.groups = List.of(groups);
+        this.kinds =
+                this.groups.stream().flatMap(group -> group.kinds().stream()).toList();
     }
 
     @Override
     public final List<MeasureKind> kinds() {
-        return groups.stream().flatMap(group -> group.kinds().stream()).toList();
+        return kinds;
     }
 
     @Override
