@@ -156,7 +156,7 @@ class BuyListTest {
         assertTrue(
                 BuyWords.full(part(list, "Bar"))
                         .contains(
-                                "4 kg over the limit of the front axle (everything aboard, once the tanks behind the rear"
+                                "4 kg over the limit of the front axle (everything aboard, once the tanks beyond the other"
                                         + " axle are used up)"),
                 BuyWords.full(part(list, "Bar")));
         for (String name : List.of("Box", "Water")) {

@@ -213,6 +213,10 @@ class WorsePlanTest {
             Map.entry("body.battery-vent-small", List.of("electrical.battery-gas")),
             Map.entry("across.tanks-not-full", List.of("mass.gvm-over", "mass.axle-over")),
             Map.entry("across.tanks-used-up", List.of("mass.axle-over")),
+            Map.entry("across.supplies-used-up", List.of("mass.gvm-over", "mass.axle-over")),
+            Map.entry("mass.cog-over-emptied", List.of("mass.cog-over")),
+            Map.entry("tyres.load-over-emptied", List.of("tyres.load-over")),
+            Map.entry("tyres.wheel-over-emptied", List.of("tyres.wheel-over")),
             Map.entry("across.tanks-take-payload", List.of("mass.gvm-over")));
 
     private record Worse(String field, Node.Mapping sheet) {}
