@@ -249,7 +249,7 @@ class LeverTest {
         String towing = TOWING.formatted("2500 kg", "");
         assertEquals(List.of(), on("Old dog", towing));
         assertEquals(
-                List.of(new Change.LeaveBehind("Luggage"), new Change.IntoTrailer("Luggage", 60)),
+                List.of(new Change.LeaveBehind("Luggage"), new Change.IntoTrailer("Luggage", 60, false)),
                 on("Luggage", towing).stream().map(lever -> lever.at().apply(1)).toList());
         // Nobody has weighed it: it may be at its plate, or the train at its GCM, already.
         assertEquals(1, on("Luggage", TOWING.formatted("ask", "")).size());

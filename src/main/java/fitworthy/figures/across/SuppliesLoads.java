@@ -77,8 +77,7 @@ final class SuppliesLoads {
             UsedUp state,
             List<Measure> measures) {
         if (!now.isAbove(limit)) {
-            measures.add(
-                    Measure.of(USED_SUPPLIES, subject, then, limit).worked(state.working(now, then, share)));
+            measures.add(Measure.of(USED_SUPPLIES, subject, then, limit).worked(state.working(now, then, share)));
         }
     }
 }

@@ -57,7 +57,8 @@ public final class EmptiedMeasures implements Topic {
             FrontLift lift = FrontLift.of(loading, state.masses());
             measures.add(Measure.of(FRONT_LIFT, "front axle", lift.lost())
                     .worked(lift.working())
-                    .worked(state.working(loading.axles().front(), lift.load(), mass -> mass.onFront(plan.wheelbase()))));
+                    .worked(state.working(
+                            loading.axles().front(), lift.load(), mass -> mass.onFront(plan.wheelbase()))));
         });
         Figure most = plan.ratings().cogHeight();
         // What is too high already is a matter of its own.

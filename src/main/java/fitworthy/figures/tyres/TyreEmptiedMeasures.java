@@ -62,8 +62,8 @@ final class TyreEmptiedMeasures implements Topic {
         PassengerTyres tyres = RunningGear.onTheRoad(plan);
         Figure carried = RunningGear.tyresCarry(plan, rear);
         Figure counted = tyres.counted(carried, then);
-        Working[] worked = state.working(
-                now, then, mass -> rear ? mass.onRear(plan.wheelbase()) : mass.onFront(plan.wheelbase()));
+        Working[] worked =
+                state.working(now, then, mass -> rear ? mass.onRear(plan.wheelbase()) : mass.onFront(plan.wheelbase()));
         held(LOAD, plan, now, then, counted, rear, measures, measure -> measure.worked(tyres.working(carried, counted))
                 .worked(RunningGear.tyresCarried(plan, rear))
                 .worked(worked));
