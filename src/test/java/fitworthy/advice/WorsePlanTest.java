@@ -216,6 +216,7 @@ class WorsePlanTest {
             Map.entry("across.supplies-used-up", List.of("mass.gvm-over", "mass.axle-over")),
             Map.entry("mass.cog-over-emptied", List.of("mass.cog-over")),
             Map.entry("tyres.load-over-emptied", List.of("tyres.load-over")),
+            Map.entry("tyres.load-tight", List.of("tyres.load-unsure", "tyres.load-over")),
             Map.entry("tyres.wheel-over-emptied", List.of("tyres.wheel-over")),
             Map.entry("across.tanks-take-payload", List.of("mass.gvm-over")));
 
