@@ -151,7 +151,10 @@ class WorsePlanTest {
             Relief.of("trailer\\.ball", "towing\\.bars-stiff", "stiff bars suit a heavier ball"),
             Relief.of(
                     "trailer\\.ball", "towing\\.levelling-tightens", "of a heavier ball supplies take a smaller share"),
-            Relief.of("tanks\\.N\\.capacity", "mass\\..*|tyres\\.(load|wheel)-.*|across\\.tanks-.*|water\\.(one-tank|surges)", "less is in it"),
+            Relief.of(
+                    "tanks\\.N\\.capacity",
+                    "mass\\..*|tyres\\.(load|wheel)-.*|across\\.tanks-.*|water\\.(one-tank|surges)",
+                    "less is in it"),
             Relief.of(
                     "trailer\\.ball",
                     "towing\\.(ball-(light|light-emptied|slight)|axles-over|force-over|tyres-over|levelled-over)",
