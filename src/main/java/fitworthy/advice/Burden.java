@@ -128,8 +128,9 @@ public final class Burden {
             most += share.known() ? share.value() + share.tolerance() : Double.POSITIVE_INFINITY;
         }
         boolean bars = measure.getSubject().equals(FRONT_AXLE) && Levelling.helpsFront(plan);
-        Figure settled = plan.stretch().most(Figure.of(most));
-        return bars || !settled.known() ? Double.POSITIVE_INFINITY : settled.value();
+        Figure unsettled = plan.stretch().most(Figure.ZERO);
+        // Added as numbers: a sum of figures takes what differs from infinity by a finite amount for nothing.
+        return bars || !unsettled.known() ? Double.POSITIVE_INFINITY : most + unsettled.value();
     }
 
     /** The most that such a mass usually is, kg; a load on the ball no more than is allowed there. */

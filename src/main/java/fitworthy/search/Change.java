@@ -181,8 +181,9 @@ public sealed interface Change {
      * in proportion.
      *
      * @param kilograms of the cargo
+     * @param otherwise whether it rides in the vehicle in a loading without the trailer
      */
-    record IntoTrailer(String cargo, double kilograms) implements Change {
+    record IntoTrailer(String cargo, double kilograms, boolean otherwise) implements Change {
         @Override
         public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
             Node.Mapping changed = root;
@@ -200,7 +201,7 @@ public sealed interface Change {
 
         @Override
         public String words() {
-            return "carry '" + cargo + "' in the trailer";
+            return "carry '" + cargo + "' in the trailer" + (otherwise ? " when towing, otherwise as planned" : "");
         }
     }
 

@@ -119,7 +119,12 @@ final class Levers {
                                 && isTowed(sheet, loading -> loading.carries(cargo.name())))
                 .map(trailer -> Lever.whole(
                         cargo.name(),
-                        new Change.IntoTrailer(cargo.name(), cargo.mass().value())));
+                        new Change.IntoTrailer(
+                                cargo.name(),
+                                cargo.mass().value(),
+                                sheet.cases().stream()
+                                        .anyMatch(loading ->
+                                                !loading.towing().is(YesNo.YES) && loading.carries(cargo.name())))));
     }
 
     /** A water tank that is not full of what the trip is known to need between two places with water. */

@@ -85,6 +85,7 @@ class WorsePlanTest {
                     "radio\\.(range-short|gain-high)",
                     "a higher aerial reaches farther, one of less gain is allowed"),
             Relief.of(".*radio\\.power", "radio\\.power-over", "less power is within the law sooner"),
+            Relief.of(".*radio\\.power", "electrical\\.fuse-below-load", "less power takes less current"),
             Relief.of(
                     ".*wheelbase-added", "(body|mass)\\..*", "a longer wheelbase carries more ahead of its rear axle"),
             Relief.of(".*\\.mass", "mass\\.weightless", "what has a mass lacks none"),
@@ -150,7 +151,10 @@ class WorsePlanTest {
             Relief.of("trailer\\.ball", "towing\\.bars-stiff", "stiff bars suit a heavier ball"),
             Relief.of(
                     "trailer\\.ball", "towing\\.levelling-tightens", "of a heavier ball supplies take a smaller share"),
-            Relief.of("tanks\\.N\\.capacity", "mass\\..*|across\\.tanks-.*|water\\.(one-tank|surges)", "less is in it"),
+            Relief.of(
+                    "tanks\\.N\\.capacity",
+                    "mass\\..*|tyres\\.(load|wheel)-.*|across\\.tanks-.*|water\\.(one-tank|surges)",
+                    "less is in it"),
             Relief.of(
                     "trailer\\.ball",
                     "towing\\.(ball-(light|light-emptied|slight)|axles-(over|untold)|force-over|tyres-over|levelled-over)",
@@ -213,6 +217,10 @@ class WorsePlanTest {
             Map.entry("body.battery-vent-small", List.of("electrical.battery-gas")),
             Map.entry("across.tanks-not-full", List.of("mass.gvm-over", "mass.axle-over")),
             Map.entry("across.tanks-used-up", List.of("mass.axle-over")),
+            Map.entry("across.supplies-used-up", List.of("mass.gvm-over", "mass.axle-over")),
+            Map.entry("mass.cog-over-emptied", List.of("mass.cog-over")),
+            Map.entry("tyres.load-over-emptied", List.of("tyres.load-over")),
+            Map.entry("tyres.wheel-over-emptied", List.of("tyres.wheel-over")),
             Map.entry("across.tanks-take-payload", List.of("mass.gvm-over")));
 
     private record Worse(String field, Node.Mapping sheet) {}

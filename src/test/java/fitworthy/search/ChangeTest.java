@@ -204,7 +204,7 @@ class ChangeTest {
     /** 60 kg of 2000 kg are 3 %, and so is what they put on the ball: 6 of 200 kg. A guess stays one. */
     @Test
     void whatRidesInTheTrailerWeighsThereAndOnItsBall() throws FaultsException {
-        Change change = new Change.IntoTrailer("Luggage", 60);
+        Change change = new Change.IntoTrailer("Luggage", 60, true);
         Sheet changed = Sheets.read(applied(change, TOWING.formatted("2000 kg")));
         assertEquals(2060, changed.trailer().orElseThrow().mass().value(), 1e-9);
         assertEquals(206, changed.trailer().orElseThrow().ball().value(), 1e-9);
@@ -213,7 +213,8 @@ class ChangeTest {
         assertTrue(changed.cases().get(0).carries("Luggage"));
         assertFalse(changed.cases().get(1).carries("Luggage"));
         assertTrue(changed.cases().get(1).carries("Tent"));
-        assertEquals("carry 'Luggage' in the trailer", change.words());
+        assertEquals("carry 'Luggage' in the trailer when towing, otherwise as planned", change.words());
+        assertEquals("carry 'Luggage' in the trailer", new Change.IntoTrailer("Luggage", 60, false).words());
     }
 
     @Test

@@ -249,8 +249,12 @@ class LeverTest {
         String towing = TOWING.formatted("2500 kg", "");
         assertEquals(List.of(), on("Old dog", towing));
         assertEquals(
-                List.of(new Change.LeaveBehind("Luggage"), new Change.IntoTrailer("Luggage", 60)),
+                List.of(new Change.LeaveBehind("Luggage"), new Change.IntoTrailer("Luggage", 60, true)),
                 on("Luggage", towing).stream().map(lever -> lever.at().apply(1)).toList());
+        // With the trailer on in every loading nothing is left to say of another.
+        assertEquals(
+                new Change.IntoTrailer("Luggage", 60, false),
+                on("Luggage", towing.replace("{name: alone}, ", "")).get(1).at().apply(1));
         // Nobody has weighed it: it may be at its plate, or the train at its GCM, already.
         assertEquals(1, on("Luggage", TOWING.formatted("ask", "")).size());
     }

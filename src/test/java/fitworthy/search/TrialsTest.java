@@ -51,7 +51,7 @@ class TrialsTest {
     /** Whichever is pulled first: what the trailer weighs in the end is said last, to whole kilograms downwards. */
     @Test
     void aTrailerIsLightenedByAsMuchAsWithoutWhatItTakesUp() {
-        Change.IntoTrailer into = new Change.IntoTrailer("Luggage", 60.5);
+        Change.IntoTrailer into = new Change.IntoTrailer("Luggage", 60.5, false);
         Change.LightenTrailer lighten = new Change.LightenTrailer(900);
         assertEquals(List.of(lighten), Trials.changes(List.of(of(lighten))));
         List<Change> both = List.of(into, new Change.LightenTrailer(960));

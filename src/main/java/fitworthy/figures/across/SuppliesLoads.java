@@ -8,15 +8,17 @@ import fitworthy.figures.plan.AxleLoads;
 import fitworthy.figures.plan.Levelling;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PointMass;
 import fitworthy.figures.plan.UsedUp;
 import fitworthy.figures.plan.WheelbaseStretch;
 import fitworthy.quantity.Figure;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * What the towing vehicle carries as supplies in the trailer run out. Without those behind the trailer's axles the ball is
  * at its heaviest, for the rear axle and the whole; without those ahead of them it is at its lightest and lifts the front
- * least: together with what is in the vehicle's own tanks behind its rear axle, as both may be used up at the end of a leg.
+ * least: together with what is in the vehicle's own tanks beyond the other axle, as both may be used up at the end of a leg.
  */
 final class SuppliesLoads {
 
@@ -31,17 +33,24 @@ final class SuppliesLoads {
     static void loading(Loading loading, List<Measure> measures) {
         Plan plan = loading.plan();
         WheelbaseStretch stretch = plan.stretch();
-        UsedUp.heaviestBall(loading).ifPresent(state -> {
+        Figure wheelbase = plan.wheelbase();
+        UsedUp.heaviestBall(loading)
+                .ifPresent(state -> used(
+                        "vehicle",
+                        loading.axles().total(),
+                        AxleLoads.of(state.masses(), wheelbase).total(),
+                        plan.ratings().gvm(),
+                        PointMass::mass,
+                        state,
+                        measures));
+        UsedUp.heaviestRear(loading).ifPresent(state -> {
             Figure limit = plan.ratings().rearAxle();
-            AxleLoads now = loading.axles();
-            AxleLoads then = AxleLoads.of(state.masses(), plan.wheelbase());
-            used("vehicle", now.total(), then.total(), plan.ratings().gvm(), plan, state, measures);
             used(
                     "rear axle",
-                    stretch.against(now.rear(), limit),
-                    stretch.against(then.rear(), limit),
+                    stretch.against(loading.axles().rear(), limit),
+                    stretch.against(AxleLoads.of(state.masses(), wheelbase).rear(), limit),
                     limit,
-                    plan,
+                    mass -> mass.onRear(wheelbase),
                     state,
                     measures);
         });
@@ -52,7 +61,7 @@ final class SuppliesLoads {
                     stretch.against(Levelling.front(loading), limit),
                     stretch.against(state.front(plan), limit),
                     limit,
-                    plan,
+                    mass -> mass.onFront(wheelbase),
                     state,
                     measures);
         });
@@ -60,10 +69,15 @@ final class SuppliesLoads {
 
     /** What is overloaded already is a matter of its own. */
     private static void used(
-            String subject, Figure now, Figure then, Figure limit, Plan plan, UsedUp state, List<Measure> measures) {
+            String subject,
+            Figure now,
+            Figure then,
+            Figure limit,
+            Function<PointMass, Figure> share,
+            UsedUp state,
+            List<Measure> measures) {
         if (!now.isAbove(limit)) {
-            measures.add(
-                    Measure.of(USED_SUPPLIES, subject, then, limit).worked(state.working(now, then, plan.wheelbase())));
+            measures.add(Measure.of(USED_SUPPLIES, subject, then, limit).worked(state.working(now, then, share)));
         }
     }
 }

@@ -32,7 +32,7 @@ final class TankLoads {
             .in("once every added tank is full")
             .byLoading();
     private static final MeasureKind USED_TANKS = rated("across.used-tanks", "kg", 0, "load", "limit")
-            .onTheWay("once the tanks behind the rear axle are used up")
+            .onTheWay("once the tanks beyond the other axle are used up")
             .byLoading();
     private static final MeasureKind ADDED_LIQUID =
             number("across.added-liquid", "kg", 0, "what the added tanks hold").byLoading();
@@ -114,17 +114,47 @@ final class TankLoads {
         }
     }
 
-    /** What is used up behind the rear axle no longer lifts the front; what is used up ahead of it only makes it lighter. */
+    /** What is used up beyond one axle no longer lifts the other; what is used up between them only makes both lighter. */
     private static void usedUp(Loading loading, List<Measure> measures) {
         Plan plan = loading.plan();
-        Figure limit = plan.ratings().frontAxle();
+        Figure wheelbase = plan.wheelbase();
+        UsedUp.nothingBehind(loading)
+                .ifPresent(state -> used(
+                        plan,
+                        "front axle",
+                        Levelling.front(loading),
+                        state.front(plan),
+                        plan.ratings().frontAxle(),
+                        mass -> mass.onFront(wheelbase),
+                        state,
+                        measures));
+        UsedUp.nothingAhead(loading)
+                .ifPresent(state -> used(
+                        plan,
+                        "rear axle",
+                        loading.axles().rear(),
+                        AxleLoads.of(state.masses(), wheelbase).rear(),
+                        plan.ratings().rearAxle(),
+                        mass -> mass.onRear(wheelbase),
+                        state,
+                        measures));
+    }
+
+    /** What is overloaded already is a matter of its own. @param now as planned, kg @param then in that state, kg */
+    private static void used(
+            Plan plan,
+            String axle,
+            Figure now,
+            Figure then,
+            Figure limit,
+            Function<PointMass, Figure> share,
+            UsedUp state,
+            List<Measure> measures) {
         WheelbaseStretch stretch = plan.stretch();
-        Figure now = stretch.against(Levelling.front(loading), limit);
-        // What is overloaded already is a matter of its own.
-        UsedUp.nothingBehind(loading).filter(state -> !now.isAbove(limit)).ifPresent(state -> {
-            Figure then = stretch.against(state.front(plan), limit);
-            measures.add(Measure.of(USED_TANKS, "front axle", then, limit)
-                    .worked(state.working(now, then, plan.wheelbase())));
-        });
+        Figure planned = stretch.against(now, limit);
+        if (!planned.isAbove(limit)) {
+            Figure used = stretch.against(then, limit);
+            measures.add(Measure.of(USED_TANKS, axle, used, limit).worked(state.working(planned, used, share)));
+        }
     }
 }

@@ -172,8 +172,10 @@ final class CircuitMeasures implements Topic {
                             "from the table of cables for this insulation, times warmth",
                             List.of(ampacity.inputs(in("section", cable.section(), "mm2"))))
                 };
-        measures.add(Measure.of(FUSE_LOAD, subject, new Feeds(plan).carried(circuit), fuse)
-                .worked(new Feeds(plan).working(circuit)));
+        Feeds feeds = new Feeds(plan);
+        measures.add(Measure.of(FUSE_LOAD, subject, feeds.carried(circuit), fuse)
+                .worked(feeds.working(circuit))
+                .atLeast(feeds.least(circuit)));
         for (MeasureKind kind : List.of(FUSE_SHARE, FUSE_SHARE_FAR)) {
             Figure most = plan.practice(
                     kind == FUSE_SHARE ? PracticeId.ELECTRICAL_FUSE_SHARE_MOST : PracticeId.ELECTRICAL_FUSE_SHARE_STOP);

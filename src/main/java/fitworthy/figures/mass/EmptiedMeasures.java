@@ -51,10 +51,8 @@ public final class EmptiedMeasures implements Topic {
             .byLoading();
 
     private static final MeasureKind SIDE = number(
-                    "mass.side-emptied",
-                    "%",
-                    1,
-                    "difference between left and right, as a share of the loaded mass, once the tanks on one side are used up")
+                    "mass.side-emptied", "%", 1, "difference between left and right, as a share of the loaded mass,")
+            .onTheWay("once the tanks on one side are used up")
             .byLoading();
 
     @Override
@@ -69,7 +67,8 @@ public final class EmptiedMeasures implements Topic {
             FrontLift lift = FrontLift.of(loading, state.masses());
             measures.add(Measure.of(FRONT_LIFT, "front axle", lift.lost())
                     .worked(lift.working())
-                    .worked(state.working(loading.axles().front(), lift.load(), plan.wheelbase())));
+                    .worked(state.working(
+                            loading.axles().front(), lift.load(), mass -> mass.onFront(plan.wheelbase()))));
         });
         Figure most = plan.ratings().cogHeight();
         // What is too high already is a matter of its own.

@@ -52,7 +52,7 @@ public record AxleLoads(Figure front, Figure rear, Figure total) {
     private static Figure rear(List<PointMass> masses, int[] places, Figure wheelbase) {
         Figure rear = Figure.of(0, 0);
         for (PointMass mass : masses) {
-            rear = rear.plus(mass.mass().times(mass.at().x().dividedBy(wheelbase)));
+            rear = rear.plus(mass.onRear(wheelbase));
         }
         return within(rear, tolerance(masses, places, wheelbase, 0, 1));
     }

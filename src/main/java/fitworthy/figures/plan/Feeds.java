@@ -60,6 +60,11 @@ public final class Feeds {
                 : loads.stream().reduce(Figure.ZERO, Figure::plus);
     }
 
+    /** The least that {@link #carried} can be: of an inverter's feed the largest of its loads that are known, in A. */
+    public Figure least(Circuit circuit) {
+        return branches(circuit).isEmpty() && inverters.isFeed(circuit) ? inverters.least(circuit) : carried(circuit);
+    }
+
     /** How {@link #carried} came about; nothing where it is the circuit's own current. */
     public Working working(Circuit circuit) {
         return () -> {

@@ -171,6 +171,14 @@ public final class Inverters {
                 .reduce(circuit.current(), Figure::most);
     }
 
+    /** The least that it can be, by what is known of it. */
+    Figure least(Circuit circuit) {
+        return onBatteryOf(circuit).stream()
+                .map(load -> drawn(load, circuit.voltage()))
+                .filter(Figure::known)
+                .reduce(circuit.current().or(Figure.ZERO), Figure::most);
+    }
+
     private boolean ofCharger(Circuit circuit) {
         return plan.fitments(Fitment.Kind.CHARGER).stream()
                 .anyMatch(charger -> charger.name().equals(circuit.part()));

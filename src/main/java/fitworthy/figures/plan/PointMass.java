@@ -55,6 +55,11 @@ public record PointMass(
         return mass.times(Figure.of(1, 0).minus(at.x().dividedBy(wheelbase)));
     }
 
+    /** The part of this mass that the rear axle carries, in kg: {@code m x / wheelbase}. */
+    public Figure onRear(Figure wheelbase) {
+        return mass.times(at.x().dividedBy(wheelbase));
+    }
+
     /** How high its centre is as the vehicle stands, in m. */
     public Figure height() {
         return raised.isZero() ? at.z() : at.z().plus(raised);

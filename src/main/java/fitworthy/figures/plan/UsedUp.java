@@ -38,20 +38,32 @@ public record UsedUp(List<PointMass> masses, List<PointMass> tanks, Optional<Gon
 
     /** Nothing in the vehicle's own tanks that lifts the front axle. */
     public static Optional<UsedUp> nothingBehind(Loading loading) {
-        List<PointMass> tanks = tanks(loading, x -> x.isAbove(loading.plan().wheelbase()));
+        return without(behind(loading), loading);
+    }
+
+    /** Nothing in the vehicle's own tanks that lifts the rear axle. */
+    public static Optional<UsedUp> nothingAhead(Loading loading) {
+        return without(ahead(loading), loading);
+    }
+
+    private static Optional<UsedUp> without(List<PointMass> tanks, Loading loading) {
         return tanks.isEmpty() ? Optional.empty() : Optional.of(of(loading, tanks, Optional.empty()));
+    }
+
+    /** The greatest load on the rear axle that supplies in the trailer leave: the same with the ball at its heaviest. */
+    public static Optional<UsedUp> heaviestRear(Loading loading) {
+        return gone(loading, BallLoad::heaviest).map(gone -> of(loading, ahead(loading), Optional.of(gone)));
     }
 
     /** The greatest load on the front axle that supplies in the trailer leave: the same with the ball lifting least. */
     public static Optional<UsedUp> heaviestFront(Loading loading) {
         return gone(loading, isAhead(loading) ? BallLoad::heaviest : BallLoad::lowest)
-                .map(gone ->
-                        of(loading, tanks(loading, x -> x.isAbove(loading.plan().wheelbase())), Optional.of(gone)));
+                .map(gone -> of(loading, behind(loading), Optional.of(gone)));
     }
 
     /** The least load on the front axle: nothing in tanks ahead of the rear axle, and the ball lifting most. */
     public static Optional<UsedUp> lightestFront(Loading loading) {
-        List<PointMass> tanks = tanks(loading, x -> x.isBelow(loading.plan().wheelbase()));
+        List<PointMass> tanks = tanks(loading, x -> !x.isAtLeast(loading.plan().wheelbase()));
         Optional<Gone> gone = gone(loading, isAhead(loading) ? BallLoad::lowest : BallLoad::heaviest);
         return tanks.isEmpty() && gone.isEmpty() ? Optional.empty() : Optional.of(of(loading, tanks, gone));
     }
@@ -120,10 +132,16 @@ public record UsedUp(List<PointMass> masses, List<PointMass> tanks, Optional<Gon
         return trailer.map(Gone::off).orElse(Figure.ZERO);
     }
 
-    /** How a load follows from the one as planned. @param now as planned, kg @param then in this state, kg */
-    public Working[] working(Figure now, Figure then, Figure wheelbase) {
+    /**
+     * How a load follows from the one as planned.
+     *
+     * @param now as planned, kg
+     * @param then in this state, kg
+     * @param share what of a mass it is, kg
+     */
+    public Working[] working(Figure now, Figure then, Function<PointMass, Figure> share) {
         List<Working.Input> using = tanks.stream()
-                .map(mass -> in("using " + mass.name(), mass.onFront(wheelbase).times(-1), "kg"))
+                .map(mass -> in("using " + mass.name(), share.apply(mass).times(-1), "kg"))
                 .toList();
         List<Working> lines = new ArrayList<>();
         List<Working.Input> parts = new ArrayList<>(List.of(in("as planned", now, "kg")));
@@ -167,15 +185,22 @@ public record UsedUp(List<PointMass> masses, List<PointMass> tanks, Optional<Gon
                 gone);
     }
 
-    /** What is in the tanks there; what nobody knows the place of may be there, as all may where the axle itself is not known. */
+    /** What is in the tanks behind the rear axle, or may be where it or the axle is nobody knows. */
+    private static List<PointMass> behind(Loading loading) {
+        return tanks(loading, x -> !x.isAtMost(loading.plan().wheelbase()));
+    }
+
+    /** What is in the tanks ahead of the front axle, or may be. */
+    private static List<PointMass> ahead(Loading loading) {
+        return tanks(loading, x -> !x.isAtLeast(Figure.ZERO));
+    }
+
+    /** What is in the tanks there. @param there of a place along the vehicle, which may not be known */
     private static List<PointMass> tanks(Loading loading, Predicate<Figure> there) {
-        boolean axle = loading.plan().wheelbase().known();
         return setsOut(loading)
                 ? loading.masses().stream()
                         .filter(mass -> mass.sort() == Sort.LIQUID
-                                && (!axle
-                                        || !mass.at().x().known()
-                                        || there.test(mass.at().x())))
+                                && there.test(mass.at().x()))
                         .toList()
                 : List.of();
     }

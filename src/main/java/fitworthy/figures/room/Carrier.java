@@ -78,12 +78,20 @@ final class Carrier {
         UsedUp.heaviestBall(loading).map(counted).ifPresent(state -> {
             Sum then = Sum.of(state.masses(), plan.wheelbase());
             limits.add(whole(Limit.GVM_LATER, ratings.gvm(), then.total(), then.masses(), 0));
-            limits.add(axle(Limit.REAR_AXLE_LATER, "limit", ratings.rearAxle(), true, then));
-            limits.add(tyres(Limit.REAR_TYRES_LATER, true, then));
-            if (RunningGear.wheelsInQuestion(plan)) {
-                limits.add(wheels(Limit.REAR_WHEELS_LATER, true, then));
-            }
         });
+        UsedUp.heaviestRear(loading)
+                .or(() -> UsedUp.nothingAhead(loading))
+                .map(counted)
+                .ifPresent(state -> {
+                    Sum then = Sum.of(state.masses(), plan.wheelbase());
+                    List<Counted> rear = new ArrayList<>(List.of(
+                            axle(Limit.REAR_AXLE_LATER, "limit", ratings.rearAxle(), true, then),
+                            tyres(Limit.REAR_TYRES_LATER, true, then)));
+                    if (RunningGear.wheelsInQuestion(plan)) {
+                        rear.add(wheels(Limit.REAR_WHEELS_LATER, true, then));
+                    }
+                    rear.forEach(each -> limits.add(state.empties(filled) ? each.whatever() : each));
+                });
         UsedUp.heaviestFront(loading)
                 .or(() -> UsedUp.nothingBehind(loading))
                 .map(counted)

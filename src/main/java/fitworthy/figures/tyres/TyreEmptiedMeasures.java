@@ -36,7 +36,8 @@ final class TyreEmptiedMeasures implements Topic {
     @Override
     public void loading(Loading loading, List<Measure> measures) {
         Plan plan = loading.plan();
-        UsedUp.heaviestBall(loading)
+        UsedUp.heaviestRear(loading)
+                .or(() -> UsedUp.nothingAhead(loading))
                 .map(state -> new Axle(
                         plan,
                         true,
@@ -82,7 +83,8 @@ final class TyreEmptiedMeasures implements Topic {
         }
 
         private Measure worked(Measure measure) {
-            return measure.worked(state.working(now, then, plan.wheelbase()));
+            return measure.worked(state.working(
+                    now, then, mass -> rear ? mass.onRear(plan.wheelbase()) : mass.onFront(plan.wheelbase())));
         }
     }
 }

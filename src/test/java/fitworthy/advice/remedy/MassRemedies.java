@@ -125,7 +125,8 @@ final class MassRemedies {
         table.rule("mass.heavy-class", says("GVM at ", " or less", GVM_AND_LOAD));
         table.told(
                 RemedyTable.LEFT_OR_USUAL,
-                "mass.lopsided-emptied mass.gvm-unsure mass.axle-unsure mass.gcm-unsure mass.gvm-tight mass.behind-axle"
+                "mass.lopsided-emptied mass.gvm-unsure mass.axle-unsure mass.gcm-unsure mass.roof-unsure mass.rack-unsure"
+                        + " mass.roof-at-rest-unsure mass.gvm-tight mass.behind-axle"
                         + " mass.front-light-emptied mass.ball-lever mass.ball-lever-emptied mass.cog-high mass.cog-over mass.cog-over-emptied mass.cog-untold across.tanks-unsure across.supplies-unsure mass.weighbridge-disagrees mass.weighbridge-beyond-guesses"
                         + " mass.weighbridge-on-guesses mass.found-takes-payload mass.tips-sooner");
     }
