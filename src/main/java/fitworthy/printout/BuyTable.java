@@ -236,6 +236,9 @@ public final class BuyTable {
                                 ? "The last day to order is the one that does not hold up the rest of the work."
                                 : "The last day to order is the one that still has all done by " + list.wanted()
                                         + ", with jobs going on side by side. Of holidays only 25 December and 1 January are known."));
+        if (list.parts(Decision.ORDER_NOW).isEmpty()) {
+            blocks.add(new Paragraph("Nothing can be ordered yet."));
+        }
         for (Decision decision : Decision.values()) {
             List<Row> rows = list.parts(decision).stream()
                     .map(part -> row(part, today(arrangement)))

@@ -105,7 +105,7 @@ public final class ChangeWords {
     /** What an offer saves and loses, what the book says of the plan then, and what each stop needs that remains. */
     public static List<String> terms(Advice planned, Offer offer) {
         List<String> terms = new ArrayList<>();
-        terms.add(sentence(effects(planned, offer, TermsWords.all(Terms.of(planned), offer.terms()))));
+        terms.add(sentence(effects(planned, offer, TermsWords.all(Terms.of(planned), offer.terms()), true)));
         left(planned, offer).ifPresent(terms::add);
         terms.add(THEN + Verdict.of(Arrangement.of(offer.advice())));
         ClearedWords.heads(Severity.STOP, offer.advice())
@@ -169,25 +169,28 @@ public final class ChangeWords {
 
     /** What a single change clears, and what it saves and loses, in so many lines. */
     static List<String> help(Advice planned, Offer offer, int lines, int width) {
-        String effects = effects(planned, offer);
+        List<String> terms = TermsWords.changed(Terms.of(planned), offer.terms());
         List<List<String>> ways = Stream.of(true, false)
-                .map(named -> ClearedWords.cleared(planned, offer, named))
-                .flatMap(cleared -> Stream.of(
-                        Stream.of(cleared, effects)
-                                .filter(part -> !part.isEmpty())
-                                .flatMap(part -> Page.lines(part, width).stream())
-                                .toList(),
-                        Page.lines(cleared + " " + effects, width)))
+                .map(told -> sentence(effects(planned, offer, terms, told)))
+                .flatMap(effects -> Stream.of(true, false)
+                        .map(named -> ClearedWords.cleared(planned, offer, named))
+                        .flatMap(cleared -> Stream.of(
+                                Stream.of(cleared, effects)
+                                        .filter(part -> !part.isEmpty())
+                                        .flatMap(part -> Page.lines(part, width).stream())
+                                        .toList(),
+                                Page.lines(cleared + " " + effects, width))))
                 .toList();
         return ways.stream().filter(told -> told.size() <= lines).findFirst().orElse(ways.get(ways.size() - 1));
     }
 
     /** What a single change saves and loses. */
     public static String effects(Advice planned, Offer offer) {
-        return sentence(effects(planned, offer, TermsWords.changed(Terms.of(planned), offer.terms())));
+        return sentence(effects(planned, offer, TermsWords.changed(Terms.of(planned), offer.terms()), true));
     }
 
-    private static List<String> effects(Advice planned, Offer offer, List<String> terms) {
+    /** @param confirms whether what is new to confirm is told, or counted */
+    private static List<String> effects(Advice planned, Offer offer, List<String> terms, boolean confirms) {
         List<String> effects = new ArrayList<>(terms);
         String words = offer.changes().stream().map(Change::words).collect(Collectors.joining());
         Set<String> before = aboard(planned.sheet());
@@ -195,10 +198,7 @@ public final class ChangeWords {
         TermsWords.without("without", before, after, words).ifPresent(effects::add);
         TermsWords.without("with", after, before, words).ifPresent(effects::add);
         effects.addAll(LostWords.of(planned.sheet(), offer.changes()));
-        List<String> fresh = fresh(planned, offer)
-                .map(group -> "new " + SeverityWords.behind(1, group.severity()) + ": " + ClearedWords.title(group))
-                .distinct()
-                .toList();
+        List<String> fresh = fresh(planned, offer, confirms);
         if (!fresh.isEmpty()) {
             effects.add(String.join(", ", fresh));
         }
@@ -213,6 +213,38 @@ public final class ChangeWords {
             effects.add("what is put right has no price on the sheet");
         }
         return effects;
+    }
+
+    /**
+     * What is found that the plan did not have, each rule once.
+     *
+     * @param confirms whether what is to confirm is told, or counted
+     */
+    private static List<String> fresh(Advice planned, Offer offer, boolean confirms) {
+        Map<Boolean, List<List<Group<Finding>>>> byRule = fresh(planned, offer)
+                .collect(Collectors.groupingBy(Group::id, LinkedHashMap::new, Collectors.toList()))
+                .values()
+                .stream()
+                .collect(Collectors.partitioningBy(
+                        ofARule -> confirms || ofARule.get(0).severity() != Severity.CONFIRM));
+        List<String> fresh = new ArrayList<>(
+                byRule.get(true).stream().map(ChangeWords::fresh).toList());
+        int counted = byRule.get(false).stream().mapToInt(List::size).sum();
+        if (counted > 0) {
+            fresh.add(counted + " new to confirm");
+        }
+        return fresh;
+    }
+
+    /** What one rule finds, the worst by its title and the others by their names. */
+    private static String fresh(List<Group<Finding>> ofARule) {
+        Group<Finding> worst = ofARule.get(0);
+        String others = ofARule.stream()
+                .skip(1)
+                .map(group -> group.worst().judged().subject())
+                .collect(Collectors.joining(", "));
+        return "new " + SeverityWords.behind(1, worst.severity()) + ": " + ClearedWords.title(worst)
+                + (others.isEmpty() ? "" : " (also " + others + ")");
     }
 
     /** What is found that the plan did not have. */

@@ -119,7 +119,10 @@ class WorsePlanTest {
                     "mass\\.behind-axle",
                     "what the front axle cannot bear is not told to come forward"),
             Relief.of(".*\\.mass", "suspension\\..*", "stiff springs suit a heavier load"),
-            Relief.of(".*\\.mass", "towing\\.(outweighed|ball-heavy)", "of two masses the other is the smaller"),
+            Relief.of(
+                    ".*\\.mass",
+                    "towing\\.(outweighed|ball-heavy|unbraked-by-share)",
+                    "of two masses the other is the smaller"),
             Relief.of(
                     ".*\\.(mass|front-axle|rear-axle)",
                     "across\\.bar-wrong-twice",
@@ -186,7 +189,8 @@ class WorsePlanTest {
             Relief.of(".*\\.alarm", "fuel\\.alarm-unnoticed", "an alarm in vain is a fault, none a choice"),
             Relief.of(".*(lead-time|days)", "order\\.broken-up", "more work, or later, leaves fewer gaps"),
             Relief.of(".*battery\\.capacity", "body\\.battery-vent-small", "a smaller battery gives off less"),
-            Relief.of(".*charger\\.output", "electrical\\.charger-gains", "it is no longer more than it takes"),
+            Relief.of(".*charger\\.output", "electrical\\.charge(r-gains|-over)", "it is no longer more than it takes"),
+            Relief.of(".*solar-panel\\.power", "electrical\\.fuse-below-load", "weaker panels bring less current"),
             Relief.of(
                     ".*(length|width|ball-overhang)",
                     "mirrors\\.(load-hides|sticks-out|left-out|out-past-what-stays)|body\\.door-meets-trailer",
@@ -213,6 +217,7 @@ class WorsePlanTest {
             Map.entry("tyres.passenger-on-truck", List.of("tyres.load-over")),
             Map.entry("body.slides-forward", List.of("body.straps-in-vain")),
             Map.entry("body.slides-aside", List.of("body.straps-in-vain")),
+            Map.entry("electrical.inverter-together", List.of("electrical.inverter-weak")),
             Map.entry("body.rails-weak", List.of("body.rails-yield")),
             Map.entry("body.battery-vent-small", List.of("electrical.battery-gas")),
             Map.entry("across.tanks-not-full", List.of("mass.gvm-over", "mass.axle-over")),

@@ -254,7 +254,7 @@ class HouseReaderTest {
         assertEquals(
                 List.of(
                         "house.yaml:2:75: values.1.value: '-5 %' is below zero, which what is held against it never is: "
-                                + "mass.side\n    right: value: 6 %"),
+                                + "mass.side, mass.side-emptied\n    right: value: 6 %"),
                 faults(value("mass.side-most", "-5 %") + SIGNED + "]"));
         assertEquals(
                 List.of(

@@ -100,7 +100,8 @@ class BeginSheetTest {
                 "  - {name: Long-range tank, liquid: diesel, capacity: 140 L, stock: no}")) {
             assertTrue(lines.contains(line), line);
         }
-        ran.says("What most checks wait for: - tanks.Main tank.capacity.");
+        ran.says("What most checks wait for: - trailer.ball.");
+        ran.says("- tanks.Main tank.capacity. Find it: the maker");
         ran.says("Written: " + sheet + ", " + lines.size() + " lines.");
         Ran.of("check", sheet.toString(), "--full").printed(1).says("Loadings without the trailer, towing");
     }

@@ -67,7 +67,7 @@ class LettersTest {
                 .toString();
         Ran points = Ran.of("letters", winching);
         assertFalse(points.out().contains(". What it was made for"), points.out());
-        points.says("Front recovery point: what it was made for.");
+        points.says("Each of Front recovery point, Rear recovery point: what it was made for.");
     }
 
     @Test

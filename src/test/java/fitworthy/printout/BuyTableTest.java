@@ -11,6 +11,7 @@ import fitworthy.advice.Arrangement;
 import fitworthy.advice.BuyList;
 import fitworthy.advice.BuyList.Decision;
 import fitworthy.document.Page;
+import fitworthy.document.Report.Paragraph;
 import fitworthy.document.Report.Points;
 import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Table;
@@ -109,6 +110,13 @@ class BuyTableTest {
                     list.parts(Decision.WAIT).size(),
                     BuyJson.Buy.of(arrangement).waiting().size());
         }
+    }
+
+    @Test
+    void thatNothingCanBeOrderedYetIsSaid() throws FaultsException {
+        Paragraph nothing = new Paragraph("Nothing can be ordered yet.");
+        assertTrue(BuyTable.blocks(scenario("overloaded")).contains(nothing));
+        assertFalse(BuyTable.blocks(scenario("weekender")).contains(nothing));
     }
 
     private static Arrangement plain(String yaml) throws FaultsException {
