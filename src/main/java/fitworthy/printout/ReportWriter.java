@@ -193,7 +193,7 @@ public final class ReportWriter {
                         advice.book().regions().get(advice.sheet().region()).name() + " as of "
                                 + advice.sheet().asOf())));
         if (readers == Readers.QUOTE) {
-            particulars.add(new Particular("Planned", Wishes.of(advice.sheet())));
+            particulars.add(new Particular("Planned", PlannedWords.of(advice.sheet())));
         }
         return particulars;
     }

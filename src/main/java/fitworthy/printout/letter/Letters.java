@@ -15,7 +15,7 @@ import fitworthy.printout.Addressee;
 import fitworthy.printout.Addressees;
 import fitworthy.printout.Asked;
 import fitworthy.printout.LoadedVerdict;
-import fitworthy.printout.Wishes;
+import fitworthy.printout.PlannedWords;
 import fitworthy.schema.ChoiceWords;
 import fitworthy.sheet.Guesses;
 import fitworthy.sheet.Papers;
@@ -220,7 +220,7 @@ public final class Letters {
 
     /** What is planned and not done, by its names, and where the vehicle belongs. */
     private String plan() {
-        String parts = String.join(", ", Wishes.parts(sheet));
+        String parts = String.join(", ", PlannedWords.parts(sheet));
         return (parts.isEmpty() ? "" : "The plan: " + parts + ". ") + "Where it is registered, or will be: "
                 + advice.book().regions().get(sheet.region()).name() + ".";
     }

@@ -7,10 +7,10 @@ import fitworthy.source.FaultsException;
 import org.junit.jupiter.api.Test;
 
 /** What a plan was taken to be. */
-class WishesTest {
+class PlannedWordsTest {
 
     private static String of(String changes) throws FaultsException {
-        return Wishes.of(Sheets.plainWith("assume-usual: yes\n" + changes));
+        return PlannedWords.of(Sheets.plainWith("assume-usual: yes\n" + changes));
     }
 
     @Test
@@ -60,6 +60,6 @@ class WishesTest {
     void aPlanWithoutAnythingSaysSo() throws FaultsException {
         assertEquals(
                 "nothing on the sheet",
-                Wishes.of(Sheets.read(Sheets.treeWith("title: Empty").without("cargo"))));
+                PlannedWords.of(Sheets.read(Sheets.treeWith("title: Empty").without("cargo"))));
     }
 }

@@ -16,12 +16,12 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** What a plan was taken to be, so that the customer sees whether a wish was forgotten or misread. */
-public final class Wishes {
+public final class PlannedWords {
 
     /** How many parts, and how many loads, are named. */
     private static final int MOST = 30;
 
-    private Wishes() {}
+    private PlannedWords() {}
 
     /** The parts with the figure that they are chosen by, what is carried, and what is towed. */
     static String of(Sheet sheet) {
