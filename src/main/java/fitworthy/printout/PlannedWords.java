@@ -3,6 +3,7 @@ package fitworthy.printout;
 import fitworthy.figures.plan.Alterations;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.QuantityText;
+import fitworthy.sheet.BodyDetails.Body;
 import fitworthy.sheet.ElectricalDetails.Battery;
 import fitworthy.sheet.ElectricalDetails.SolarPanel;
 import fitworthy.sheet.Fitment;
@@ -41,6 +42,19 @@ public final class PlannedWords {
         return told.isEmpty() ? "nothing on the sheet" : String.join(". ", told) + ".";
     }
 
+    /** A part as it is named to its maker, with the figure that it is chosen by. @param planned the sheet as planned */
+    public static String named(Sheet planned, String name) {
+        return planned.fitments().stream()
+                .filter(part -> part.name().equals(name))
+                .map(part -> named(name, chosenBy(part)))
+                .findFirst()
+                .or(() -> planned.tanks().stream()
+                        .filter(tank -> tank.name().equals(name))
+                        .map(tank -> named(name, figure(tank.capacity(), "L")))
+                        .findFirst())
+                .orElse(name);
+    }
+
     /** What is planned and not done, each part with the figure that it is chosen by. @param planned the sheet as planned */
     public static List<String> parts(Sheet planned) {
         return Stream.concat(
@@ -66,6 +80,9 @@ public final class PlannedWords {
         }
         if (part.details() instanceof Tyres tyres) {
             return tyres.size() == null ? "" : tyres.size();
+        }
+        if (part.details() instanceof Body body) {
+            return figure(body.length(), "mm");
         }
         if (part.details() instanceof Battery battery) {
             return figure(battery.capacity(), "Ah");

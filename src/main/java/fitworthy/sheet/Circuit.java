@@ -191,7 +191,7 @@ public record Circuit(
                     Figure insulation,
             @Field(
                             value =
-                                    "the current that the maker of the cable rates it for; asked where the load is above 60 % of the table of cables",
+                                    "the current that the maker of the cable rates it for; asked where the load is above half of what the table of cables allows",
                             in = Dimension.CURRENT,
                             within = Plausible.CURRENT,
                             find = "its data sheet",

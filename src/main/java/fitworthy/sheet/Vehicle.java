@@ -304,8 +304,8 @@ public record Vehicle(
                     Figure loadIndex,
             @Field(
                             value =
-                                    "where it goes: kept where the maker hangs it, listed as a part or cargo at another place, or left"
-                                            + " without one; asked where a planned tank may take its place",
+                                    "where it goes: kept where the maker hangs it, listed as a part at another place that removes it from"
+                                            + " there, or left without one; asked where a planned tank may take its place",
                             find = "the plan")
                     Choice<Place> place) {
 

@@ -185,7 +185,8 @@ public final class Letters {
                         + (whom.of().startsWith("the ")
                                 ? "We plan changes to this vehicle and ask you about " + whom.of() + ofPlan(whom) + "."
                                 : "We plan changes to this vehicle. One of the parts is yours"
-                                        + (whom.of().isEmpty() ? "" : ": " + whom.of()) + ".");
+                                        + (whom.of().isEmpty() ? "" : ": " + PlannedWords.named(sheet, whom.of()))
+                                        + ".");
             case TRAILER_MAKER ->
                 GREETING + "We plan changes to the vehicle that tows your trailer"
                         + sheet.trailer().map(trailer -> ", " + trailer.name()).orElse("") + ".";
