@@ -40,6 +40,9 @@ public final class Burden {
     /** A part bears a good share where it puts this share or more of what is too much on the limit; see docs/method.md. */
     private static final double GOOD_SHARE = 0.1;
 
+    /** What puts less than this share of a load on a limit that nobody knows settles nothing there; see docs/method.md. */
+    private static final double SMALL_SHARE = 0.01;
+
     /** kg that count as none. */
     private static final double NOTHING = 1e-6;
 
@@ -79,9 +82,10 @@ public final class Burden {
         return parts(passed.measure(), passed.loading(), GOOD_SHARE * tooMuch(passed.compared()));
     }
 
-    /** Those that put anything on a limit. */
-    Set<String> parts(Judged judged) {
-        return parts(judged.measure(), judged.loadCase(), NOTHING);
+    /** Those that put a hundredth of the load or more on a limit that is not known; anything where the load is not either. */
+    Set<String> partsOfUnknownLimit(Judged judged) {
+        double load = judged.measure().getValue();
+        return parts(judged.measure(), judged.loadCase(), Double.isNaN(load) ? NOTHING : SMALL_SHARE * load);
     }
 
     /**

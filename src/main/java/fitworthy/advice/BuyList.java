@@ -259,7 +259,7 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
                     && counts(outcome.judged())
                     && outcome.judged().card().settledBy() != Settled.CORRECTION) {
                 Set<String> parts = isOfUnknownLimit(outcome)
-                        ? burden.parts(outcome.judged())
+                        ? burden.partsOfUnknownLimit(outcome.judged())
                         : isOfUnknownLoad(outcome)
                                 ? burden.partsOfUnknownLoad(outcome.judged())
                                 : concerned.parts(outcome.judged());

@@ -274,6 +274,22 @@ class BuyListTest {
         assertFalse(found(part(list(two.formatted("0.9")), "Light")).contains("mass.gvm-over"));
     }
 
+    /** Of more than 1000 and less than 2000 kg on the rear axle a hundredth is 10 to 20 kg. */
+    @Test
+    void whatBearsLessThanAHundredthOfALoadDoesNotWaitForItsLimit() throws FaultsException {
+        String thing =
+                """
+                vehicle:
+                  mass: {kerb: 2300 kg +/- 0 kg, front-axle: 1250 kg +/- 0 kg, rear-axle: 1050 kg +/- 0 kg}
+                  tyres: {load-index: ask}
+                fitments:
+                  - {name: Thing, kind: other, mass: %s kg +/- 0 kg, at: {x: 2850 mm, y: 0 mm, z: 700 mm}}
+                """;
+        assertEquals(Decision.WAIT, part(list(thing.formatted("20")), "Thing").decision());
+        assertEquals(
+                Decision.ORDER_NOW, part(list(thing.formatted("5")), "Thing").decision());
+    }
+
     /** 99 kg of the 100 L are too much: less of it clears that as well as a smaller tank. */
     @Test
     void aTankWhoseContentsPassTheGvmWaitsForLessLoad() throws FaultsException {
