@@ -315,8 +315,12 @@ public sealed interface Change {
         }
     }
 
-    /** The trailer is loaded to no more than this; the load on the ball falls in proportion. */
-    record LightenTrailer(double kilograms) implements Change {
+    /**
+     * The trailer is loaded to no more than this; the load on the ball falls in proportion.
+     *
+     * @param can whether it is known to weigh no more at its lightest
+     */
+    record LightenTrailer(double kilograms, boolean can) implements Change {
         @Override
         public Node.Mapping applied(Node.Mapping root, Sheet sheet) {
             return weighing(root, sheet, kilograms);
@@ -324,7 +328,8 @@ public sealed interface Change {
 
         @Override
         public String words() {
-            return String.format(Locale.ROOT, "load the trailer to %.0f kg at most, its ball in proportion", kilograms);
+            return String.format(Locale.ROOT, "load the trailer to %.0f kg at most, its ball in proportion", kilograms)
+                    + (can ? "" : " (if it weighs less empty: nobody has said)");
         }
     }
 

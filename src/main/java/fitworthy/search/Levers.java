@@ -81,7 +81,9 @@ final class Levers {
                 levers.add(new Lever(
                         "trailer",
                         steps(now - least, TRAILER_STEP_KG),
-                        strength -> new Change.LightenTrailer(Math.floor(now - strength * (now - least) + 1e-6)),
+                        strength -> new Change.LightenTrailer(
+                                Math.floor(now - strength * (now - least) + 1e-6),
+                                trailer.lightest().known()),
                         now - least));
             }
         });

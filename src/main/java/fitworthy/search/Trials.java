@@ -212,7 +212,7 @@ final class Trials {
         return pulls.stream()
                 .map(Pull::change)
                 .map(change -> change instanceof Change.LightenTrailer lighten
-                        ? new Change.LightenTrailer(Math.floor(lighten.kilograms() + taken + 1e-6))
+                        ? new Change.LightenTrailer(Math.floor(lighten.kilograms() + taken + 1e-6), lighten.can())
                         : change)
                 // It says what the trailer weighs in the end.
                 .sorted(Comparator.comparing(Change.LightenTrailer.class::isInstance))

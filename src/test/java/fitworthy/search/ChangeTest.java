@@ -130,11 +130,14 @@ class ChangeTest {
     /** Three quarters of the trailer rest with three quarters of the ball; both stay as exact as they were. */
     @Test
     void theBallFallsWithTheTrailer() throws FaultsException {
-        Change change = new Change.LightenTrailer(1500);
+        Change change = new Change.LightenTrailer(1500, true);
         Node.Mapping changed = applied(change, "trailer: {name: Van, mass: 2000 kg +/- 40 kg, ball: 200 kg +/- 10 kg}");
         assertEquals("1500.000 kg +/- 40.000 kg", text(changed, "trailer", "mass"));
         assertEquals("150.000 kg +/- 10.000 kg", text(changed, "trailer", "ball"));
         assertEquals("load the trailer to 1500 kg at most, its ball in proportion", change.words());
+        assertEquals(
+                "load the trailer to 1500 kg at most, its ball in proportion (if it weighs less empty: nobody has said)",
+                new Change.LightenTrailer(1500, false).words());
         assertNull(NodePath.of("trailer", "ball").in(applied(change, "trailer: {name: Van, mass: 2000 kg +/- 40 kg}")));
     }
 
@@ -142,7 +145,7 @@ class ChangeTest {
     @Test
     void suppliesAreUsedUpFromALighterTrailerToo() throws FaultsException {
         Node.Mapping changed = applied(
-                new Change.LightenTrailer(1500),
+                new Change.LightenTrailer(1500, true),
                 """
                 trailer:
                   name: Van

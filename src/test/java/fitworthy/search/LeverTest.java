@@ -43,8 +43,8 @@ class LeverTest {
     @Test
     void aTrailerIsLightenedToHalfItsMassWhereItsLeastIsNotKnown() throws FaultsException {
         Lever trailer = only("trailer", "trailer: {name: Van, mass: 2000 kg}");
-        assertEquals(new Change.LightenTrailer(1000), trailer.at().apply(1));
-        assertEquals(new Change.LightenTrailer(1990), trailer.at().apply(0.01));
+        assertEquals(new Change.LightenTrailer(1000, false), trailer.at().apply(1));
+        assertEquals(new Change.LightenTrailer(1990, false), trailer.at().apply(0.01));
         assertEquals(100, trailer.steps());
         assertEquals(1000, trailer.kilograms(), 1e-9);
     }
@@ -112,7 +112,7 @@ class LeverTest {
     @Test
     void aTrailerIsLightenedToItsLeast() throws FaultsException {
         Lever trailer = only("trailer", "trailer: {name: Van, mass: 2000 kg, lightest: 1895 kg}");
-        assertEquals(new Change.LightenTrailer(1895), trailer.at().apply(1));
+        assertEquals(new Change.LightenTrailer(1895, true), trailer.at().apply(1));
         assertEquals(11, trailer.steps(), "the last step may be shorter");
         assertEquals(105, trailer.kilograms(), 1e-9);
     }

@@ -52,9 +52,9 @@ class TrialsTest {
     @Test
     void aTrailerIsLightenedByAsMuchAsWithoutWhatItTakesUp() {
         Change.IntoTrailer into = new Change.IntoTrailer("Luggage", 60.5, false);
-        Change.LightenTrailer lighten = new Change.LightenTrailer(900);
+        Change.LightenTrailer lighten = new Change.LightenTrailer(900, true);
         assertEquals(List.of(lighten), Trials.changes(List.of(of(lighten))));
-        List<Change> both = List.of(into, new Change.LightenTrailer(960));
+        List<Change> both = List.of(into, new Change.LightenTrailer(960, true));
         assertEquals(both, Trials.changes(List.of(of(into), of(lighten))));
         assertEquals(both, Trials.changes(List.of(of(lighten), of(into))));
     }
