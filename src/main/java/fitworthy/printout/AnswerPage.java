@@ -180,7 +180,7 @@ final class AnswerPage {
                 List.of(
                         one.number(),
                         FindingBlocks.word(one.group().severity()),
-                        findings.title(one.group()) + OthersPage.under(one) + by(one),
+                        findings.title(one.group()) + by(one) + OthersPage.under(one),
                         brief || one.open()
                                 ? order(one)
                                 : settled(one, Wording.remedy(one.group().worst())),
