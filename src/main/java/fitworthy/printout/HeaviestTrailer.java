@@ -98,7 +98,8 @@ record HeaviestTrailer(RoomLeft room, Trailer trailer) {
     private static String over(Most most) {
         return most.over().stream()
                         .map(step -> "the " + step.limit().words() + " is passed by "
-                                + Wording.quantity(most.passed(step), RoomMeasures.TRAILER))
+                                + Wording.quantity(most.passed(step), RoomMeasures.TRAILER)
+                                + (most.passed(step) < most.left(step).tolerance() ? " (" + TooClose.WORDS + ")" : ""))
                         .collect(Collectors.joining(", "))
                 + (most.taken() > 0 ? " even so" : " without one");
     }

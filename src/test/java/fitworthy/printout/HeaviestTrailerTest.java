@@ -72,6 +72,15 @@ class HeaviestTrailerTest {
         HeaviestTrailer none = of(VAN + BAR.replace("1500 kg", "1190.053 kg"));
         assertEquals("No trailer at all: the rear axle is passed by 1 kg without one.", none.sentences());
         assertTrue(none.isOverAlone());
+        String crate = "cargo: [{name: Crate, mass: 10 kg +/- %s kg, at: {x: 2850 mm, y: 0 mm, z: 900 mm}}]\n";
+        assertEquals(
+                "No trailer at all: the rear axle is passed by 1 kg (too close to call) without one.",
+                of(VAN + BAR.replace("1500 kg", "1200.053 kg") + crate.formatted("8"))
+                        .sentences());
+        assertEquals(
+                "No trailer at all: the rear axle is passed by 1 kg without one.",
+                of(VAN + BAR.replace("1500 kg", "1200.053 kg") + crate.formatted("0"))
+                        .sentences());
     }
 
     @Test
