@@ -10,6 +10,7 @@ import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.SuspensionDetails.BodyLift;
 import fitworthy.sheet.SuspensionDetails.Springs;
+import fitworthy.sheet.Trailer;
 import fitworthy.sheet.TyreDetails.Tyres;
 import fitworthy.source.Words;
 import java.util.ArrayList;
@@ -36,9 +37,10 @@ public final class PlannedWords {
             told.add("Carried: "
                     + Words.few(planned.cargo().stream().map(Sheet.Load::name).toList(), MOST));
         }
-        planned.trailer()
-                .ifPresent(towed -> told.add("Towed: " + named(towed.name(), figure(towed.mass(), "kg"))
-                        + (towed.ball().known() ? ", " + figure(towed.ball(), "kg") + " on the ball" : "")));
+        planned.trailer().ifPresent(towed -> told.add("Towed: " + towed(towed)));
+        if (sheet.readyBy() != null) {
+            told.add("Wanted by " + sheet.readyBy());
+        }
         return told.isEmpty() ? "nothing on the sheet" : String.join(". ", told) + ".";
     }
 
@@ -65,6 +67,13 @@ public final class PlannedWords {
                                 .filter(tank -> Alterations.added(tank) && !tank.isDone())
                                 .map(tank -> named(tank.name(), figure(tank.capacity(), "L"))))
                 .toList();
+    }
+
+    /** A trailer by what it weighs, what its plate says and what it puts on the ball, as far as these are known. */
+    public static String towed(Trailer trailer) {
+        return named(trailer.name(), figure(trailer.mass(), "kg"))
+                + (trailer.rated().known() ? ", " + figure(trailer.rated(), "kg") + " on its plate" : "")
+                + (trailer.ball().known() ? ", " + figure(trailer.ball(), "kg") + " on the ball" : "");
     }
 
     private static String named(String name, String figure) {

@@ -54,6 +54,9 @@ class PlannedWordsTest {
                         trailer: {name: Camper, mass: 1400 kg, ball: 120 kg}
                         """));
         assertEquals("Carried: Luggage. Towed: Camper.", of("trailer: {name: Camper, mass: ask, ball: ask}"));
+        assertEquals(
+                "Carried: Luggage. Towed: Camper, 2000 kg on its plate. Wanted by 2027-05-01.",
+                of("ready-by: 2027-05-01\ntrailer: {name: Camper, mass: ask, rated: 2000 kg, ball: ask}"));
     }
 
     @Test

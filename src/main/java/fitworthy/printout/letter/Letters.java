@@ -189,7 +189,9 @@ public final class Letters {
                                         + ".");
             case TRAILER_MAKER ->
                 GREETING + "We plan changes to the vehicle that tows your trailer"
-                        + sheet.trailer().map(trailer -> ", " + trailer.name()).orElse("") + ".";
+                        + sheet.trailer()
+                                .map(trailer -> ": " + PlannedWords.towed(trailer))
+                                .orElse("") + ".";
             case WEIGHBRIDGE -> GREETING + "We plan changes to this vehicle and want to know what it weighs.";
             default -> GREETING + "We plan changes to this vehicle and ask you before they are made.";
         };
