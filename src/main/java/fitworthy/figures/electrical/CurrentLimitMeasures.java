@@ -79,6 +79,7 @@ final class CurrentLimitMeasures implements Topic {
         limited(
                 CHARGE,
                 way.charging(),
+                Working.total(way.charging()),
                 most(batteries, Battery::mostCharge),
                 plan.practice(
                         lithium ? PracticeId.ELECTRICAL_CHARGE_LITHIUM_SURE : PracticeId.ELECTRICAL_CHARGE_LEAD_SURE),
@@ -90,6 +91,7 @@ final class CurrentLimitMeasures implements Topic {
             limited(
                     DISCHARGE,
                     way.atOnce(),
+                    way.leastAtOnce(),
                     gives,
                     plan.practice(PracticeId.ELECTRICAL_DISCHARGE_LITHIUM_SURE),
                     way,
@@ -102,10 +104,11 @@ final class CurrentLimitMeasures implements Topic {
         return batteries.stream().map(figure).reduce(Figure.ZERO, Figure::plus);
     }
 
-    /** Up to what every maker allows of such a size nobody is asked what this one does. */
+    /** Up to what every maker allows of such a size nobody is asked what this one does. @param least of the currents together */
     private static void limited(
             MeasureKind kind,
             List<Input> currents,
+            Figure least,
             Figure stated,
             Figure sure,
             EnergyFlow way,
@@ -118,7 +121,8 @@ final class CurrentLimitMeasures implements Topic {
         Figure always = sure.times(capacity);
         boolean open = !stated.known() && current.isAtMost(always);
         Measure measure = Measure.of(kind, SECOND_BATTERY, current, open ? always : stated)
-                .worked(new Working.Sum("current", currents));
+                .worked(new Working.Sum("current", currents))
+                .atLeast(least);
         measures.add(
                 open
                         ? measure.worked(

@@ -294,6 +294,19 @@ public final class EnergyFlow {
      * starter battery. What draws for less than a minute is left out.
      */
     public List<Input> atOnce() {
+        return atOnce(new Feeds(plan, lowest())::drawn);
+    }
+
+    /** The least that {@link #atOnce} can be together, by what is known of it, in A. */
+    public Figure leastAtOnce() {
+        return atOnce(new Feeds(plan, lowest())::leastDrawn).stream()
+                .map(Input::figure)
+                .filter(Figure::known)
+                .reduce(Figure.ZERO, Figure::plus);
+    }
+
+    /** @param carried what a circuit takes, A at its own voltage */
+    private List<Input> atOnce(Function<Circuit, Figure> carried) {
         List<Fitment> unfedInverters = inverters.unfed().stream()
                 .filter(loading::carries)
                 .filter(inverter -> inverters.loads(inverter).stream()
@@ -308,11 +321,20 @@ public final class EnergyFlow {
                         && !charges(circuit))
                 .forEach(circuit -> drawn.add(in(
                         circuit.name(),
-                        onBattery(circuit, inverters.at(circuit, feeds.carried(circuit), voltage())),
+                        onBattery(circuit, inverters.at(circuit, carried.apply(circuit), voltage())),
                         "A")));
-        unfedInverters.forEach(
-                inverter -> drawn.add(in(inverter.name(), inverters.atFullPower(inverter, voltage()), "A")));
+        unfedInverters.forEach(inverter -> drawn.add(in(inverter.name(), fullPower(inverter), "A")));
         return drawn;
+    }
+
+    /** What an inverter takes of the second battery at full power, in A. */
+    private Figure fullPower(Fitment inverter) {
+        return inverters.atFullPower(inverter, lowest().times(voltage()));
+    }
+
+    /** The voltage at which the second battery gives an inverter its full power, as a share of its nominal one. */
+    private Figure lowest() {
+        return plan.practice(PracticeId.ELECTRICAL_INVERTER_LOWEST);
     }
 
     /** Capacity of each second battery, Ah. */
