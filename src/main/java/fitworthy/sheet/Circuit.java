@@ -137,12 +137,12 @@ public record Circuit(
         OTHER
     }
 
-    /** A vehicle's own system is below this, in V; the bound of extra-low direct voltage in 33 CFR 183.455 (a copy). */
-    private static final double EXTRA_LOW = 50;
+    /** No battery of a vehicle is above this, in V, one of 48 V or 51.2 V included; mains is 100 V and more. */
+    private static final double BATTERY_MOST = 60;
 
     /** Whether it is known to be fed by an inverter, as its voltage is no battery's. */
     public boolean isMains() {
-        return voltage.value() >= EXTRA_LOW;
+        return voltage.value() > BATTERY_MOST;
     }
 
     /** Whether it is an appliance of mains voltage with a plug, of whose lead the builder knows no section, length or fuse. */

@@ -218,6 +218,7 @@ class WorsePlanTest {
             Map.entry("body.slides-forward", List.of("body.straps-in-vain")),
             Map.entry("body.slides-aside", List.of("body.straps-in-vain")),
             Map.entry("electrical.inverter-together", List.of("electrical.inverter-weak")),
+            Map.entry("electrical.inverter-start-beside", List.of("electrical.inverter-start-weak")),
             Map.entry("body.rails-weak", List.of("body.rails-yield")),
             Map.entry("body.battery-vent-small", List.of("electrical.battery-gas")),
             Map.entry("across.tanks-not-full", List.of("mass.gvm-over", "mass.axle-over")),

@@ -136,28 +136,47 @@ final class CircuitMeasures implements Topic {
     /** What warms a cable only if it goes on for longer than a winch pull. */
     private static void lasting(Plan plan, Circuit circuit, List<Measure> measures) {
         Circuit.Cable cable = circuit.cable();
-        Figure current = new Feeds(plan).carried(circuit);
+        Feeds feeds = new Feeds(plan);
         Ampacity ampacity = new Ampacity(plan.tables(), cable);
+        Figure fuse = circuit.fuse().rating();
+        boolean guarded = fuse.value() > 0 && fuse.isAtMost(cable.rating().or(ampacity.carries()));
+        Figure current = passed(feeds.carried(circuit), guarded, fuse);
+        Figure known = passed(feeds.least(circuit), guarded, fuse);
+        Working working = guarded && feeds.carried(circuit).isAbove(fuse)
+                ? () -> List.of("its fuse lets no more pass for long than its "
+                        + in("", fuse, "A").shown())
+                : feeds.working(circuit);
         Figure sure = ampacity.carries().times(plan.practice(PracticeId.ELECTRICAL_CABLE_SHARE));
         // No maker rates a cable for less than this share of the table: below that his rating is not asked.
         if (cable.rating().known() || !current.isAtMost(sure)) {
             measures.add(Measure.of(CABLE_MAKER, circuit.name(), current, cable.rating())
-                    .worked(new Feeds(plan).working(circuit)));
+                    .worked(working)
+                    .atLeast(known));
         }
         if (!cable.rating().known()) {
-            measures.add(Measure.of(CABLE, circuit.name(), cable.section(), ampacity.leastFor(current))
+            Figure least = ampacity.leastFor(known);
+            boolean thin = cable.section().isBelow(least);
+            measures.add(Measure.of(
+                            CABLE,
+                            circuit.name(),
+                            cable.section(),
+                            current.known() || !thin ? ampacity.leastFor(current) : least)
                     .worked(
                             "from the table of cables for this insulation, the least that carries current / warmth",
                             ampacity.inputs(in("current", current, "A")))
-                    .worked(new Feeds(plan).working(circuit)));
+                    .worked(working));
         }
-        Figure fuse = circuit.fuse().rating();
         if (fuse.value() > 0 || !fuse.known()) {
             guarded(plan, circuit.name(), fuse, circuit, measures);
         }
         if (asksFarFuse(plan, circuit)) {
             guarded(plan, far(circuit), circuit.farFuse().rating(), circuit, measures);
         }
+    }
+
+    /** What of a current a cable has to bear: where its fuse is no larger than it carries, no more than that. */
+    private static Figure passed(Figure current, boolean guarded, Figure fuse) {
+        return guarded ? current.least(fuse) : current;
     }
 
     private static void guarded(Plan plan, String subject, Figure fuse, Circuit circuit, List<Measure> measures) {

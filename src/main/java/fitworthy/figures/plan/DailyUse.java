@@ -39,7 +39,10 @@ final class DailyUse {
 
     /** What the loads behind a feed take. */
     private Figure loads(Circuit feed) {
-        return feeds.behind(feed).stream().map(this::carried).reduce(Figure.of(0, 0), Figure::plus);
+        return feeds.behind(feed).stream()
+                .filter(load -> !feeds.gives(load))
+                .map(this::carried)
+                .reduce(Figure.of(0, 0), Figure::plus);
     }
 
     /** What goes through a circuit for all that hangs on it. */

@@ -11,6 +11,7 @@ import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Circuit;
 import fitworthy.sheet.ElectricalDetails.Battery;
 import fitworthy.sheet.ElectricalDetails.Charger;
+import fitworthy.sheet.ElectricalDetails.Chemistry;
 import fitworthy.sheet.Engine;
 import fitworthy.sheet.Fitment;
 import java.util.ArrayList;
@@ -294,6 +295,19 @@ public final class EnergyFlow {
      * starter battery. What draws for less than a minute is left out.
      */
     public List<Input> atOnce() {
+        return atOnce(new Feeds(plan, lowest())::drawn);
+    }
+
+    /** The least that {@link #atOnce} can be together, by what is known of it, in A. */
+    public Figure leastAtOnce() {
+        return atOnce(new Feeds(plan, lowest())::leastDrawn).stream()
+                .map(Input::figure)
+                .filter(Figure::known)
+                .reduce(Figure.ZERO, Figure::plus);
+    }
+
+    /** @param carried what a circuit takes, A at its own voltage */
+    private List<Input> atOnce(Function<Circuit, Figure> carried) {
         List<Fitment> unfedInverters = inverters.unfed().stream()
                 .filter(loading::carries)
                 .filter(inverter -> inverters.loads(inverter).stream()
@@ -308,11 +322,50 @@ public final class EnergyFlow {
                         && !charges(circuit))
                 .forEach(circuit -> drawn.add(in(
                         circuit.name(),
-                        onBattery(circuit, inverters.at(circuit, feeds.carried(circuit), voltage())),
+                        onBattery(circuit, inverters.at(circuit, carried.apply(circuit), voltage())),
                         "A")));
-        unfedInverters.forEach(
-                inverter -> drawn.add(in(inverter.name(), inverters.atFullPower(inverter, voltage()), "A")));
+        unfedInverters.forEach(inverter -> drawn.add(in(
+                inverter.name(),
+                feedOfInverter(inverter).map(Figure::missing).orElseGet(() -> fullPower(inverter)),
+                "A")));
         return drawn;
+    }
+
+    /** What an inverter takes of the second battery at full power, in A. */
+    private Figure fullPower(Fitment inverter) {
+        return inverters.atFullPower(inverter, lowest().times(voltage()));
+    }
+
+    /**
+     * The voltage at which the second battery gives an inverter its full power, as a share of its nominal one: a lithium
+     * battery holds that until it is nearly empty.
+     */
+    private Figure lowest() {
+        return batteries().stream()
+                        .allMatch(battery -> battery.chemistry().is(Chemistry.LITHIUM))
+                ? Figure.of(1, 0)
+                : plan.practice(PracticeId.ELECTRICAL_INVERTER_LOWEST);
+    }
+
+    /**
+     * The circuit that may feed an inverter of which no circuit is the feed: of no part, and taking at least half of its full
+     * power. It would be counted beside the inverter.
+     */
+    private Optional<Missing> feedOfInverter(Fitment inverter) {
+        Figure half = fullPower(inverter).times(0.5);
+        return circuits(circuit -> !circuit.isMains()
+                        && circuit.part().isEmpty()
+                        && !circuit.battery().is(Circuit.Supply.STARTER)
+                        && !circuit.shortTime().is(YesNo.YES)
+                        && feeds.branches(circuit).isEmpty()
+                        && inverters.drawn(circuit, voltage()).isAtLeast(half))
+                .stream()
+                .findFirst()
+                .map(circuit -> new Missing(
+                        "circuits",
+                        "whether " + circuit.name() + " feeds " + inverter.name() + ", with that part as its own then, or"
+                                + " the circuit that does",
+                        "the plan"));
     }
 
     /** Capacity of each second battery, Ah. */

@@ -4,7 +4,11 @@ import fitworthy.figures.measure.Working;
 import fitworthy.figures.measure.Working.Input;
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.Circuit;
+import fitworthy.sheet.ElectricalDetails.Charger;
+import fitworthy.sheet.Fitment;
 import java.util.List;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -14,15 +18,22 @@ import java.util.stream.Stream;
  */
 public final class Feeds {
 
+    private final Plan plan;
     private final List<Circuit> circuits;
     private final Inverters inverters;
     private final PartCurrents parts;
 
-    /** Those of a plan. */
+    /** Those of a plan, at the lowest voltage that its inverters work at. */
     public Feeds(Plan plan) {
+        this(plan, plan.practice(PracticeId.ELECTRICAL_INVERTER_LOWEST));
+    }
+
+    /** Those of a plan. @param lowest voltage at which inverters take their full power, as a share of the nominal one */
+    Feeds(Plan plan, Figure lowest) {
+        this.plan = plan;
         this.circuits = plan.sheet().circuits();
         this.inverters = new Inverters(plan);
-        this.parts = new PartCurrents(plan);
+        this.parts = new PartCurrents(plan, lowest);
     }
 
     /** What hangs on a circuit and on no other below it; none where it feeds a load alone. */
@@ -46,23 +57,91 @@ public final class Feeds {
     /**
      * What a circuit's cable has to carry, in A: its own current, as a feed no less than the largest of its loads, and no less
      * than its part takes or gives by a figure of its own. A board's own is what is on there at once; where that is not
-     * given, all that hangs on it.
+     * given, all that hangs on it, or what is charged through it where that is more.
      */
     public Figure carried(Circuit circuit) {
-        List<Circuit> branches = branches(circuit);
-        if (branches.isEmpty()) {
-            Figure own = parts.carried(circuit);
-            return inverters.isFeed(circuit) ? own.most(inverters.carried(circuit)) : own;
-        }
-        List<Figure> loads = branches.stream().map(this::carried).toList();
-        return circuit.current().known()
-                ? loads.stream().reduce(circuit.current(), Figure::most)
-                : loads.stream().reduce(Figure.ZERO, Figure::plus);
+        return carried(circuit, this::alone);
     }
 
-    /** The least that {@link #carried} can be: of an inverter's feed the largest of its loads that are known, in A. */
+    /** The least that {@link #carried} can be, by what is known of it: of an inverter's feed the largest of its loads, in A. */
     public Figure least(Circuit circuit) {
-        return branches(circuit).isEmpty() && inverters.isFeed(circuit) ? inverters.least(circuit) : carried(circuit);
+        return carried(circuit, this::leastAlone);
+    }
+
+    /** What a circuit takes of its battery, in A: what it carries without what is charged through it. */
+    Figure drawn(Circuit circuit) {
+        return drawn(circuit, this::alone);
+    }
+
+    /** The least that {@link #drawn} can be, in A. */
+    Figure leastDrawn(Circuit circuit) {
+        return drawn(circuit, this::leastAlone);
+    }
+
+    private Figure carried(Circuit circuit, Function<Circuit, Figure> alone) {
+        return branches(circuit).isEmpty()
+                ? alone.apply(circuit)
+                : drawn(circuit, alone).most(given(circuit, alone));
+    }
+
+    private Figure drawn(Circuit circuit, Function<Circuit, Figure> alone) {
+        List<Circuit> branches = branches(circuit);
+        if (branches.isEmpty()) {
+            return gives(circuit) ? Figure.ZERO : alone.apply(circuit);
+        }
+        Stream<Figure> loads = branches.stream().map(branch -> drawn(branch, alone));
+        return circuit.current().known()
+                ? loads.reduce(circuit.current(), Figure::most)
+                : loads.reduce(Figure.ZERO, Figure::plus);
+    }
+
+    /** What is charged through a board at once: by the sun, and by alternator or mains, whichever is more. */
+    private Figure given(Circuit board, Function<Circuit, Figure> alone) {
+        Figure driving = given(board, alone, this::isDriven);
+        Figure plugged = given(board, alone, this::isPlugged);
+        return given(board, alone, circuit -> !isDriven(circuit) && !isPlugged(circuit))
+                .plus(driving.most(plugged));
+    }
+
+    private Figure given(Circuit board, Function<Circuit, Figure> alone, Predicate<Circuit> wanted) {
+        return circuits.stream()
+                .filter(circuit -> gives(circuit) && wanted.test(circuit))
+                .filter(circuit -> above(circuit).contains(board))
+                .map(alone)
+                .reduce(Figure.ZERO, Figure::plus);
+    }
+
+    /** Whether a circuit brings charge to the battery that it hangs on; a charger's feed on the starter battery takes it. */
+    boolean gives(Circuit circuit) {
+        return plan.fitments(Fitment.Kind.SOLAR_PANEL).stream()
+                        .anyMatch(panel -> panel.name().equals(circuit.part()))
+                || plan.fitments(Fitment.Kind.CHARGER).stream()
+                        .anyMatch(charger -> charger.name().equals(circuit.part())
+                                && (!EnergyFlow.fromAlternator(charger)
+                                        || circuit.battery().is(Circuit.Supply.SECOND)));
+    }
+
+    private boolean isDriven(Circuit circuit) {
+        return plan.fitments(Fitment.Kind.CHARGER).stream()
+                .anyMatch(charger -> charger.name().equals(circuit.part()) && EnergyFlow.fromAlternator(charger));
+    }
+
+    private boolean isPlugged(Circuit circuit) {
+        return plan.fitments(Fitment.Kind.CHARGER).stream()
+                .anyMatch(charger -> charger.name().equals(circuit.part())
+                        && ((Charger) charger.details()).fedBy().is(Charger.Source.MAINS));
+    }
+
+    /** What a circuit carries on which no other hangs. */
+    private Figure alone(Circuit circuit) {
+        Figure own = parts.carried(circuit);
+        return inverters.isFeed(circuit) ? own.most(inverters.carried(circuit)) : own;
+    }
+
+    private Figure leastAlone(Circuit circuit) {
+        return alone(circuit)
+                .or(inverters.isFeed(circuit) ? inverters.least(circuit) : circuit.current())
+                .or(Figure.ZERO);
     }
 
     /** How {@link #carried} came about; nothing where it is the circuit's own current. */
@@ -70,7 +149,11 @@ public final class Feeds {
         return () -> {
             List<Circuit> branches = branches(circuit);
             if (!branches.isEmpty() && !circuit.current().known()) {
-                return new Working.Sum("current", inputs(branches, circuit)).lines();
+                boolean charged = given(circuit, this::alone).isAbove(drawn(circuit));
+                List<Circuit> summed = branches.stream()
+                        .filter(branch -> !branches(branch).isEmpty() || gives(branch) == charged)
+                        .toList();
+                return new Working.Sum("current", inputs(summed, circuit)).lines();
             }
             List<Circuit> loads = behind(circuit);
             Stream<String> ofLoads = inputs(loads, circuit).stream()

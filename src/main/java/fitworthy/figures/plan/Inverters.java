@@ -110,16 +110,13 @@ public final class Inverters {
     }
 
     /**
-     * What an inverter takes at the power that it gives without stopping, in A: at the lowest voltage it works at, with its
-     * loss on top.
+     * What an inverter takes at the power that it gives without stopping, in A, with its loss on top.
      *
-     * @param voltage nominal voltage of its battery, V
+     * @param voltage voltage at its input, V
      */
     Figure atFullPower(Fitment inverter, Figure voltage) {
         Inverter details = (Inverter) inverter.details();
-        return details.continuous()
-                .dividedBy(details.efficiency().or(USUAL))
-                .dividedBy(plan.practice(PracticeId.ELECTRICAL_INVERTER_LOWEST).times(voltage));
+        return details.continuous().dividedBy(details.efficiency().or(USUAL)).dividedBy(voltage);
     }
 
     /** The inverters that no circuit of the sheet feeds. */

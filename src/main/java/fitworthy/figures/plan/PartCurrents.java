@@ -19,9 +19,12 @@ import java.util.List;
 final class PartCurrents {
 
     private final Plan plan;
+    private final Figure lowest;
 
-    PartCurrents(Plan plan) {
+    /** @param lowest voltage at which inverters take their full power, as a share of the nominal one */
+    PartCurrents(Plan plan, Figure lowest) {
         this.plan = plan;
+        this.lowest = lowest;
     }
 
     /** Whether no other circuit of its part on its battery is stronger; not where it is of mains voltage. */
@@ -74,7 +77,8 @@ final class PartCurrents {
             return panel.shortCircuit().known() ? panel.shortCircuit().times(panel.strings()) : Figure.ZERO;
         }
         if (part.details() instanceof Inverter) {
-            return stated(new Inverters(plan).atFullPower(part, circuit.voltage()));
+            // Its loads on the sheet may be few of those that it can feed: without its power it is not known.
+            return new Inverters(plan).atFullPower(part, lowest.times(circuit.voltage()));
         }
         return part.details() instanceof Charger charger ? current(part, charger, circuit) : Figure.ZERO;
     }
