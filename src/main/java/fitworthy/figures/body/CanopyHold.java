@@ -58,7 +58,7 @@ final class CanopyHold {
         measures.add(over(OTHERWISE, name, weaker, held).worked(loaded.working(holds.loaded())));
         measures.add(needed(FORWARD_NEEDED, name, forward, held));
         measures.add(needed(OTHERWISE_NEEDED, name, aside, held));
-        tips(name, body, held, forward, measures);
+        tips(name, body, held, plan.practice(PracticeId.BODY_TIPS_FORWARD_LEAST), measures);
     }
 
     private static Measure over(MeasureKind kind, String name, Figure holds, Figure held) {

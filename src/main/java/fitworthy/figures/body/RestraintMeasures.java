@@ -285,8 +285,8 @@ final class RestraintMeasures implements Topic {
     private static void standing(Plan plan, Sheet.Load load, Footing footing, List<Measure> measures) {
         Figure height = footing.cogHeight();
         Working.Input above = in("height", height, "mm");
-        Figure forward = plan.practice(PracticeId.BODY_FORWARD_LEAST);
-        Figure aside = plan.practice(PracticeId.BODY_ASIDE_LEAST);
+        Figure forward = plan.practice(PracticeId.BODY_TIPS_FORWARD_LEAST);
+        Figure aside = plan.practice(PracticeId.BODY_TIPS_ASIDE_LEAST);
         measures.add(Measure.of(HELD_ABOVE, load.name(), footing.heldAbove()));
         measures.add(Measure.of(
                         STANDS_FORWARD, load.name(), footing.length().times(0.5).dividedBy(height))

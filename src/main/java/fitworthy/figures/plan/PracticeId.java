@@ -18,6 +18,8 @@ public enum PracticeId {
     BODY_SHAFT_ANGLE_SPEED_MOST("body.shaft-angle-speed-most"),
     BODY_SHAFT_SPEED_MOST("body.shaft-speed-most"),
     BODY_STRAPS_MOST("body.straps-most"),
+    BODY_TIPS_ASIDE_LEAST("body.tips-aside-least"),
+    BODY_TIPS_FORWARD_LEAST("body.tips-forward-least"),
     BODY_TIPPING_LEAST("body.tipping-least"),
     BODY_UNDER_FLOOR_MOST("body.under-floor-most"),
     ELECTRICAL_ALTERNATOR_MOST("electrical.alternator-most"),
