@@ -11,6 +11,7 @@ public enum PracticeId {
     BODY_HOLD_DOWN_LEAST("body.hold-down-least"),
     ACROSS_REACH_MOST("across.reach-most"),
     BODY_ASIDE_LEAST("body.aside-least"),
+    BODY_BACK_LEAST("body.back-least"),
     BODY_FORWARD_LEAST("body.forward-least"),
     BODY_LOOSE_MOST("body.loose-most"),
     BODY_OVERHANG_MOST("body.overhang-most"),
