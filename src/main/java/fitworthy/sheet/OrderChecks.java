@@ -157,7 +157,8 @@ final class OrderChecks {
         return TOGETHER + ": beside 'from' " + field + " too, as it is for this trailer, or " + field + ": ask";
     }
 
-    private static boolean isAbove(Figure figure, Figure most) {
+    /** Whether it is more than another, however far both may be off. */
+    static boolean isAbove(Figure figure, Figure most) {
         return figure.value() - figure.tolerance() > most.value() + most.tolerance() && figure.isAbove(most);
     }
 }

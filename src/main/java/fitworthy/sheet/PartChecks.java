@@ -94,9 +94,13 @@ final class PartChecks {
             }
             cut(extension, path);
         }
-        if (fitment.details() instanceof BodyDetails.Body body
-                && body.tubStays().is(YesNo.YES)) {
-            tub(fitment, path);
+        if (fitment.details() instanceof BodyDetails.Body body) {
+            if (body.tubStays().is(YesNo.YES)) {
+                tub(fitment, path);
+            }
+            NodePath holdDown = path.to("hold-down");
+            onItsBase(body.holdDown().cogBehind(), body.length(), "900 mm", "cog-behind", holdDown);
+            onItsBase(body.holdDown().downBehind(), body.length(), "1000 mm", "down-behind", holdDown);
         }
         if (fitment.details() instanceof TyreDetails.Tyres tyres) {
             TyreChecks.check(tyres, path, faults);
@@ -220,6 +224,16 @@ final class PartChecks {
                     "says that the tub stays on, and 'removes' says that it comes off",
                     "one of the two",
                     path.to(TubFate.TUB_STAYS));
+        }
+    }
+
+    /** What is told from the front edge of its base is not further back than it is long. */
+    private void onItsBase(Figure behind, Figure length, String example, String field, NodePath holdDown) {
+        if (OrderChecks.isAbove(behind, length)) {
+            faults.tell(
+                    "is more than its length, " + QuantityText.shown(length.value(), "mm"),
+                    field + ": " + example + ", from the front edge of its base and not from the axle or the bumper",
+                    holdDown.to(field));
         }
     }
 

@@ -24,6 +24,7 @@ class CertificateListTest {
             Map.entry("across.one-engineer", "follows from the list"),
             Map.entry("front.lamps-hidden", "approved lamps are a product"),
             Map.entry("mass.cog-high", "what builders do, no law"),
+            Map.entry("mass.gvm-over", "a rating is raised once the plan says so, and that is in the list"),
             Map.entry("mass.raised-before-registration", "the builder's approval number, before registration"),
             Map.entry("order.certified-unweighed", "the certificate is in the plan already"),
             Map.entry("paperwork.certificate-unpriced", "follows from the list"),

@@ -82,6 +82,22 @@ class ContradictionTest {
     }
 
     @Test
+    void whatHoldsACanopyAndItsMiddleAreNotBehindItsEnd() throws FaultsException {
+        String canopy = "fitments: [{name: Canopy, kind: canopy, mass: 90 kg, at: {x: 3 m}, length: 1700 mm, "
+                + "hold-down: {cog-behind: %s, down-behind: %s}}]";
+        Sheets.plainWith(String.format(canopy, "1700 mm", "1700 mm"));
+        Sheets.plainWith(String.format(canopy, "1710 mm +/- 10 mm", "ask"));
+        Sheets.plainWith(String.format(canopy, "2500 mm", "3500 mm").replace("1700 mm", "ask"));
+        assertEquals(List.of("fitments.1.hold-down.cog-behind"), faults(String.format(canopy, "1701 mm", "1700 mm")));
+        assertEquals(List.of("fitments.1.hold-down.down-behind"), faults(String.format(canopy, "1700 mm", "1701 mm")));
+        Fault fault = assertThrows(
+                        FaultsException.class, () -> Sheets.plainWith(String.format(canopy, "2500 mm", "900 mm")))
+                .faults()
+                .get(0);
+        assertEquals("is more than its length, 1700 mm", fault.problem());
+    }
+
+    @Test
     void aLoadIsHeldInOneWay() throws FaultsException {
         String load = "cargo: [{name: Crate, mass: 60 kg, at: {x: 3000 mm, y: 0 mm, z: 900 mm}%s%s}]";
         String lashing = ", lashing: {straps: 1, tension: 100 kg, angle: 60 deg, grip: 40 %, stopped: yes}";

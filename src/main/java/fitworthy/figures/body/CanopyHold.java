@@ -19,19 +19,23 @@ import java.util.stream.Stream;
 final class CanopyHold {
     private static final MeasureKind FORWARD =
             number("body.canopy-forward", "", 2, "what holds it from sliding forward, over its weight");
-    private static final MeasureKind OTHERWISE =
-            number("body.canopy-otherwise", "", 2, "what holds it to the sides or back, over its weight");
+    private static final MeasureKind ASIDE =
+            number("body.canopy-aside", "", 2, "what holds it from sliding to the side, over its weight");
+    private static final MeasureKind BACK =
+            number("body.canopy-back", "", 2, "what holds it from sliding back, over its weight");
     private static final MeasureKind FORWARD_NEEDED =
             number("body.canopy-forward-needed", "kg", 0, "what has to hold it from sliding forward");
-    private static final MeasureKind OTHERWISE_NEEDED =
-            number("body.canopy-otherwise-needed", "kg", 0, "what has to hold it to the sides and back");
+    private static final MeasureKind ASIDE_NEEDED =
+            number("body.canopy-aside-needed", "kg", 0, "what has to hold it from sliding to the side");
+    private static final MeasureKind BACK_NEEDED =
+            number("body.canopy-back-needed", "kg", 0, "what has to hold it from sliding back");
     private static final MeasureKind TIPS =
             number("body.canopy-tips", "", 2, "how many times its weight tips it over its front edge");
     private static final MeasureKind DOWN_NEEDED =
             number("body.canopy-down-needed", "kg", 0, "what its hold-downs have to bear pulling down");
 
     static final List<MeasureKind> KINDS =
-            List.of(FORWARD, OTHERWISE, FORWARD_NEEDED, OTHERWISE_NEEDED, TIPS, DOWN_NEEDED);
+            List.of(FORWARD, ASIDE, BACK, FORWARD_NEEDED, ASIDE_NEEDED, BACK_NEEDED, TIPS, DOWN_NEEDED);
 
     private CanopyHold() {}
 
@@ -51,14 +55,13 @@ final class CanopyHold {
         if (!told && held.isAtMost(plan.practice(PracticeId.BODY_CANOPY_HEAVY))) {
             return;
         }
-        Figure forward = plan.practice(PracticeId.BODY_FORWARD_LEAST);
-        Figure aside = plan.practice(PracticeId.BODY_ASIDE_LEAST);
-        Figure weaker = holds.aside().least(holds.back());
         measures.add(over(FORWARD, name, holds.forward(), held).worked(loaded.working(holds.loaded())));
-        measures.add(over(OTHERWISE, name, weaker, held).worked(loaded.working(holds.loaded())));
-        measures.add(needed(FORWARD_NEEDED, name, forward, held));
-        measures.add(needed(OTHERWISE_NEEDED, name, aside, held));
-        tips(name, body, held, forward, measures);
+        measures.add(over(ASIDE, name, holds.aside(), held).worked(loaded.working(holds.loaded())));
+        measures.add(over(BACK, name, holds.back(), held).worked(loaded.working(holds.loaded())));
+        measures.add(needed(FORWARD_NEEDED, name, plan.practice(PracticeId.BODY_FORWARD_LEAST), held));
+        measures.add(needed(ASIDE_NEEDED, name, plan.practice(PracticeId.BODY_ASIDE_LEAST), held));
+        measures.add(needed(BACK_NEEDED, name, plan.practice(PracticeId.BODY_BACK_LEAST), held));
+        tips(name, body, held, plan.practice(PracticeId.BODY_TIPS_FORWARD_LEAST), measures);
     }
 
     private static Measure over(MeasureKind kind, String name, Figure holds, Figure held) {

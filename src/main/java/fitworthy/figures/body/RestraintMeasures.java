@@ -201,7 +201,7 @@ final class RestraintMeasures implements Topic {
         Working.Input pull = in("pull", lashing.tension(), "kg");
         Working.Input angle = in("angle", lashing.angle(), "deg");
         Figure share = plan.practice(
-                lashing.stopped().is(YesNo.YES) ? PracticeId.BODY_ASIDE_LEAST : PracticeId.BODY_HOLD_DOWN_LEAST);
+                lashing.stopped().is(YesNo.YES) ? PracticeId.BODY_BACK_LEAST : PracticeId.BODY_HOLD_DOWN_LEAST);
         measures.add(Measure.of(STOPPED, load.name(), lashing.stopped()));
         measures.add(Measure.of(HELD, load.name(), Straps.held(lashing, load.mass()))
                 .worked(
@@ -246,7 +246,7 @@ final class RestraintMeasures implements Topic {
         Pull weaker = aside.held(tied, load).isBelow(back.held(tied, load)) ? aside : back;
         Figure least = aside.held(tied, load).least(back.held(tied, load));
         measures.add(held(TIED_OTHERWISE, weaker, load, tied, least));
-        needed(TIED_OTHERWISE_NEEDED, weaker, load, plan.practice(PracticeId.BODY_ASIDE_LEAST), measures);
+        needed(TIED_OTHERWISE_NEEDED, weaker, load, plan.practice(PracticeId.BODY_BACK_LEAST), measures);
     }
 
     /** Lashings that pull one way. @param share of their pull that acts that way */
@@ -285,8 +285,8 @@ final class RestraintMeasures implements Topic {
     private static void standing(Plan plan, Sheet.Load load, Footing footing, List<Measure> measures) {
         Figure height = footing.cogHeight();
         Working.Input above = in("height", height, "mm");
-        Figure forward = plan.practice(PracticeId.BODY_FORWARD_LEAST);
-        Figure aside = plan.practice(PracticeId.BODY_ASIDE_LEAST);
+        Figure forward = plan.practice(PracticeId.BODY_TIPS_FORWARD_LEAST);
+        Figure aside = plan.practice(PracticeId.BODY_TIPS_ASIDE_LEAST);
         measures.add(Measure.of(HELD_ABOVE, load.name(), footing.heldAbove()));
         measures.add(Measure.of(
                         STANDS_FORWARD, load.name(), footing.length().times(0.5).dividedBy(height))

@@ -74,15 +74,14 @@ final class Stowage {
     private Step holdDowns(Fitment part) {
         BodyDetails.HoldDown holdDown = ((BodyDetails.Body) part.details()).holdDown();
         Figure held = Held.of(plan, part, holdDown.loaded()).mass();
-        Figure aside = plan.practice(PracticeId.BODY_ASIDE_LEAST);
         List<Bears> ways = Stream.concat(
                         Stream.of(new Bears(
                                 holdDown.points().times(holdDown.limit()),
                                 plan.practice(PracticeId.BODY_HOLD_DOWN_LEAST))),
                         Stream.of(
                                         new Bears(holdDown.forward(), plan.practice(PracticeId.BODY_FORWARD_LEAST)),
-                                        new Bears(holdDown.aside(), aside),
-                                        new Bears(holdDown.back(), aside))
+                                        new Bears(holdDown.aside(), plan.practice(PracticeId.BODY_ASIDE_LEAST)),
+                                        new Bears(holdDown.back(), plan.practice(PracticeId.BODY_BACK_LEAST)))
                                 .filter(way -> way.together().known()))
                 .toList();
         Bears weakest = ways.stream()

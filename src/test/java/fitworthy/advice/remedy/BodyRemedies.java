@@ -114,8 +114,10 @@ final class BodyRemedies {
                 says("at least ", " together", set(at("fitments.{subject}.hold-down.forward"))));
         table.rule(
                 "body.canopy-slides-aside",
-                says("at least ", " each way", set(at("fitments.{subject}.hold-down.aside")))
-                        .and(says("at least ", " each way", set(at("fitments.{subject}.hold-down.back")))));
+                says("at least ", " each way", set(at("fitments.{subject}.hold-down.aside"))));
+        table.rule(
+                "body.canopy-slides-back",
+                says("at least ", " together", set(at("fitments.{subject}.hold-down.back"))));
         table.rule(
                 "body.canopy-tips-forward",
                 says("down with ", " or more", set(at("fitments.{subject}.hold-down.down"))));
