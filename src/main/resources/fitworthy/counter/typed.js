@@ -14,7 +14,7 @@ document.addEventListener("input", ({ target }) => {
  * but there each key is sent by itself, and what is of an element that is gone holds up all behind it.
  */
 const waiting = [];
-let turn = false;
+let turn = null;
 let onItsWay = null;
 const isWaiting = (field) => waiting.some(({ elt }) => elt === field);
 
@@ -50,19 +50,23 @@ const isTypedSince = (field) => filled.some(([one, value]) => one === field && f
 function sendNext() {
   while (!onItsWay && waiting.length > 0) {
     const next = waiting.shift();
-    turn = true;
+    turn = next;
     filled = next.filled;
     next.issue();
-    turn = false;
+    turn = null;
     filled = [];
   }
 }
 
 document.addEventListener("htmx:beforeSend", ({ detail: { elt, xhr, requestConfig } }) => {
   if (turn) {
+    const sent = turn;
     onItsWay = xhr;
     xhr.addEventListener("loadend", () => {
       onItsWay = null;
+      if (elt.matches("form") && isAway(xhr)) {
+        unheard.set(elt, sent);
+      }
       sendNext();
     });
   }
@@ -78,13 +82,23 @@ document.addEventListener("htmx:beforeSend", ({ detail: { elt, xhr, requestConfi
   }
 });
 
+/* Forms that were filled in and sent while the counter was not there, to be sent once more as they stood. */
+const unheard = new Map();
+const isAway = ({ status }) => status === 0 || status === 403;
+function sendUnheard() {
+  waiting.push(...unheard.values());
+  unheard.clear();
+  sendNext();
+}
+
 /* That the counter is not there, or does not know this page, is in sight wherever one is until it answers again. */
 function tellAway(words) {
   const told = Object.assign(document.createElement("p"), { className: "fault", textContent: words });
   document.getElementById("away")?.replaceChildren(told);
 }
 document.addEventListener("htmx:sendError", () => {
-  tellAway("The counter does not answer. What was typed last is not written yet: it is sent once the counter answers again.");
+  tellAway(`The counter does not answer. What was typed last is not written yet: it is sent once the counter answers again at ${location.host}.`
+    + " If it was started anew and printed another address, open that: what is not written yet has to be typed there.");
 });
 document.addEventListener("htmx:responseError", ({ detail: { xhr } }) => {
   if (xhr.status === 403) {
@@ -97,6 +111,7 @@ document.addEventListener("htmx:afterRequest", ({ detail: { successful } }) => {
   if (successful && away?.hasChildNodes()) {
     away.replaceChildren();
     document.getElementById("faults").replaceChildren();
+    sendUnheard();
     sendUnsent();
   }
 });

@@ -99,6 +99,13 @@ public record Typed(String notes, Map<String, String> lines, List<String> parts)
         return Brochure.FIGURES.stream().anyMatch(one -> !line(one.line()).isEmpty());
     }
 
+    /** Whether any figure of a trailer was typed, but no name. */
+    boolean hasNamelessTrailer() {
+        return line("trailer").isEmpty()
+                && fields("trailer-mass", "rated").stream()
+                        .anyMatch(figure -> !line(figure).isEmpty());
+    }
+
     Heading heading() {
         return new Heading(notes.isEmpty() ? List.of() : List.of(LINES.split(notes)), line("customer"), line("quote"));
     }

@@ -37,6 +37,9 @@ final class Understanding {
     private static final Map<String, String> TRAILER_FIELDS =
             Map.of("trailer.mass", "trailer-mass", "trailer.ball", "ball", "trailer.rated", "rated");
 
+    private static final String NAMELESS_TRAILER =
+            "Figures of a trailer need its name: one from the shelf, or call it trailer.";
+
     private static final String OF_TRAILER =
             "The shelf has other figures of this trailer. Leave this empty to take those, or give the trailer a name of"
                     + " its own.";
@@ -82,6 +85,9 @@ final class Understanding {
                 "trailer",
                 words -> words.trailer(
                         typed.line("trailer"), typed.line("trailer-mass"), typed.line("ball"), typed.line("rated")));
+        if (typed.hasNamelessTrailer()) {
+            said.fields().put("trailer", new Said(true, NAMELESS_TRAILER));
+        }
         trailer.filter(SheetDraft.Towed::shelf)
                 .ifPresent(towed -> said.fields().putIfAbsent("trailer", new Said(false, SaidAt.FROM_SHELF)));
         asksBrochure = !kept && !named.isEmpty();

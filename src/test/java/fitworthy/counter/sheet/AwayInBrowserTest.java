@@ -79,4 +79,68 @@ class AwayInBrowserTest {
         page.until(() -> told().isEmpty());
         assertEquals("", page.find("#faults").getText());
     }
+
+    /** A sheet whose questions ask for figures, and the first field of these. */
+    private static String asked(String name) throws Exception {
+        page.post(
+                "/new",
+                "vehicle",
+                "Huia 2.0",
+                "fuel",
+                "diesel",
+                "people",
+                "1",
+                "region",
+                "any",
+                "part",
+                "winch=26 kg",
+                "do",
+                "make",
+                "file",
+                name);
+        page.show("/sheets/" + name + ".yaml");
+        page.untilThere("#asks .box input");
+        return page.find("#asks .box input").getDomAttribute("id");
+    }
+
+    private static String such(String field) {
+        return page.find("#" + field + "-such").getText().replaceFirst("^such as ", "");
+    }
+
+    /** What is typed there after it was given goes along with it no more than while it waits for its turn. */
+    @Test
+    void anAnswerThatWasGivenMeanwhileIsWrittenOnceItIsBack() throws Exception {
+        String field = asked("miro");
+        String such = such(field);
+        String before = page.text("miro.yaml");
+        page.window().executeCdpCommand("Network.enable", Map.of());
+        try {
+            away(true);
+            page.press("#" + field);
+            page.type(such, Keys.ENTER);
+            page.until(() -> told().contains("printed another address, open that"));
+            page.type("5");
+        } finally {
+            away(false);
+        }
+        page.until(() -> told().isEmpty());
+        page.until(() -> !page.text("miro.yaml").equals(before));
+        assertTrue(page.text("miro.yaml").contains(": " + such), page.text("miro.yaml"));
+        assertFalse(page.text("miro.yaml").contains(such + "5"), page.text("miro.yaml"));
+    }
+
+    @Test
+    void anAnswerThatWasGivenIsWrittenOnceSomebodyIsLetInAnew() throws Exception {
+        String field = asked("rata");
+        String such = such(field);
+        Set<Cookie> let = page.window().manage().getCookies();
+        page.window().manage().deleteAllCookies();
+        page.press("#" + field);
+        page.type(such, Keys.ENTER);
+        page.until(() -> told().startsWith("The counter does not know this page"));
+        assertFalse(page.text("rata.yaml").contains(": " + such), page.text("rata.yaml"));
+        let.forEach(page.window().manage()::addCookie);
+        page.until(() -> told().isEmpty());
+        page.until(() -> page.text("rata.yaml").contains(": " + such));
+    }
 }

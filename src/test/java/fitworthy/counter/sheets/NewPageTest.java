@@ -405,6 +405,21 @@ class NewPageTest {
         holds(text("comma", List.of(), "main-tank", "87,5"), "capacity: 87.5 L");
     }
 
+    /** What is typed is never left out unsaid; any name will do. */
+    @Test
+    void figuresOfATrailerWithoutANameAreToldAtItsName() throws Exception {
+        String words = "Figures of a trailer need its name: one from the shelf, or call it trailer.";
+        for (String field : List.of("trailer-mass", "ball", "rated")) {
+            HttpResponse<String> page = made(List.of("winch=26 kg"), field, "200 kg", "file", "nameless");
+            assertEquals(422, page.statusCode(), field);
+            assertEquals(words, said(page.body(), "trailer"), field);
+        }
+        holds(
+                text("called-trailer", List.of(), "trailer", "trailer", "trailer-mass", "900 kg"),
+                "trailer: {name: trailer, mass: 900 kg");
+        assertEquals("", said(sent("/new/look", List.of()).body(), "trailer"));
+    }
+
     /** The plate of the shelf's van allows 3500 kg, of which 3200 kg may stand on its wheels. */
     @Test
     void aPlateThatIsNotTheShelfsIsToldAtItsBox() throws Exception {
