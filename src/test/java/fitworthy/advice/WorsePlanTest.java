@@ -151,6 +151,10 @@ class WorsePlanTest {
                     "trailer\\.ball|.*ratings\\.ball|.*plate\\.ball",
                     "towing\\.ball-(over|unsure)-emptied",
                     "a ball that is too heavy as planned is a stop of its own"),
+            Relief.of(
+                    "circuits\\.N\\.fuse\\.rating",
+                    "electrical\\.cable-(thin|over-rating)",
+                    "a fuse that the cable bears guards it, and is itself too small for the load"),
             Relief.of("trailer\\.ball", "towing\\.bars-stiff", "stiff bars suit a heavier ball"),
             Relief.of(
                     "trailer\\.ball", "towing\\.levelling-tightens", "of a heavier ball supplies take a smaller share"),
@@ -218,6 +222,7 @@ class WorsePlanTest {
             Map.entry("body.slides-forward", List.of("body.straps-in-vain")),
             Map.entry("body.slides-aside", List.of("body.straps-in-vain")),
             Map.entry("electrical.inverter-together", List.of("electrical.inverter-weak")),
+            Map.entry("electrical.inverter-start-beside", List.of("electrical.inverter-start-weak")),
             Map.entry("body.rails-weak", List.of("body.rails-yield")),
             Map.entry("body.battery-vent-small", List.of("electrical.battery-gas")),
             Map.entry("across.tanks-not-full", List.of("mass.gvm-over", "mass.axle-over")),

@@ -14,6 +14,7 @@ import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Figure;
+import fitworthy.sheet.Circuit;
 import fitworthy.sheet.ElectricalDetails.Battery;
 import fitworthy.sheet.ElectricalDetails.Chemistry;
 import fitworthy.sheet.ElectricalDetails.Inverter;
@@ -56,11 +57,18 @@ final class CurrentLimitMeasures implements Topic {
             "what the hardest to start of the loads behind the inverter draws for a moment",
             "power that it gives for a moment");
 
+    private static final MeasureKind STARTING_BESIDE = rated(
+            "electrical.inverter-starting-beside",
+            "W",
+            0,
+            "what a load behind the inverter draws as it starts, with the others running",
+            "power that it gives for a moment");
+
     private static final String SECOND_BATTERY = "second battery";
 
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(CHARGE, DISCHARGE, LARGEST, TOGETHER, STARTING);
+        return List.of(CHARGE, DISCHARGE, LARGEST, TOGETHER, STARTING, STARTING_BESIDE);
     }
 
     @Override
@@ -145,11 +153,30 @@ final class CurrentLimitMeasures implements Topic {
                 measures.add(Measure.of(TOGETHER, fitment.name(), Working.total(loads), inverter.continuous())
                         .worked(new Working.Sum("together", loads)));
             }
-            inverters.loads(fitment).stream()
+            List<Circuit> starting = inverters.loads(fitment).stream()
                     .filter(load -> load.starting().known())
+                    .toList();
+            starting.stream()
                     .map(load -> inverters.power(load, load.starting()))
                     .reduce(Figure::most)
                     .ifPresent(start -> measures.add(Measure.of(STARTING, fitment.name(), start, inverter.surge())));
+            if (loads.size() > 1) {
+                starting.stream()
+                        .map(load -> inverters
+                                .power(load, load.starting())
+                                .minus(inverters.power(load, load.current())))
+                        .reduce(Figure::most)
+                        .ifPresent(more -> measures.add(Measure.of(
+                                        STARTING_BESIDE,
+                                        fitment.name(),
+                                        Working.total(loads).plus(more),
+                                        inverter.surge())
+                                .worked(
+                                        "drawn = together + more",
+                                        in("together", Working.total(loads), "W"),
+                                        in("more", more, "W"))
+                                .worked(new Working.Sum("together", loads))));
+            }
         }
     }
 }

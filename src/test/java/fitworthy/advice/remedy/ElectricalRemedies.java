@@ -88,6 +88,9 @@ final class ElectricalRemedies {
         table.rule(
                 "electrical.inverter-start-weak",
                 says("at least ", " for a moment", set(at("fitments.{subject}.surge"))));
+        table.rule(
+                "electrical.inverter-start-beside",
+                says("at least ", " for a moment", set(at("fitments.{subject}.surge"))));
         table.told(RemedyTable.LEFT_OR_USUAL, "electrical.charger-hot");
         table.told(
                 RemedyTable.LEFT_OR_USUAL,
