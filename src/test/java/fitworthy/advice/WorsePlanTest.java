@@ -151,6 +151,10 @@ class WorsePlanTest {
                     "trailer\\.ball|.*ratings\\.ball|.*plate\\.ball",
                     "towing\\.ball-(over|unsure)-emptied",
                     "a ball that is too heavy as planned is a stop of its own"),
+            Relief.of(
+                    "circuits\\.N\\.fuse\\.rating",
+                    "electrical\\.cable-(thin|over-rating)",
+                    "a fuse that the cable bears guards it, and is itself too small for the load"),
             Relief.of("trailer\\.ball", "towing\\.bars-stiff", "stiff bars suit a heavier ball"),
             Relief.of(
                     "trailer\\.ball", "towing\\.levelling-tightens", "of a heavier ball supplies take a smaller share"),

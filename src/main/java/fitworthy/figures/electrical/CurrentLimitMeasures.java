@@ -162,9 +162,8 @@ final class CurrentLimitMeasures implements Topic {
                     .ifPresent(start -> measures.add(Measure.of(STARTING, fitment.name(), start, inverter.surge())));
             if (loads.size() > 1) {
                 starting.stream()
-                        .map(load -> inverters
-                                .power(load, load.starting())
-                                .minus(inverters.power(load, load.current())))
+                        .map(load ->
+                                inverters.power(load, load.starting()).minus(inverters.power(load, load.current())))
                         .reduce(Figure::most)
                         .ifPresent(more -> measures.add(Measure.of(
                                         STARTING_BESIDE,

@@ -341,8 +341,7 @@ public final class EnergyFlow {
      * battery holds that until it is nearly empty.
      */
     private Figure lowest() {
-        return batteries().stream()
-                        .allMatch(battery -> battery.chemistry().is(Chemistry.LITHIUM))
+        return batteries().stream().allMatch(battery -> battery.chemistry().is(Chemistry.LITHIUM))
                 ? Figure.of(1, 0)
                 : plan.practice(PracticeId.ELECTRICAL_INVERTER_LOWEST);
     }
@@ -363,8 +362,8 @@ public final class EnergyFlow {
                 .findFirst()
                 .map(circuit -> new Missing(
                         "circuits",
-                        "whether " + circuit.name() + " feeds " + inverter.name() + ", with that part as its own then, or"
-                                + " the circuit that does",
+                        "whether " + circuit.name() + " feeds " + inverter.name()
+                                + ", with that part as its own then, or" + " the circuit that does",
                         "the plan"));
     }
 
