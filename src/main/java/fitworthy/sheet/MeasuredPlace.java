@@ -12,7 +12,7 @@ import java.util.function.Function;
 
 /**
  * Whether the place that a shelf has measured of a part is the one that words mean: along the vehicle within the spread of
- * the words, and so in its height, unless the shelf itself says that the part sits there, as an aerial does whose foot is
+ * the words and of a tape, and so in its height, unless the shelf itself says that the part sits there, as an aerial does whose foot is
  * on the bar. To which side it is no word tells.
  */
 public final class MeasuredPlace {
@@ -50,7 +50,7 @@ public final class MeasuredPlace {
     }
 
     private static double tolerance(Figure figure) {
-        return figure.hasTolerance() ? figure.tolerance() : 0;
+        return figure.hasTolerance() ? figure.tolerance() : Sheet.ASSUMED_PLACE;
     }
 
     private static Optional<Figure> figure(String text) {

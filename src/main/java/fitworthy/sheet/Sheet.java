@@ -74,6 +74,9 @@ public record Sheet(
         @Field("choices that are still open, to be compared") List<Option> options,
         @Field("findings that a person stands for although they remain") List<Waiver> waivers) {
 
+    /** Tolerance of a place where the sheet names none, in m: an assumption, see docs/method.md. */
+    public static final double ASSUMED_PLACE = 0.05;
+
     /** This sheet with only the chosen parts in it; what stands in or on the others goes with them. */
     public Sheet planned() {
         Set<String> gone = leftOut();

@@ -23,7 +23,7 @@ public sealed interface TowingDetails extends Details {
                             value = "greatest load on the ball on its plate, or by its maker",
                             in = Dimension.MASS,
                             within = Plausible.BALL_LOAD,
-                            find = "its plate, S",
+                            find = "S on its plate",
                             example = "300 kg")
                     Figure ball,
             @Field(
@@ -31,21 +31,21 @@ public sealed interface TowingDetails extends Details {
                                     "its D value; asked where a raised GVM asks more of it than its mass stands for, or beside Dc",
                             in = Dimension.FORCE,
                             within = Plausible.COUPLING_FORCE,
-                            find = "its plate, D",
+                            find = "D on its plate",
                             example = "17.2 kN")
                     Figure d,
             @Field(
                             value = "its D value for centre-axle trailers; asked beside a V value",
                             in = Dimension.FORCE,
                             within = Plausible.COUPLING_FORCE,
-                            find = "its plate, Dc",
+                            find = "Dc on its plate",
                             example = "16 kN")
                     Figure dc,
             @Field(
                             value = "its V value; asked beside a Dc value",
                             in = Dimension.FORCE,
                             within = Plausible.COUPLING_FORCE,
-                            find = "its plate, V",
+                            find = "V on its plate",
                             example = "8 kN")
                     Figure v) {}
 

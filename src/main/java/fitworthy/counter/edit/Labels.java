@@ -22,14 +22,24 @@ public final class Labels {
             "cases", "loadings",
             "options", "choices",
             "jobs", "work",
-            "waivers", "accepted findings",
-            "removes", "what comes off for it");
+            "waivers", "accepted findings");
+
+    /** What is called by a phrase around what it is of. */
+    private static final Map<String, String> PHRASES = Map.of(
+            "removes",
+            "what comes off for %s",
+            "made-for",
+            "what %s is made for",
+            "suits",
+            "whether %s is stated to suit");
 
     private Labels() {}
 
     /** What a list or group of a sheet is called, in small letters. */
     public static String list(String name) {
-        return LISTS.getOrDefault(name, name.replace('-', ' '));
+        return PHRASES.containsKey(name)
+                ? String.format(PHRASES.get(name), "it")
+                : LISTS.getOrDefault(name, name.replace('-', ' '));
     }
 
     /** A step of a path; an item of a list, where it has no name, by its number. */
@@ -58,20 +68,34 @@ public final class Labels {
         int place = path.lastIndexOf(PLACE);
         String axis = place < 0 ? "" : path.substring(place + PLACE.length());
         if (AXES.containsKey(axis)) {
-            return String.format(AXES.get(axis), item(path.substring(0, place)));
+            return String.format(AXES.get(axis), thing(steps(path.substring(0, place))));
         }
-        List<String> steps = List.of(path.split("\\.(?=[^0-9 ])"));
+        List<String> steps = steps(path);
         if (steps.size() < 2) {
             // An item without a field keeps its list before it.
             return path.indexOf('.') < 0
                     ? list(path)
                     : list(path.substring(0, path.indexOf('.'))) + " " + path.substring(path.indexOf('.') + 1);
         }
-        return list(steps.get(steps.size() - 1))
-                + " of "
-                + steps.subList(steps.size() > 2 ? 1 : 0, steps.size() - 1).stream()
-                        .map(Labels::step)
-                        .collect(Collectors.joining(" "));
+        String last = steps.get(steps.size() - 1);
+        String whole = thing(steps.subList(0, steps.size() - 1));
+        return PHRASES.containsKey(last) ? within(whole, last) : list(last) + " of " + whole;
+    }
+
+    private static List<String> steps(String path) {
+        return List.of(path.split("\\.(?=[^0-9 ])"));
+    }
+
+    /** What an item of a list is called, or what is within it; its list is left out. */
+    private static String thing(List<String> steps) {
+        return steps.stream()
+                .skip(steps.size() > 1 ? 1 : 0)
+                .reduce("", (whole, step) -> whole.isEmpty() ? step(step) : within(whole, step));
+    }
+
+    /** A thing within another: {@code recovery front}; or {@code what comes off for Alloy tray}. */
+    private static String within(String whole, String step) {
+        return PHRASES.containsKey(step) ? String.format(PHRASES.get(step), whole) : whole + " " + step(step);
     }
 
     /** The same of the path of a value or of a word in a list. */

@@ -18,6 +18,8 @@ import java.util.stream.Collectors;
 /** The parts that are wished, as they were understood of their lines, and what is said to these. */
 final class Wishes {
 
+    private static final String LIFT = "lift";
+
     /** A thing that was understood of a line. */
     private record Wish(String line, Wanted part) {}
 
@@ -34,10 +36,32 @@ final class Wishes {
                 .filter(other -> other.part().isFirst(kind))
                 .findFirst()
                 .ifPresent(other -> brings(wish.line(), kind, other))));
+        all.forEach(end -> all.stream()
+                .map(Wish::part)
+                .filter(set -> isEndOf(end.part(), set))
+                .forEach(set -> tellLift(end, set)));
         all.forEach(wish -> said.at(wish.line(), words -> {
             words.ownRims(wish.part(), Wanted.wheels(parts()));
             return null;
         }));
+    }
+
+    /** That an end of a set is of the shelf, and lifts otherwise than the set was said to. */
+    private void tellLift(Wish end, Wanted set) {
+        Wanted part = end.part();
+        String lift = set.said().getOrDefault(LIFT, "");
+        if (lift.isEmpty() || part.said().containsKey(LIFT)) {
+            return;
+        }
+        Wanted asSet = new Wanted(part.name(), part.meaning(), Map.of(LIFT, lift), part.shelf(), part.replaces());
+        String otherwise = said.at(end.line(), words -> words.otherwiseOnShelf(asSet));
+        if (!part.shelf().isEmpty() && !otherwise.isEmpty()) {
+            said.fields()
+                    .computeIfPresent(
+                            end.line(),
+                            (same, told) -> told.in(told.words() + ". On the shelf " + otherwise + " of lift, not "
+                                    + lift + " as " + set.name()));
+        }
     }
 
     List<Wanted> parts() {
@@ -112,8 +136,11 @@ final class Wishes {
     }
 
     private static boolean isOneSet(Wanted part, Wanted other) {
-        return part.meaning().kinds().stream()
-                .anyMatch(kind -> part.takesEndOf(other, kind) || other.takesEndOf(part, kind));
+        return isEndOf(part, other) || isEndOf(other, part);
+    }
+
+    private static boolean isEndOf(Wanted part, Wanted set) {
+        return part.meaning().kinds().stream().anyMatch(kind -> part.takesEndOf(set, kind));
     }
 
     /** That what a part commonly comes with is the one of another line. */

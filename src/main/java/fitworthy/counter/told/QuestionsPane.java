@@ -12,6 +12,9 @@ import fitworthy.counter.page.Pane;
 import fitworthy.counter.page.Routes;
 import fitworthy.counter.page.Sent;
 import fitworthy.printout.QuestionWords;
+import fitworthy.quantity.Dimension;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.GuessSpread;
 import fitworthy.quantity.Mark;
 import fitworthy.source.Digests;
 import fitworthy.source.Node;
@@ -161,7 +164,11 @@ public final class QuestionsPane implements Pane, Routes {
                 .filter(rated -> !rated.isOpen())
                 .map(rated -> "Its plate says " + rated.text()
                         + ": the most that it may weigh, not what it weighs. Where nobody has weighed it put in about "
-                        + rated.text() + ", which counts as a guess.");
+                        + rated.text() + ", which counts as a guess and is taken to be "
+                        + Math.round(100
+                                * GuessSpread.of(Figure.of(1), Dimension.MASS, false)
+                                        .tolerance()) + " % off either way. Who knows it closer adds how far off"
+                        + " it may be, such as +/- 5 %.");
     }
 
     private static Item item(Answer now, Question question, List<AnswerBox> boxes) {

@@ -15,9 +15,6 @@ import java.util.Optional;
  */
 public final class Places {
 
-    /** Tolerance of a place where the sheet names none, in m: an assumption, see docs/method.md. */
-    private static final double ASSUMED = 0.05;
-
     private final Sheet sheet;
     private final double assumed;
 
@@ -28,7 +25,7 @@ public final class Places {
 
     /** Tolerance of a place of a sheet that is given none, in m. */
     static double assumed(Sheet sheet) {
-        return sheet.assumedPlace().or(Figure.of(ASSUMED)).value();
+        return sheet.assumedPlace().or(Figure.of(Sheet.ASSUMED_PLACE)).value();
     }
 
     /** The driver's eye. */

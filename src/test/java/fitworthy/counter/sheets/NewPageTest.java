@@ -147,6 +147,35 @@ class NewPageTest {
                 "  - {from: Driving lamps, at: on the roof}\n");
     }
 
+    /**
+     * The shelf has the tank 3900 mm behind the front axle. Of a wheelbase of 3080 mm "behind the axle" is at 3580 mm, off by
+     * 300 mm, and what is taped without a tolerance by 50 mm: up to 3930 mm is meant.
+     */
+    @Test
+    void theMeasuredPlaceOfATankIsKeptTooWhereTheWordsMayMeanIt() throws Exception {
+        String[] plover = {"vehicle", "Plover HD 2.7 crew utility", "fuel", "diesel", "file", "tank-place"};
+        String behind = "Plover long-range tank behind the axle";
+        String look = sent("/new/look", List.of(behind), plover).body();
+        assertTrue(
+                said(look, "part-1").endsWith(", where the shelf has measured Plover long-range tank"),
+                said(look, "part-1"));
+        made(List.of(behind), plover);
+        holds(served.text("tank-place.yaml"), "  - Plover long-range tank\n");
+    }
+
+    /** The shelf's rear springs lift 40 mm; a guess at a lift never gives way to it unsaid. */
+    @Test
+    void rearSpringsOfTheShelfThatLiftOtherwiseThanTheKitAreTold() throws Exception {
+        String look =
+                sent("/new/look", List.of("50 mm lift kit", "Rear springs")).body();
+        assertTrue(
+                said(look, "part-2").contains("On the shelf Rear springs has 40 mm of lift, not 50 mm as "),
+                said(look, "part-2"));
+        String same =
+                sent("/new/look", List.of("40 mm lift kit", "Rear springs")).body();
+        assertFalse(said(same, "part-2").contains("of lift"), said(same, "part-2"));
+    }
+
     /** What one of the kind on the shelf is for is offered, and taken by a press. */
     @Test
     void whatLiesOnTheShelfIsOfferedBeforeItIsGuessed() throws Exception {

@@ -50,7 +50,7 @@ class ToldInBrowserTest {
         page.show("/sheets/touring.yaml");
         page.script("document.querySelector('#rest-open summary').click()");
         WebElement link = page.until(() -> page.all("#rest-open .field-link").stream()
-                .filter(field -> field.getText().equals("suits of Front springs"))
+                .filter(field -> field.getText().equals("whether Front springs is stated to suit"))
                 .findFirst()
                 .orElse(null));
         link.sendKeys(Keys.ENTER);

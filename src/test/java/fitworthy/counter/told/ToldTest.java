@@ -14,6 +14,7 @@ import fitworthy.advice.Settled;
 import fitworthy.advice.View;
 import fitworthy.book.Severity;
 import fitworthy.counter.AtCounter;
+import fitworthy.counter.edit.Labels;
 import fitworthy.printout.LoadedVerdict;
 import fitworthy.printout.QuestionWords;
 import fitworthy.printout.ShortPrintout;
@@ -154,8 +155,7 @@ class ToldTest {
         String open = text(get("/sheets/touring.yaml/checks?which=open"));
         assertTrue(open.contains("approval of Rating kit"), open);
         arrangement.figuresToBring().forEach(figure -> figure.fields().forEach(field -> {
-            String last = field.path().substring(field.path().lastIndexOf('.') + 1);
-            assertTrue(open.contains(last + " of "), () -> field + " in " + open);
+            assertTrue(open.contains(Labels.field(field.path())), () -> field + " in " + open);
             assertFalse(open.contains(field.path()), () -> field + " is no word of a person's");
         }));
         String met = get("/sheets/touring.yaml/checks?which=met");
@@ -338,7 +338,8 @@ class ToldTest {
                     !rated.isEmpty(),
                     asked.contains(
                             "Its plate says 3000 kg: the most that it may weigh, not what it weighs. Where nobody has"
-                                    + " weighed it put in about 3000 kg, which counts as a guess."),
+                                    + " weighed it put in about 3000 kg, which counts as a guess and is taken to be 15 % off"
+                                    + " either way. Who knows it closer adds how far off it may be, such as +/- 5 %."),
                     asked);
         }
     }
