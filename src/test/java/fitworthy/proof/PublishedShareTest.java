@@ -16,8 +16,8 @@ import org.junit.jupiter.params.provider.CsvSource;
  * How much of what a region records itself behind a stop or a change was read in the text that says so, what sets no
  * limit left out. None may rest on memory, which {@code EvidenceReview} reminds of. Seven of ten are wanted. The United
  * Kingdom has 17 of 33 since what a guide on loads replaced, and what a page tells of a text that was not seen, is no
- * longer called read, three of these for tipping and sliding back by the same page; New Zealand 12 of 16 and Queensland 7 of 11 for the like; the European Union 4 of 9, since a
- * convention binds states alone. Of each the value names the text to open.
+ * longer called read, three of these for tipping and sliding back by the same page; Queensland 7 of 11 for the like; the
+ * European Union 4 of 9, since a convention binds states alone. Of each the value names the text to open.
  */
 class PublishedShareTest {
 
