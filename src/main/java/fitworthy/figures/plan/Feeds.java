@@ -117,13 +117,14 @@ public final class Feeds {
                         .anyMatch(panel -> panel.name().equals(circuit.part()))
                 || plan.fitments(Fitment.Kind.CHARGER).stream()
                         .anyMatch(charger -> charger.name().equals(circuit.part())
-                                && (!EnergyFlow.fromAlternator(charger)
+                                && (!((Charger) charger.details()).fromAlternator()
                                         || circuit.battery().is(Circuit.Supply.SECOND)));
     }
 
     private boolean isDriven(Circuit circuit) {
         return plan.fitments(Fitment.Kind.CHARGER).stream()
-                .anyMatch(charger -> charger.name().equals(circuit.part()) && EnergyFlow.fromAlternator(charger));
+                .anyMatch(charger ->
+                        charger.name().equals(circuit.part()) && ((Charger) charger.details()).fromAlternator());
     }
 
     private boolean isPlugged(Circuit circuit) {
