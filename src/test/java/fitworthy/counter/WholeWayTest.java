@@ -83,7 +83,7 @@ class WholeWayTest {
             tanks:
               - Plover tank
               - Plover long-range tank
-              - {from: Water tank 60 L, at: under the tray}
+              - Water tank 60 L
             cargo:
               - {name: Luggage}
               - {name: Food}
