@@ -111,6 +111,16 @@ public final class Feeds {
                 .reduce(Figure.ZERO, Figure::plus);
     }
 
+    /** The circuits that {@link #given} counts of a board. */
+    private List<Circuit> charging(Circuit board) {
+        boolean plugged = given(board, this::alone, this::isPlugged)
+                .isAbove(given(board, this::alone, this::isDriven));
+        return circuits.stream()
+                .filter(circuit -> gives(circuit) && above(circuit).contains(board))
+                .filter(circuit -> plugged ? !isDriven(circuit) : !isPlugged(circuit))
+                .toList();
+    }
+
     /** Whether a circuit brings charge to the battery that it hangs on; a charger's feed on the starter battery takes it. */
     boolean gives(Circuit circuit) {
         return plan.fitments(Fitment.Kind.SOLAR_PANEL).stream()
@@ -151,10 +161,12 @@ public final class Feeds {
             List<Circuit> branches = branches(circuit);
             if (!branches.isEmpty() && !circuit.current().known()) {
                 boolean charged = given(circuit, this::alone).isAbove(drawn(circuit));
-                List<Circuit> summed = branches.stream()
-                        .filter(branch -> !branches(branch).isEmpty() || gives(branch) == charged)
-                        .toList();
-                return new Working.Sum("current", inputs(summed, circuit)).lines();
+                List<Input> summed = (charged ? charging(circuit) : branches)
+                        .stream()
+                                .filter(each -> gives(each) == charged)
+                                .map(each -> Working.in(each.name(), charged ? alone(each) : drawn(each), "A"))
+                                .toList();
+                return new Working.Sum("current", summed).lines();
             }
             List<Circuit> loads = behind(circuit);
             Stream<String> ofLoads = inputs(loads, circuit).stream()
