@@ -113,8 +113,7 @@ public final class Feeds {
 
     /** The circuits that {@link #given} counts of a board. */
     private List<Circuit> charging(Circuit board) {
-        boolean plugged = given(board, this::alone, this::isPlugged)
-                .isAbove(given(board, this::alone, this::isDriven));
+        boolean plugged = given(board, this::alone, this::isPlugged).isAbove(given(board, this::alone, this::isDriven));
         return circuits.stream()
                 .filter(circuit -> gives(circuit) && above(circuit).contains(board))
                 .filter(circuit -> plugged ? !isDriven(circuit) : !isPlugged(circuit))
