@@ -27,7 +27,7 @@ final class CircuitMeasures implements Topic {
     private static final MeasureKind CABLE = rated(
             "electrical.cable", "mm2", 1, "section of the cable", "least section in the table that carries the load");
     private static final MeasureKind CABLE_MAKER =
-            rated("electrical.cable-maker", "A", 1, "load", "rating by the cable's maker");
+            rated("electrical.cable-maker", "A", 1, "load on the cable", "rating by the cable's maker");
     private static final MeasureKind CABLE_CARRIES =
             number("electrical.cable-carries", "A", 0, "what the cable carries");
     private static final MeasureKind FUSED = yesNo("electrical.fused", "whether the circuit has a fuse");
