@@ -291,8 +291,8 @@ public final class EnergyFlow {
 
     /**
      * What the second battery gives with all that hangs on it switched on, each in A at its voltage; of a board what is on
-     * there at once, of an inverter no less than it takes at full power, also where its feed is not on the sheet unless its loads hang on the
-     * starter battery. What draws for less than a minute is left out.
+     * there at once, of an inverter no less than it takes at full power, also where its feed is not on the sheet unless its
+     * loads hang on the starter battery. What draws for less than a minute is left out.
      */
     public List<Input> atOnce() {
         return atOnce(new Feeds(plan, lowest())::drawn);
@@ -363,7 +363,7 @@ public final class EnergyFlow {
                 .map(circuit -> new Missing(
                         "circuits",
                         "whether " + circuit.name() + " feeds " + inverter.name()
-                                + ", with that part as its own then, or" + " the circuit that does",
+                                + ", with that part as its own then, or the circuit that does",
                         "the plan"));
     }
 

@@ -124,22 +124,23 @@ public final class Feeds {
     boolean gives(Circuit circuit) {
         return plan.fitments(Fitment.Kind.SOLAR_PANEL).stream()
                         .anyMatch(panel -> panel.name().equals(circuit.part()))
-                || plan.fitments(Fitment.Kind.CHARGER).stream()
-                        .anyMatch(charger -> charger.name().equals(circuit.part())
-                                && (!((Charger) charger.details()).fromAlternator()
-                                        || circuit.battery().is(Circuit.Supply.SECOND)));
+                || isOfCharger(
+                        circuit,
+                        charger ->
+                                !charger.fromAlternator() || circuit.battery().is(Circuit.Supply.SECOND));
     }
 
     private boolean isDriven(Circuit circuit) {
-        return plan.fitments(Fitment.Kind.CHARGER).stream()
-                .anyMatch(charger ->
-                        charger.name().equals(circuit.part()) && ((Charger) charger.details()).fromAlternator());
+        return isOfCharger(circuit, Charger::fromAlternator);
     }
 
     private boolean isPlugged(Circuit circuit) {
+        return isOfCharger(circuit, charger -> charger.fedBy().is(Charger.Source.MAINS));
+    }
+
+    private boolean isOfCharger(Circuit circuit, Predicate<Charger> such) {
         return plan.fitments(Fitment.Kind.CHARGER).stream()
-                .anyMatch(charger -> charger.name().equals(circuit.part())
-                        && ((Charger) charger.details()).fedBy().is(Charger.Source.MAINS));
+                .anyMatch(part -> part.name().equals(circuit.part()) && such.test((Charger) part.details()));
     }
 
     /** What a circuit carries on which no other hangs. */
