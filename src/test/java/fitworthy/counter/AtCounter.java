@@ -6,6 +6,7 @@ import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
@@ -49,6 +50,17 @@ public class AtCounter implements BeforeAllCallback, BeforeEachCallback, AfterEa
     /** A form as a page of the counter sends it. @param fields names and values in turn */
     public HttpResponse<String> post(String path, String... fields) throws Exception {
         return served.post(path, fields);
+    }
+
+    /** Makes a sheet of a diesel vehicle for one person. @param parts lines of the form, one a part */
+    public void made(String sheet, String... parts) throws Exception {
+        List<String> fields =
+                new ArrayList<>(List.of("vehicle", "Huia 2.0", "fuel", "diesel", "people", "1", "region", "any"));
+        for (String part : parts) {
+            fields.addAll(List.of("part", part));
+        }
+        fields.addAll(List.of("do", "make", "file", sheet));
+        post("/new", fields.toArray(String[]::new));
     }
 
     /** A sheet as it is worked on. */

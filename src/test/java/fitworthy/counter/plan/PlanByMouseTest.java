@@ -181,22 +181,7 @@ class PlanByMouseTest {
 
     @Test
     void aFoldedThingTellsWhatWasNotTaken() throws Exception {
-        page.post(
-                "/new",
-                "vehicle",
-                "Huia 2.0",
-                "fuel",
-                "diesel",
-                "people",
-                "1",
-                "region",
-                "any",
-                "part",
-                "winch",
-                "do",
-                "make",
-                "file",
-                "huia");
+        page.made("huia", "winch");
         page.show("/sheets/huia.yaml");
         page.press("#f-fitments_1-fold-line");
         page.until(() -> page.isThere("#f-fitments_1_at"));

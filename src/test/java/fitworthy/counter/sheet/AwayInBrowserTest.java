@@ -82,22 +82,7 @@ class AwayInBrowserTest {
 
     /** A sheet whose questions ask for figures, and the first field of these. */
     private static String asked(String name) throws Exception {
-        page.post(
-                "/new",
-                "vehicle",
-                "Huia 2.0",
-                "fuel",
-                "diesel",
-                "people",
-                "1",
-                "region",
-                "any",
-                "part",
-                "winch=26 kg",
-                "do",
-                "make",
-                "file",
-                name);
+        page.made(name, "winch=26 kg");
         page.show("/sheets/" + name + ".yaml");
         page.untilThere("#asks .box input");
         return page.find("#asks .box input").getDomAttribute("id");

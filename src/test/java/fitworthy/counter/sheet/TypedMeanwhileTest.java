@@ -27,26 +27,7 @@ class TypedMeanwhileTest {
 
     /** A winch, a snorkel whose fields are open, and a third part that comes to stand in the snorkel's place. */
     private static OpenSheet shown(String name) throws Exception {
-        page.post(
-                "/new",
-                "vehicle",
-                "Huia 2.0",
-                "fuel",
-                "diesel",
-                "people",
-                "1",
-                "region",
-                "any",
-                "part",
-                "winch=26 kg",
-                "part",
-                "snorkel=5 kg",
-                "part",
-                "bull bar",
-                "do",
-                "make",
-                "file",
-                name);
+        page.made(name, "winch=26 kg", "snorkel=5 kg", "bull bar");
         page.show("/sheets/" + name + ".yaml");
         page.press("#f-fitments_2-fold-line");
         page.untilThere(SNORKEL + "at");
