@@ -159,22 +159,22 @@ public sealed interface BodyDetails extends Details {
                     Figure loaded,
             @Field(
                             value =
-                                    "what stops, pins and clamps bear together before it slides forward; asked of a heavy canopy, as"
-                                            + " are those below",
+                                    "what stops, pins and clamps are rated for together against sliding forward, by their working"
+                                            + " load limits; asked of a heavy canopy, as are those below",
                             in = Dimension.MASS,
                             within = Plausible.WORKING_LIMIT,
                             find = "the maker",
                             example = "400 kg")
                     Figure forward,
             @Field(
-                            value = "what they bear before it slides to the side, the weaker side counts",
+                            value = "what they are rated for against sliding to the side, the weaker side counts",
                             in = Dimension.MASS,
                             within = Plausible.WORKING_LIMIT,
                             find = "the maker",
                             example = "300 kg")
                     Figure aside,
             @Field(
-                            value = "what they bear before it slides back",
+                            value = "what they are rated for against sliding back",
                             in = Dimension.MASS,
                             within = Plausible.WORKING_LIMIT,
                             find = "the maker",
@@ -197,7 +197,7 @@ public sealed interface BodyDetails extends Details {
                     Figure cogBehind,
             @Field(
                             value =
-                                    "what its hold-downs bear together pulling straight down; asked where it is tall for its length",
+                                    "what its hold-downs are rated for together, pulling straight down; asked where it is tall for its length",
                             in = Dimension.MASS,
                             within = Plausible.WORKING_LIMIT,
                             find = "the maker",

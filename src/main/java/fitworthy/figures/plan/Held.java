@@ -33,7 +33,8 @@ public record Held(Figure mass, List<Input> contents, boolean least) {
                 .max(Comparator.comparingDouble(
                         contents -> Working.total(contents).value()))
                 .orElseThrow();
-        return new Held(written.most(part.mass()).most(Working.total(heaviest)), heaviest, false);
+        Figure told = written.orTolerance(AssumedTolerance.of(plan.sheet()));
+        return new Held(told.most(Masses.of(part, plan.sheet())).most(Working.total(heaviest)), heaviest, false);
     }
 
     /**

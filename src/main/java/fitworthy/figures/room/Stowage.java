@@ -9,6 +9,7 @@ import fitworthy.figures.plan.Masses;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.figures.plan.PracticeId;
+import fitworthy.figures.plan.Sliding;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
@@ -78,10 +79,8 @@ final class Stowage {
                         Stream.of(new Bears(
                                 holdDown.points().times(holdDown.limit()),
                                 plan.practice(PracticeId.BODY_HOLD_DOWN_LEAST))),
-                        Stream.of(
-                                        new Bears(holdDown.forward(), plan.practice(PracticeId.BODY_FORWARD_LEAST)),
-                                        new Bears(holdDown.aside(), plan.practice(PracticeId.BODY_ASIDE_LEAST)),
-                                        new Bears(holdDown.back(), plan.practice(PracticeId.BODY_BACK_LEAST)))
+                        Stream.of(Sliding.values())
+                                .map(way -> new Bears(way.holds(holdDown), way.least(plan)))
                                 .filter(way -> way.together().known()))
                 .toList();
         Bears weakest = ways.stream()
