@@ -21,15 +21,10 @@ import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Fixing;
 import fitworthy.sheet.Footing;
 import fitworthy.sheet.Lashing;
-import fitworthy.sheet.Point;
 import fitworthy.sheet.Sheet;
-import fitworthy.sheet.Tank;
 import fitworthy.sheet.Tied;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** What keeps loads where they are: a barrier before loose ones, straps and bolts where the sheet tells of some. */
 final class RestraintMeasures implements Topic {
@@ -41,10 +36,6 @@ final class RestraintMeasures implements Topic {
             number("body.held", "", 2, "what grip and straps hold it with, over its weight");
     private static final MeasureKind FIXED =
             number("body.fixed", "", 1, "what its bolts or brackets bear together over the weight they hold");
-    private static final MeasureKind FIXING_STATED =
-            yesNo("body.fixing-stated", "whether it is stated in writing how it is fixed to hold in a crash");
-    private static final MeasureKind SECURED =
-            yesNo("body.secured", "whether straps, a net or walls keep a heavy load where it is");
     private static final MeasureKind FIXING_HELD = number(
             "body.fixing-held",
             "kg",
@@ -78,8 +69,6 @@ final class RestraintMeasures implements Topic {
     public List<MeasureKind> kinds() {
         return List.of(
                 LOOSE,
-                SECURED,
-                FIXING_STATED,
                 STOPPED,
                 HELD,
                 FIXED,
@@ -104,73 +93,10 @@ final class RestraintMeasures implements Topic {
             load.lashing().ifPresent(lashing -> strapped(plan, load, lashing, measures));
             load.tied().ifPresent(tied -> tied(plan, load, tied, measures));
             load.footing().ifPresent(footing -> standing(plan, load, footing, measures));
-            if (isHeavy(plan, load.mass()) && maySlide(plan, load)) {
-                measures.add(Measure.of(SECURED, load.name(), load.secured()));
-            }
         }
-        Set<String> carriers = carriers(plan.sheet());
         for (Fitment part : plan.sheet().fitments()) {
-            part.fixing()
-                    .ifPresentOrElse(
-                            fixing -> fixed(plan, part, fixing, measures),
-                            () -> unfixed(plan, part, carriers, measures));
+            part.fixing().ifPresent(fixing -> fixed(plan, part, fixing, measures));
         }
-    }
-
-    /** The parts in which something is: of all others what they weigh themselves is enough to look at. */
-    private static Set<String> carriers(Sheet sheet) {
-        return Stream.of(
-                        sheet.fitments().stream().map(Fitment::in),
-                        sheet.tanks().stream().map(Tank::in),
-                        sheet.cargo().stream().map(Sheet.Load::in))
-                .flatMap(names -> names)
-                .collect(Collectors.toSet());
-    }
-
-    /** A heavy one that no canopy closes in, of which {@link #LOOSE} does not tell. */
-    private static boolean maySlide(Plan plan, Sheet.Load load) {
-        boolean told = load.lashing().isPresent() || load.tied().isPresent() || load.isAlive();
-        boolean open = load.in().isEmpty()
-                && !load.roof().is(YesNo.YES)
-                && plan.fitments(Fitment.Kind.CANOPY).isEmpty();
-        boolean loose = !plan.vehicle().cargoBarrier().is(YesNo.YES)
-                && !behindPeople(plan, plan.places().of(load));
-        return !told && open && !loose;
-    }
-
-    /** What is heavy in one space with people; a battery, a box for firearms and the like are asked by themselves. */
-    private static void unfixed(Plan plan, Fitment part, Set<String> carriers, List<Measure> measures) {
-        boolean box = part.kind() == Fitment.Kind.OTHER || part.kind() == Fitment.Kind.LOCKER;
-        boolean aboard = part.in().isEmpty() && !part.roof().is(YesNo.YES) && !part.isDone();
-        if (box
-                && aboard
-                && (isHeavy(plan, part.mass()) || carriers.contains(part.name()) && isHeavyLoaded(plan, part))
-                && plan.places().of(part).filter(at -> !behindPeople(plan, at)).isPresent()) {
-            measures.add(Measure.of(FIXING_STATED, part.name(), part.fixingStated()));
-        }
-    }
-
-    /** What of it has no known mass may be heavy. */
-    private static boolean isHeavyLoaded(Plan plan, Fitment part) {
-        return isHeavy(plan, Held.of(plan, part, Figure.ZERO).mass())
-                || plan.sheet().cargo().stream()
-                        .anyMatch(load ->
-                                load.in().equals(part.name()) && !load.mass().known());
-    }
-
-    private static boolean isHeavy(Plan plan, Figure mass) {
-        return !mass.isAtMost(plan.practice(PracticeId.BODY_LOOSE_MOST));
-    }
-
-    /** Surely not in one space with people: on a tray, in a canopy or in a tub. */
-    private static boolean behindPeople(Plan plan, Point at) {
-        return front(plan.details(Body.class).stream())
-                .map(front -> at.x().isAtLeast(front))
-                .orElseGet(() -> plan.vehicle().tub().is(YesNo.YES));
-    }
-
-    private static Optional<Figure> front(Stream<Body> bodies) {
-        return bodies.map(Body::front).reduce(Figure::least);
     }
 
     /** By its weakest direction, so the most that is asked in any counts. */
@@ -328,7 +254,8 @@ final class RestraintMeasures implements Topic {
 
     /** Its mass where it lies in one space with people: ahead of any tray or canopy, and not in a tub. */
     private static Figure besidePeople(Loading loading, Sheet.Load load) {
-        Optional<Figure> front = front(loading.bodies().stream().map(fitment -> (Body) fitment.details()));
+        Optional<Figure> front =
+                HoldingMeasures.front(loading.bodies().stream().map(fitment -> (Body) fitment.details()));
         if (front.isEmpty()) {
             return loading.plan().vehicle().tub().is(YesNo.YES) ? Figure.of(0, 0) : load.mass();
         }
