@@ -1,5 +1,6 @@
-package fitworthy.figures.plan;
+package fitworthy.figures.electrical;
 
+import fitworthy.figures.plan.Plan;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
@@ -15,7 +16,7 @@ import java.util.stream.Stream;
  * beside them, as a charger's feed is the charger's own input. The loads are the circuits of mains voltage on the battery
  * that the feed hangs on; a feed without any on the sheet is a load like others.
  */
-public final class Inverters {
+final class Inverters {
 
     /** What an inverter gives of what it takes, where the sheet does not say; a maker's specifications, read. */
     private static final Figure USUAL = Figure.of(0.9, 0);
@@ -23,12 +24,12 @@ public final class Inverters {
     private final Plan plan;
 
     /** Those of a plan. */
-    public Inverters(Plan plan) {
+    Inverters(Plan plan) {
         this.plan = plan;
     }
 
     /** The loads that a circuit carries as the feed of an inverter; none where it is no such feed. */
-    public List<Circuit> behind(Circuit circuit) {
+    List<Circuit> behind(Circuit circuit) {
         return isFeed(circuit) ? onBatteryOf(circuit) : List.of();
     }
 
@@ -61,7 +62,7 @@ public final class Inverters {
      * The inverter, missing, where a circuit may be the feed of one that is not on the sheet: strong enough for the loads
      * of mains voltage on its battery, and no part's that has a kind of its own. It would be counted beside them.
      */
-    public Optional<Missing> unnamed(Circuit circuit) {
+    Optional<Missing> unnamed(Circuit circuit) {
         boolean ofOwnKind = plan.sheet().fitments().stream()
                 .anyMatch(part -> part.name().equals(circuit.part()) && part.kind() != Fitment.Kind.OTHER);
         boolean none = plan.fitments(Fitment.Kind.INVERTER).isEmpty();
@@ -82,12 +83,12 @@ public final class Inverters {
     }
 
     /** Whether what a circuit draws standing is read at the feed of its inverter. */
-    public boolean isCarried(Circuit circuit) {
+    boolean isCarried(Circuit circuit) {
         return plan.sheet().circuits().stream().anyMatch(feed -> behind(feed).contains(circuit));
     }
 
     /** The inverters that may feed a circuit of mains voltage: with a feed on its battery, or with none on the sheet. */
-    public List<Fitment> feeding(Circuit circuit) {
+    List<Fitment> feeding(Circuit circuit) {
         return plan.fitments(Fitment.Kind.INVERTER).stream()
                 .filter(inverter -> circuit.isMains() && !ofCharger(circuit))
                 .filter(inverter -> plan.sheet().circuits().stream()
@@ -99,7 +100,7 @@ public final class Inverters {
     }
 
     /** What of the battery's power reaches a circuit: all, but behind an inverter; the poorest where several may feed it. */
-    public Figure efficiency(Circuit circuit) {
+    Figure efficiency(Circuit circuit) {
         return !circuit.isMains()
                 ? Figure.of(1, 0)
                 : feeding(circuit).stream()
@@ -128,7 +129,7 @@ public final class Inverters {
     }
 
     /** The loads of an inverter; not those that another on the same battery may feed. */
-    public List<Circuit> loads(Fitment inverter) {
+    List<Circuit> loads(Fitment inverter) {
         return plan.sheet().circuits().stream()
                 .filter(circuit -> feeding(circuit).contains(inverter)
                         && (isAlone(circuit) || !circuit.battery().known()))
@@ -136,7 +137,7 @@ public final class Inverters {
     }
 
     /** What a load takes of its inverter, in W. @param current of it, A at its own voltage */
-    public Figure power(Circuit load, Figure current) {
+    Figure power(Circuit load, Figure current) {
         return isAlone(load)
                 ? current.times(load.voltage())
                 : Figure.missing(load.battery().missing());
@@ -148,7 +149,7 @@ public final class Inverters {
     }
 
     /** What a circuit draws, in A at another voltage: the power is the same, and behind an inverter its loss comes on top. */
-    public Figure drawn(Circuit circuit, Figure voltage) {
+    Figure drawn(Circuit circuit, Figure voltage) {
         return at(circuit, circuit.current(), voltage);
     }
 

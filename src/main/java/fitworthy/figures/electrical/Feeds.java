@@ -1,7 +1,9 @@
-package fitworthy.figures.plan;
+package fitworthy.figures.electrical;
 
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.measure.Working.Input;
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PracticeId;
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.Circuit;
 import fitworthy.sheet.ElectricalDetails.Charger;
@@ -16,7 +18,7 @@ import java.util.stream.Stream;
  * {@link Inverters inverter}. Feed and loads are one thing: a feed carries what its loads take and draws nothing beside
  * them.
  */
-public final class Feeds {
+final class Feeds {
 
     private final Plan plan;
     private final List<Circuit> circuits;
@@ -24,7 +26,7 @@ public final class Feeds {
     private final PartCurrents parts;
 
     /** Those of a plan, at the lowest voltage that its inverters work at. */
-    public Feeds(Plan plan) {
+    Feeds(Plan plan) {
         this(plan, plan.practice(PracticeId.ELECTRICAL_INVERTER_LOWEST));
     }
 
@@ -37,20 +39,20 @@ public final class Feeds {
     }
 
     /** What hangs on a circuit and on no other below it; none where it feeds a load alone. */
-    public List<Circuit> behind(Circuit circuit) {
+    List<Circuit> behind(Circuit circuit) {
         List<Circuit> branches = branches(circuit);
         return branches.isEmpty() ? inverters.behind(circuit) : branches;
     }
 
     /** The circuits that hang on the board to which one leads. */
-    public List<Circuit> branches(Circuit circuit) {
+    List<Circuit> branches(Circuit circuit) {
         return circuits.stream()
                 .filter(branch -> branch.board().equals(circuit.name()))
                 .toList();
     }
 
     /** The circuits that one comes by to the battery, the nearest first. */
-    public List<Circuit> above(Circuit circuit) {
+    List<Circuit> above(Circuit circuit) {
         return circuit.above(circuits).toList();
     }
 
@@ -59,12 +61,12 @@ public final class Feeds {
      * than its part takes or gives by a figure of its own. A board's own is what is on there at once; where that is not
      * given, all that hangs on it, or what is charged through it where that is more.
      */
-    public Figure carried(Circuit circuit) {
+    Figure carried(Circuit circuit) {
         return carried(circuit, this::alone);
     }
 
     /** The least that {@link #carried} can be, by what is known of it: of an inverter's feed the largest of its loads, in A. */
-    public Figure least(Circuit circuit) {
+    Figure least(Circuit circuit) {
         return carried(circuit, this::leastAlone);
     }
 
@@ -156,7 +158,7 @@ public final class Feeds {
     }
 
     /** How {@link #carried} came about; nothing where it is the circuit's own current. */
-    public Working working(Circuit circuit) {
+    Working working(Circuit circuit) {
         return () -> {
             List<Circuit> branches = branches(circuit);
             if (!branches.isEmpty() && !circuit.current().known()) {

@@ -1,5 +1,6 @@
-package fitworthy.figures.plan;
+package fitworthy.figures.electrical;
 
+import fitworthy.figures.plan.Plan;
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.Circuit;
 import java.util.Optional;

@@ -1,4 +1,4 @@
-package fitworthy.figures.plan;
+package fitworthy.figures.electrical;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -7,6 +7,9 @@ import fitworthy.Books;
 import fitworthy.Sheets;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.measure.Working.Input;
+import fitworthy.figures.plan.Alternator;
+import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.Plan;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import fitworthy.sheet.Circuit;
@@ -38,7 +41,24 @@ class EnergyFlowTest {
             """;
 
     private static EnergyFlow way(String more) throws FaultsException {
-        return new EnergyFlow(loading(more));
+        return new EnergyFlow(on(more));
+    }
+
+    private static List<Input> parked(String more) throws FaultsException {
+        return new ParkedDraw(on(more)).each();
+    }
+
+    private static List<Input> drains(String more) throws FaultsException {
+        return new SecondDraw(on(more)).drains();
+    }
+
+    private static List<Input> panels(String more) throws FaultsException {
+        CircuitsOn on = on(more);
+        return SunPower.counted(on.loading(), on.voltage());
+    }
+
+    private static CircuitsOn on(String more) throws FaultsException {
+        return new CircuitsOn(loading(more));
     }
 
     private static Loading loading(String more) throws FaultsException {
@@ -59,11 +79,10 @@ class EnergyFlowTest {
                   - {name: Camera, voltage: 12 V, current: 0.5 A, battery: starter, driving: yes, parked: yes, hours: 24 h,
                      standby: 20 mA}
                 """;
-        assertEquals(0.531, sum(way(camera).parked()), 1e-9);
-        assertEquals(0.291, sum(way(camera.replace("24 h", "12 h")).parked()), 1e-9);
-        assertEquals(0.531, sum(way(camera.replace("20 mA", "unknown")).parked()), 1e-9);
-        assertFalse(Working.total(way(camera.replace("20 mA", "unknown").replace("24 h", "12 h"))
-                        .parked())
+        assertEquals(0.531, sum(parked(camera)), 1e-9);
+        assertEquals(0.291, sum(parked(camera.replace("24 h", "12 h"))), 1e-9);
+        assertEquals(0.531, sum(parked(camera.replace("20 mA", "unknown"))), 1e-9);
+        assertFalse(Working.total(parked(camera.replace("20 mA", "unknown").replace("24 h", "12 h")))
                 .known());
     }
 
@@ -86,7 +105,7 @@ class EnergyFlowTest {
         assertEquals(0, way("vehicle: {engine: {alternator: 80 A}}").given().value(), 1e-12);
         assertEquals(
                 97.5 - 45,
-                EnergyFlow.leftByVehicle(loading("title: as it is").plan()).value(),
+                Alternator.leftByVehicle(loading("title: as it is").plan()).value(),
                 1e-9);
     }
 
@@ -109,19 +128,10 @@ class EnergyFlowTest {
     /** By hand: 12 V x 5 A x 8 h / 12.8 V are 37.5 Ah; 1.5 A for the other 16 h are 24 Ah, and for all of the day 36 Ah. */
     @Test
     void whatStandsOnTheSecondBatteryCountsWhereItIsGiven() throws FaultsException {
-        assertEquals(61.5, sum(way("circuits: [{name: Fridge, standby: 1.5 A}]").drains()), 1e-9);
-        assertEquals(
-                36,
-                sum(way("circuits: [{name: Fridge, standby: 1.5 A, hours: 0 h}]")
-                        .drains()),
-                1e-9);
-        assertEquals(
-                112.5,
-                sum(way("circuits: [{name: Fridge, standby: 1.5 A, hours: 24 h}]")
-                        .drains()),
-                1e-9);
-        assertEquals(
-                0.031, sum(way("circuits: [{name: Fridge, standby: 1.5 A}]").parked()), 1e-9);
+        assertEquals(61.5, sum(drains("circuits: [{name: Fridge, standby: 1.5 A}]")), 1e-9);
+        assertEquals(36, sum(drains("circuits: [{name: Fridge, standby: 1.5 A, hours: 0 h}]")), 1e-9);
+        assertEquals(112.5, sum(drains("circuits: [{name: Fridge, standby: 1.5 A, hours: 24 h}]")), 1e-9);
+        assertEquals(0.031, sum(parked("circuits: [{name: Fridge, standby: 1.5 A}]")), 1e-9);
     }
 
     /** By hand: 8 A at 12.8 V are 102.4 W. */
@@ -134,10 +144,10 @@ class EnergyFlowTest {
                   - {name: Left, kind: solar-panel, mass: 0 kg, power: 50 W}
                   - {name: Right, kind: solar-panel, mass: 0 kg, power: 52 W}
                 """;
-        assertEquals(102, sum(way(sun).panels()), 1e-9);
-        assertEquals(102.4, sum(way(sun.replace("52 W", "53 W")).panels()), 1e-9);
-        assertFalse(Working.total(way(sun.replace("52 W", "unknown")).panels()).known());
-        assertFalse(Working.total(way(sun.replace("8 A", "unknown")).panels()).known());
+        assertEquals(102, sum(panels(sun)), 1e-9);
+        assertEquals(102.4, sum(panels(sun.replace("52 W", "53 W"))), 1e-9);
+        assertFalse(Working.total(panels(sun.replace("52 W", "unknown"))).known());
+        assertFalse(Working.total(panels(sun.replace("8 A", "unknown"))).known());
     }
 
     /** The wire that starts it, listed first, takes 0.5 A. */
@@ -154,26 +164,20 @@ class EnergyFlowTest {
     /** By hand: 240 V x 6 A x 4 h are 5760 Wh, at 90 % 6400 Wh, 500 Ah of 12.8 V; 12 V x 5 A x 8 h are 480 Wh, 37.5 Ah. */
     @Test
     void energyIsCountedAndNotCurrent() throws FaultsException {
-        assertEquals(37.5, sum(way("title: as it is").drains()), 1e-9);
-        assertEquals(
-                500,
-                sum(way("circuits: [{name: Fridge, voltage: 240 V, current: 6 A, hours: 4 h}]")
-                        .drains()),
-                1e-9);
-        assertEquals(75, sum(way("circuits: [{name: Fridge, voltage: 24 V}]").drains()), 1e-9);
-        assertEquals(20, sum(way("fitments: [{name: Battery, voltage: 24 V}]").drains()), 1e-9);
+        assertEquals(37.5, sum(drains("title: as it is")), 1e-9);
+        assertEquals(500, sum(drains("circuits: [{name: Fridge, voltage: 240 V, current: 6 A, hours: 4 h}]")), 1e-9);
+        assertEquals(75, sum(drains("circuits: [{name: Fridge, voltage: 24 V}]")), 1e-9);
+        assertEquals(20, sum(drains("fitments: [{name: Battery, voltage: 24 V}]")), 1e-9);
     }
 
     /** By hand: 25 + 1 + 5 mA stand; a fridge of 5 A for 8 h is 1.667 A in the mean, 80 Ah in 48 h, 111 % of 72 Ah. */
     @Test
     void whatRunsWhileParkedTakesFromTheStarterBattery() throws FaultsException {
-        assertEquals(0.031, sum(way("title: as it is").parked()), 1e-12);
-        double fridge = sum(way("circuits: [{name: Fridge, battery: starter, standby: 0 A}]")
-                .parked());
+        assertEquals(0.031, sum(parked("title: as it is")), 1e-12);
+        double fridge = sum(parked("circuits: [{name: Fridge, battery: starter, standby: 0 A}]"));
         assertEquals(0.031 + 40 / 24.0, fridge, 1e-9);
         assertEquals(1.132, fridge * 48 / 72, 5e-4);
-        assertFalse(Working.total(way("circuits: [{name: Fridge, battery: starter, standby: 0 A, hours: 3 h}]")
-                        .parked())
+        assertFalse(Working.total(parked("circuits: [{name: Fridge, battery: starter, standby: 0 A, hours: 3 h}]"))
                 .known());
     }
 
@@ -195,7 +199,7 @@ class EnergyFlowTest {
     @Test
     void anInvertersFeedIsItsLoads() throws FaultsException {
         assertEquals(62.5 + 50 + 50, sum(way(INVERTER).onAlternator()), 1e-9);
-        assertEquals(0.531 + 60 / 24.0, sum(way(INVERTER).parked()), 1e-9);
+        assertEquals(0.531 + 60 / 24.0, sum(parked(INVERTER)), 1e-9);
     }
 
     /** By hand: the usual 90 % make 533.3 W of the oven's 480 W, 44.4 A; without loads the feed's 60 A count. */
@@ -231,14 +235,10 @@ class EnergyFlowTest {
                 fitments: [{name: Inverter, kind: inverter, mass: 0 kg}]
                 circuits: [{name: Clock, voltage: 240 V, current: 0.5 A, battery: starter, parked: no, standby: %s}]
                 """;
-        assertEquals(
-                1.031, sum(way(String.format(load, "45 mA, standby-at: load")).parked()), 1e-9);
-        assertEquals(
-                0.931,
-                sum(way(String.format(load, "0.9 A, standby-at: battery")).parked()),
-                1e-9);
-        assertFalse(Working.total(way(String.format(load, "0.9 A")).parked()).known());
-        assertEquals(0.031, sum(way(String.format(load, "0 A")).parked()), 1e-9);
+        assertEquals(1.031, sum(parked(String.format(load, "45 mA, standby-at: load"))), 1e-9);
+        assertEquals(0.931, sum(parked(String.format(load, "0.9 A, standby-at: battery"))), 1e-9);
+        assertFalse(Working.total(parked(String.format(load, "0.9 A"))).known());
+        assertEquals(0.031, sum(parked(String.format(load, "0 A"))), 1e-9);
     }
 
     /** The lamps' 192 W would feed a clock of 120 W and not an oven of 240 W; the charger's feed is the charger's. */
@@ -256,20 +256,20 @@ class EnergyFlowTest {
     @Test
     void theStarterBatterysVoltageIsThatOfItsCircuitsWhereTheyAgree() throws FaultsException {
         assertEquals(
-                12, EnergyFlow.starterVoltage(loading("title: as it is").plan()).value());
-        assertFalse(EnergyFlow.starterVoltage(
+                12, CircuitsOn.starterVoltage(loading("title: as it is").plan()).value());
+        assertFalse(CircuitsOn.starterVoltage(
                         loading("circuits: [{name: Lamps, voltage: 24 V}]").plan())
                 .known());
         assertEquals(
                 24,
-                EnergyFlow.starterVoltage(
+                CircuitsOn.starterVoltage(
                                 loading("vehicle: {engine: {voltage: 24 V}}\ncircuits: [{name: Lamps, voltage: 24 V}]")
                                         .plan())
                         .value());
         // An inverter tells nothing of its battery.
         assertEquals(
                 12,
-                EnergyFlow.starterVoltage(loading("circuits: [{name: Lamps, voltage: 240 V}]")
+                CircuitsOn.starterVoltage(loading("circuits: [{name: Lamps, voltage: 240 V}]")
                                 .plan())
                         .value());
     }
@@ -278,9 +278,9 @@ class EnergyFlowTest {
     void whatIsConvertedIsTold() throws FaultsException {
         assertEquals(
                 List.of("Fridge: 5 A at 12 V is 4.6875 A at the battery's 12.8 V"),
-                way("title: as it is").converted(Circuit.Supply.SECOND).lines());
+                on("title: as it is").converted(Circuit.Supply.SECOND).lines());
         assertEquals(
                 List.of(),
-                way("title: as it is").converted(Circuit.Supply.STARTER).lines());
+                on("title: as it is").converted(Circuit.Supply.STARTER).lines());
     }
 }

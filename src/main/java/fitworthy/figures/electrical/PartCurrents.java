@@ -1,6 +1,7 @@
-package fitworthy.figures.plan;
+package fitworthy.figures.electrical;
 
 import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.Plan;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Circuit;

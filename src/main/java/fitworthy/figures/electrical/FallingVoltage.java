@@ -1,5 +1,6 @@
-package fitworthy.figures.plan;
+package fitworthy.figures.electrical;
 
+import fitworthy.figures.plan.Plan;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.ElectricalDetails.Charger;
@@ -9,12 +10,12 @@ import fitworthy.sheet.Fitment;
  * Whether what charges the second battery stops as the alternator lowers its voltage: a relay that joins the batteries,
  * or a charger that goes by the voltage at its input. One that the ignition starts does not.
  */
-public final class FallingVoltage {
+final class FallingVoltage {
 
     private FallingVoltage() {}
 
     /** Whether the sheet tells anything of it; a charger of which it does not is taken to go on. */
-    public static boolean isTold(Plan plan, Fitment fitment) {
+    static boolean isTold(Plan plan, Fitment fitment) {
         Charger charger = (Charger) fitment.details();
         return charger.fromAlternator()
                 && (isRelay(charger)
@@ -23,7 +24,7 @@ public final class FallingVoltage {
     }
 
     /** Whether it stops, or what has to be told to know that. */
-    public static Choice<YesNo> stops(Plan plan, Fitment fitment) {
+    static Choice<YesNo> stops(Plan plan, Fitment fitment) {
         Choice<YesNo> lowers = plan.vehicle().engine().alternatorLowers();
         Charger charger = (Charger) fitment.details();
         boolean relay = isRelay(charger);

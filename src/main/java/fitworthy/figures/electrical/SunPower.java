@@ -1,9 +1,11 @@
-package fitworthy.figures.plan;
+package fitworthy.figures.electrical;
 
 import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.measure.Working.Input;
+import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.Plan;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import fitworthy.schema.RecordSchema;
