@@ -60,6 +60,7 @@ class ArchitectureTest {
             "printout.json",
             "printout.letter",
             "printout.explain",
+            "printout.screen",
             "proof",
             "handbook",
             "changes",

@@ -2,8 +2,8 @@ package fitworthy.cli;
 
 import fitworthy.advice.Question;
 import fitworthy.advice.Questions;
-import fitworthy.printout.FaultPrintout;
-import fitworthy.printout.QuestionsPrintout;
+import fitworthy.printout.screen.FaultPrintout;
+import fitworthy.printout.screen.QuestionsPrintout;
 import fitworthy.schema.FieldSchema;
 import fitworthy.schema.RecordSchema;
 import fitworthy.sheet.Sheet;

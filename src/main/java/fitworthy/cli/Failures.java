@@ -1,7 +1,7 @@
 package fitworthy.cli;
 
 import fitworthy.engine.BudgetExceeded;
-import fitworthy.printout.FaultPrintout;
+import fitworthy.printout.screen.FaultPrintout;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import java.io.PrintWriter;

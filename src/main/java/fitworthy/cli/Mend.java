@@ -5,7 +5,7 @@ import fitworthy.advice.Adviser;
 import fitworthy.advice.View;
 import fitworthy.book.Severity;
 import fitworthy.engine.RuleEngine;
-import fitworthy.printout.MendingPrintout;
+import fitworthy.printout.screen.MendingPrintout;
 import fitworthy.search.Mender;
 import fitworthy.source.FaultsException;
 import java.util.concurrent.Callable;

@@ -1,6 +1,6 @@
 package fitworthy.cli;
 
-import fitworthy.printout.ShelfPrintout;
+import fitworthy.printout.screen.ShelfPrintout;
 import fitworthy.shelf.Shelf;
 import fitworthy.shelf.ShelfReader;
 import fitworthy.source.FaultsException;

@@ -17,6 +17,8 @@ import fitworthy.document.Report.Points;
 import fitworthy.document.Report.Subheading;
 import fitworthy.printout.picture.Picture;
 import fitworthy.printout.picture.Pictures;
+import fitworthy.printout.words.HouseWords;
+import fitworthy.printout.words.LoadedVerdict;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;

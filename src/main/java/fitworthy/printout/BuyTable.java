@@ -49,7 +49,7 @@ public final class BuyTable {
     private BuyTable() {}
 
     /** Names alone, those that wait for the same told together; nothing where no part is to be bought. */
-    static void print(Page page, Arrangement arrangement) {
+    public static void print(Page page, Arrangement arrangement) {
         BuyList list = BuyList.of(arrangement);
         if (list.parts().isEmpty()) {
             return;
@@ -120,7 +120,7 @@ public final class BuyTable {
     }
 
     /** What is settled before anything is ordered, in a line each. */
-    static List<String> first(BuyList list) {
+    public static List<String> first(BuyList list) {
         List<String> lines = new ArrayList<>(
                 list.first().stream().map(BuyWords::toSettle).distinct().toList());
         if (!list.unknown().isEmpty()) {

@@ -15,7 +15,16 @@ import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.book.Book;
 import fitworthy.book.Severity;
 import fitworthy.document.Page;
+import fitworthy.printout.words.ClearedWords;
+import fitworthy.printout.words.HouseWords;
+import fitworthy.printout.words.LostWords;
+import fitworthy.printout.words.OwnRemedies;
+import fitworthy.printout.words.RatingWords;
 import fitworthy.printout.words.SeverityWords;
+import fitworthy.printout.words.StopNeeds;
+import fitworthy.printout.words.TermsWords;
+import fitworthy.printout.words.TooClose;
+import fitworthy.printout.words.Verdict;
 import fitworthy.printout.words.Wording;
 import fitworthy.search.Change;
 import fitworthy.search.Mender.Mending;
@@ -59,7 +68,7 @@ public final class ChangeWords {
     }
 
     /** That there is nothing to clear, as far as that is known. */
-    static String noStop(Counts counts) {
+    public static String noStop(Counts counts) {
         long open = counts.notAssessed();
         return open == 0
                 ? "The plan has no stop to clear."
@@ -168,7 +177,7 @@ public final class ChangeWords {
     }
 
     /** What a single change clears, and what it saves and loses, in so many lines. */
-    static List<String> help(Advice planned, Offer offer, int lines, int width) {
+    public static List<String> help(Advice planned, Offer offer, int lines, int width) {
         List<String> terms = TermsWords.changed(Terms.of(planned), offer.terms());
         List<List<String>> ways = Stream.of(true, false)
                 .map(told -> sentence(effects(planned, offer, terms, told)))
@@ -313,7 +322,7 @@ public final class ChangeWords {
     }
 
     /** The stops that no single change clears, nor what they ask for themselves, each once over the loadings, and what each needs. */
-    static List<String> withoutWay(Advice planned, Mending mending) {
+    public static List<String> withoutWay(Advice planned, Mending mending) {
         Set<Check> cleared = Stream.concat(
                         mending.ways().stream().map(way -> way.finding().check()),
                         mending.best().stream()

@@ -14,6 +14,9 @@ import fitworthy.document.Report.Points;
 import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Subheading;
 import fitworthy.document.Report.Table;
+import fitworthy.printout.words.ClearedWords;
+import fitworthy.printout.words.OwnRemedies;
+import fitworthy.printout.words.TermsWords;
 import fitworthy.search.Alternatives;
 import fitworthy.search.Alternatives.Alternative;
 import fitworthy.search.Change;
@@ -31,7 +34,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /** Changes that would clear the stops, and open choices side by side. */
-final class Changes {
+public final class Changes {
 
     /** Ways that the first pages show, as many as offers are looked for. */
     private static final int MOST_WAYS = 3;

@@ -12,6 +12,8 @@ import fitworthy.document.Report.Column;
 import fitworthy.document.Report.Paragraph;
 import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Table;
+import fitworthy.printout.words.GuessWords;
+import fitworthy.printout.words.Verdict;
 import fitworthy.printout.words.Wording;
 import fitworthy.source.Words;
 import java.util.ArrayList;

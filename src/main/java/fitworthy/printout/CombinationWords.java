@@ -2,6 +2,7 @@ package fitworthy.printout;
 
 import fitworthy.book.Severity;
 import fitworthy.printout.words.SeverityWords;
+import fitworthy.printout.words.TermsWords;
 import fitworthy.search.Alternatives;
 import fitworthy.search.Alternatives.Alternative;
 import fitworthy.source.Words;
@@ -28,7 +29,7 @@ public final class CombinationWords {
     }
 
     /** Which plans have a stop. */
-    static String plansWith(String stop, List<ComparedPlan> plans) {
+    public static String plansWith(String stop, List<ComparedPlan> plans) {
         List<String> having = IntStream.range(0, plans.size())
                 .filter(i -> plans.get(i).stops().containsKey(stop))
                 .mapToObj(i -> String.valueOf(i + 1))
@@ -37,7 +38,7 @@ public final class CombinationWords {
     }
 
     /** Plans by their numbers, as in "plans 1, 3". */
-    static String plans(List<String> numbers) {
+    public static String plans(List<String> numbers) {
         return (numbers.size() == 1 ? "plan " : "plans ") + Words.few(numbers, MOST_PLANS);
     }
 
@@ -70,7 +71,7 @@ public final class CombinationWords {
     }
 
     /** What was to stay and is left out; empty where nothing is. */
-    static String leftOut(ComparedPlan plan) {
+    public static String leftOut(ComparedPlan plan) {
         return plan.forgone().isEmpty() ? "" : ", leaves out '" + String.join("', '", plan.forgone()) + "'";
     }
 

@@ -46,7 +46,7 @@ public record ComparedPlan(
      * What is better before what is worse: what leaves out less that was to stay, then what may come to fewer stops, then to
      * fewer changes. What nobody has answered counts as its worst, as it does for buying.
      */
-    static final Comparator<ComparedPlan> BETTER = Comparator.comparingInt(
+    public static final Comparator<ComparedPlan> BETTER = Comparator.comparingInt(
                     (ComparedPlan plan) -> plan.forgone().size())
             .thenComparingLong(plan -> plan.atWorst(Severity.STOP))
             .thenComparingLong(plan -> plan.atWorst(Severity.CHANGE));
@@ -97,17 +97,17 @@ public record ComparedPlan(
     }
 
     /** How many checks that are not made may find something of a severity. */
-    long open(Severity severity) {
+    public long open(Severity severity) {
         return open.getOrDefault(severity, 0L);
     }
 
     /** As many as the headline of 'check' says. */
-    long found(Severity severity) {
+    public long found(Severity severity) {
         return headings.of(severity);
     }
 
     /** A dash where nothing is known of the limit. */
-    String left(String limit) {
+    public String left(String limit) {
         return left.getOrDefault(limit, "-");
     }
 }

@@ -28,7 +28,7 @@ public final class CostTable {
     private CostTable() {}
 
     /** The sum, what has no price, and the work, in a few lines; nothing where there is nothing to pay for. */
-    static void print(Page page, Advice advice) {
+    public static void print(Page page, Advice advice) {
         Costs costs = Costs.of(advice);
         if (costs.isEmpty()) {
             return;
@@ -93,7 +93,7 @@ public final class CostTable {
                 : priced + of + (priced == 1 ? "has a price, " : "have a price, together ") + sums(sum);
     }
 
-    static String sums(Sum sum) {
+    public static String sums(Sum sum) {
         return sum.sums().isEmpty()
                 ? "no price"
                 : sum.sums().entrySet().stream().map(CostTable::amount).collect(Collectors.joining(" + "));

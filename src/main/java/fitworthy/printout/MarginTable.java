@@ -5,6 +5,7 @@ import fitworthy.advice.Arrangement;
 import fitworthy.advice.Margin;
 import fitworthy.document.Page;
 import fitworthy.printout.words.FieldWords;
+import fitworthy.printout.words.Payload;
 import fitworthy.printout.words.Wording;
 import fitworthy.source.Words;
 import java.util.ArrayList;
@@ -65,7 +66,7 @@ public final class MarginTable {
     }
 
     /** Prints the table and what is missing of it, then the payload. What a loading leaves for more stands right below. */
-    static void print(Page page, Arrangement arrangement) {
+    public static void print(Page page, Arrangement arrangement) {
         List<String> margins = lines(arrangement, Page.COLUMNS);
         String waiting = waiting(arrangement.advice());
         margins.forEach(page::line);

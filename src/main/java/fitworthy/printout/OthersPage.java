@@ -14,6 +14,8 @@ import fitworthy.document.Report.Paragraph;
 import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Signatures;
 import fitworthy.document.Report.Table;
+import fitworthy.printout.words.Asked;
+import fitworthy.printout.words.GuessWords;
 import fitworthy.printout.words.SeverityWords;
 import fitworthy.printout.words.Wording;
 import fitworthy.search.Alternatives;

@@ -84,7 +84,7 @@ public final class QuestionWords {
     }
 
     /** A check by its title and rule. */
-    static String named(Judged judged) {
+    public static String named(Judged judged) {
         return Wording.title(judged) + " (" + judged.id() + ")";
     }
 
@@ -152,7 +152,7 @@ public final class QuestionWords {
     }
 
     /** How many checks wait or rest on a guess now, and did not. */
-    static String raised(Settled settled) {
+    public static String raised(Settled settled) {
         int raised = settled.raised().checks().size();
         return raised
                 + (raised == 1

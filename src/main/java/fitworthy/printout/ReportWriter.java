@@ -9,6 +9,8 @@ import fitworthy.document.Report;
 import fitworthy.document.Report.Block;
 import fitworthy.document.Report.Particular;
 import fitworthy.document.Report.Section;
+import fitworthy.printout.words.PlannedWords;
+import fitworthy.printout.words.Verdict;
 import fitworthy.search.Alternatives;
 import fitworthy.search.Mender.Mending;
 import fitworthy.source.Words;

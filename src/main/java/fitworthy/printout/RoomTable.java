@@ -16,6 +16,8 @@ import fitworthy.figures.plan.RoofLimit;
 import fitworthy.figures.room.Limit;
 import fitworthy.figures.room.Most;
 import fitworthy.figures.room.RoomMeasures;
+import fitworthy.printout.words.HeaviestTrailer;
+import fitworthy.printout.words.RoomWords;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Figure;
 import fitworthy.source.Words;
@@ -29,7 +31,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What each loading leaves for more, in words: a line for each question, loadings that come to the same together. */
-final class RoomTable {
+public final class RoomTable {
 
     private static final String HEADING = "ROOM LEFT, each answer by itself with all else as planned";
     private static final String TRAILER = "Heaviest trailer";
@@ -57,12 +59,12 @@ final class RoomTable {
     }
 
     /** That of an advice. */
-    static RoomTable of(Advice advice) {
+    public static RoomTable of(Advice advice) {
         return new RoomTable(advice);
     }
 
     /** Prints it in a terminal's columns, with a blank line after it. */
-    void print(Page page) {
+    public void print(Page page) {
         page.wrapped(0, HEADING);
         for (Line line : lines) {
             page.hanging(String.format(Locale.ROOT, "%-" + QUESTION + "s", line.question), where(line) + line.answer);
@@ -179,7 +181,7 @@ final class RoomTable {
                 .anyMatch(step -> step.limit() == Limit.ROOF);
     }
 
-    static double least(Answer answer) {
+    public static double least(Answer answer) {
         Figure atMost = answer.most().atMost();
         return atMost.known() ? atMost.value() : Double.POSITIVE_INFINITY;
     }
@@ -209,7 +211,7 @@ final class RoomTable {
         return String.join("; ", texts);
     }
 
-    static boolean isFull(Tank tank) {
+    public static boolean isFull(Tank tank) {
         Most most = tank.room().most();
         return most.unknown().isEmpty()
                 && most.governs().filter(step -> step.limit() == Limit.FULL).isPresent();

@@ -1,7 +1,7 @@
 package fitworthy.proof;
 
 import fitworthy.document.Json;
-import fitworthy.printout.FaultPrintout;
+import fitworthy.printout.screen.FaultPrintout;
 import fitworthy.source.Fault;
 import java.io.PrintWriter;
 import java.util.List;

@@ -8,7 +8,7 @@ import fitworthy.Books;
 import fitworthy.book.HouseReader;
 import fitworthy.engine.BookLoader;
 import fitworthy.engine.BooksOfOneRule;
-import fitworthy.printout.FaultPrintout;
+import fitworthy.printout.screen.FaultPrintout;
 import fitworthy.sheet.SheetReader;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;

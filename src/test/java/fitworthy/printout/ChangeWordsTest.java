@@ -11,6 +11,8 @@ import fitworthy.advice.Adviser;
 import fitworthy.advice.Arrangement;
 import fitworthy.document.Report.Points;
 import fitworthy.document.Report.Subheading;
+import fitworthy.printout.words.ClearedWords;
+import fitworthy.printout.words.Verdict;
 import fitworthy.search.Change;
 import fitworthy.search.Mender.Mending;
 import fitworthy.search.Mender.Offer;

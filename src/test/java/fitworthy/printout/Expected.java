@@ -13,6 +13,7 @@ import fitworthy.figures.order.WorkOrder;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.PointMass;
 import fitworthy.printout.words.Digits;
+import fitworthy.printout.words.Verdict;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Missing;
 import java.util.ArrayList;

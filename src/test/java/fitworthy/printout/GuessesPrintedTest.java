@@ -13,6 +13,8 @@ import fitworthy.book.Severity;
 import fitworthy.document.Json;
 import fitworthy.printout.explain.ExplanationPrintout;
 import fitworthy.printout.json.JsonPrintout;
+import fitworthy.printout.screen.TextPrintout;
+import fitworthy.printout.words.GuessWords;
 import fitworthy.source.FaultsException;
 import java.io.IOException;
 import java.io.PrintWriter;

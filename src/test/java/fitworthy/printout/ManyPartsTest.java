@@ -11,6 +11,7 @@ import fitworthy.book.Severity;
 import fitworthy.document.HtmlLayout;
 import fitworthy.document.Paper;
 import fitworthy.printout.json.JsonPrintout;
+import fitworthy.printout.screen.TextPrintout;
 import fitworthy.search.Mender;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.FaultsException;

@@ -11,6 +11,7 @@ import fitworthy.book.Severity;
 import fitworthy.document.HtmlLayout;
 import fitworthy.document.Paper;
 import fitworthy.printout.letter.Letters;
+import fitworthy.printout.screen.TextPrintout;
 import fitworthy.source.FaultsException;
 import java.io.PrintWriter;
 import java.io.StringWriter;

@@ -13,7 +13,7 @@ import java.io.StringWriter;
 import org.junit.jupiter.api.Test;
 
 /** The room that is left, as it is told. Sums by hand in rules/room/cases.yaml. */
-class RoomTableTest {
+public class RoomTableTest {
 
     private static final String VAN =
             """

@@ -7,7 +7,7 @@ import fitworthy.advice.Arrangement;
 import fitworthy.advice.Questions;
 import fitworthy.advice.RoomLeft;
 import fitworthy.advice.View;
-import fitworthy.printout.LoadedVerdict;
+import fitworthy.printout.words.LoadedVerdict;
 import fitworthy.schema.KnownGroups;
 import fitworthy.source.Digests;
 import fitworthy.source.Fault;

@@ -2,7 +2,7 @@ package fitworthy.counter.sheets;
 
 import fitworthy.advice.Arrangement;
 import fitworthy.book.Severity;
-import fitworthy.printout.Verdict;
+import fitworthy.printout.words.Verdict;
 import fitworthy.source.Fault;
 import fitworthy.source.Words;
 import java.util.List;

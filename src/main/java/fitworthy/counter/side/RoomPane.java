@@ -2,7 +2,7 @@ package fitworthy.counter.side;
 
 import fitworthy.counter.page.Pages;
 import fitworthy.counter.page.Pane;
-import fitworthy.printout.RoomBrief;
+import fitworthy.printout.screen.RoomBrief;
 import java.util.Map;
 
 /** What each loading leaves for more. */

@@ -8,7 +8,6 @@ import static fitworthy.figures.measure.Working.in;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
-import fitworthy.figures.plan.EnergyFlow;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
@@ -96,15 +95,16 @@ public final class ChargeMeasures implements Topic {
 
     @Override
     public void loading(Loading loading, List<Measure> measures) {
-        EnergyFlow way = new EnergyFlow(loading);
-        if (!way.any()) {
+        CircuitsOn circuits = new CircuitsOn(loading);
+        if (!circuits.any()) {
             return;
         }
+        EnergyFlow way = new EnergyFlow(circuits);
         Engine engine = loading.plan().vehicle().engine();
         List<Working.Input> drawn = way.onAlternator();
         Figure load = Working.total(drawn);
         Working sum = new Working.Sum("drawn", drawn);
-        Working converted = way.converted(Circuit.Supply.STARTER);
+        Working converted = circuits.converted(Circuit.Supply.STARTER);
         measures.add(Measure.of(ALTERNATOR_LOAD, "alternator", load).worked(sum, converted));
         measures.add(Measure.of(ALTERNATOR, "alternator", load.dividedBy(engine.alternator()))
                 .worked("share = drawn / rating", in("drawn", load, "A"), in("rating", engine.alternator(), "A"))
@@ -114,18 +114,22 @@ public final class ChargeMeasures implements Topic {
                 .worked("needed = drawn / most", in("drawn", load, "A"), in("most", most, "%"))
                 .worked(sum));
         if (loading.setsOut()) {
-            if (way.onStarter()) {
-                starter(loading, way, measures);
-            }
-            Optional<SecondBattery> second = SecondBattery.of(loading, way);
-            second.ifPresent(battery -> second(loading, way, battery, measures));
+            starter(circuits, measures);
+            Optional<SecondBattery> second = SecondBattery.of(circuits, way);
+            second.ifPresent(battery -> second(circuits, way, battery, measures));
             if (second.isPresent()) {
                 way.chargers().forEach(charger -> charger(way, charger, measures));
-            } else if (loading.plan().fitments(Fitment.Kind.BATTERY).isEmpty()
-                    && !way.drains().isEmpty()) {
-                // What hangs on a second battery that nobody tells of is not in order for that.
-                measures.add(Measure.of(DAILY, SECOND_BATTERY, Working.total(way.drains()), way.voltage()));
+            } else if (loading.plan().fitments(Fitment.Kind.BATTERY).isEmpty()) {
+                untold(circuits, measures);
             }
+        }
+    }
+
+    /** What hangs on a second battery that nobody tells of is not in order for that. */
+    private static void untold(CircuitsOn circuits, List<Measure> measures) {
+        List<Working.Input> drains = new SecondDraw(circuits).drains();
+        if (!drains.isEmpty()) {
+            measures.add(Measure.of(DAILY, SECOND_BATTERY, Working.total(drains), circuits.voltage()));
         }
     }
 
@@ -142,9 +146,14 @@ public final class ChargeMeasures implements Topic {
         measures.add(Measure.of(CHARGER_OUT, fitment.name(), charger.output()));
     }
 
-    private static void starter(Loading loading, EnergyFlow way, List<Measure> measures) {
+    private static void starter(CircuitsOn circuits, List<Measure> measures) {
+        ParkedDraw parkedDraw = new ParkedDraw(circuits);
+        if (!parkedDraw.isAny()) {
+            return;
+        }
+        Loading loading = circuits.loading();
         Engine engine = loading.plan().vehicle().engine();
-        List<Working.Input> parts = way.parked();
+        List<Working.Input> parts = parkedDraw.each();
         Figure idle = Working.total(parts);
         Figure parked = trip(loading).parked();
         measures.add(Measure.of(
@@ -156,7 +165,7 @@ public final class ChargeMeasures implements Topic {
                         in("mean", idle, "A"),
                         in("stay", parked, "h"),
                         in("capacity", engine.starterBattery(), "Ah"))
-                .worked(new Working.Sum("mean", parts), way.converted(Circuit.Supply.STARTER)));
+                .worked(new Working.Sum("mean", parts), circuits.converted(Circuit.Supply.STARTER)));
         measures.add(Measure.of(STARTER_HEAVIEST, "starter battery", heaviest(parts, idle), idle.missing()));
         Figure most = loading.plan().practice(PracticeId.ELECTRICAL_STARTER_DRAIN_MOST);
         measures.add(Measure.most(
@@ -174,7 +183,7 @@ public final class ChargeMeasures implements Topic {
     private static String heaviest(List<Working.Input> parts, Figure idle) {
         Map<String, Double> byLoad = new LinkedHashMap<>();
         parts.forEach(part -> byLoad.merge(
-                EnergyFlow.HOW_PARKED.matcher(part.name()).replaceFirst(""),
+                ParkedDraw.HOW_PARKED.matcher(part.name()).replaceFirst(""),
                 part.figure().value(),
                 Double::sum));
         return byLoad.entrySet().stream()
@@ -188,7 +197,8 @@ public final class ChargeMeasures implements Topic {
                 + " A";
     }
 
-    private static void second(Loading loading, EnergyFlow way, SecondBattery battery, List<Measure> measures) {
+    private static void second(CircuitsOn circuits, EnergyFlow way, SecondBattery battery, List<Measure> measures) {
+        Loading loading = circuits.loading();
         Sheet.Trip trip = trip(loading);
         Figure drawn = battery.drawn();
         Figure sun = battery.sun();
@@ -204,7 +214,7 @@ public final class ChargeMeasures implements Topic {
                             List.of(
                                     in("power", power, "W"),
                                     in("hours", trip.sun(), "h"),
-                                    in("voltage", way.voltage(), "V"))),
+                                    in("voltage", circuits.voltage(), "V"))),
                     new Working.Sum("power", battery.panels())
                 };
         Working[] charged = battery.chargers().isEmpty()
@@ -221,7 +231,7 @@ public final class ChargeMeasures implements Topic {
                 };
         Working taken = new Working.Sum("drawn", battery.drains());
         measures.add(Measure.of(DAILY, SECOND_BATTERY, drawn, sun.plus(driven))
-                .worked(taken, way.converted(Circuit.Supply.SECOND))
+                .worked(taken, circuits.converted(Circuit.Supply.SECOND))
                 .worked("put back = sun + driven", in("sun", sun, "Ah"), in("driven", driven, "Ah"))
                 .worked(shone)
                 .worked(charged));
@@ -233,7 +243,7 @@ public final class ChargeMeasures implements Topic {
                 : List.of(DEPTH_LITHIUM, DEPTH_LEAD)) {
             measures.add(Measure.of(kind, SECOND_BATTERY, depth)
                     .worked(emptied(battery, trip))
-                    .worked(taken, way.converted(Circuit.Supply.SECOND))
+                    .worked(taken, circuits.converted(Circuit.Supply.SECOND))
                     .worked(shone)
                     .worked(new Working.Sum("capacity", battery.capacities()))
                     .given(chemistry));

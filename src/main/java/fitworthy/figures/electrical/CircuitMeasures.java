@@ -8,8 +8,6 @@ import static fitworthy.figures.measure.Working.in;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
-import fitworthy.figures.plan.EnergyFlow;
-import fitworthy.figures.plan.Feeds;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
@@ -19,6 +17,7 @@ import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Circuit;
 import fitworthy.sheet.ElectricalDetails;
+import fitworthy.sheet.ElectricalDetails.Charger;
 import fitworthy.sheet.Fitment;
 import java.util.List;
 
@@ -105,7 +104,11 @@ final class CircuitMeasures implements Topic {
                         && other.battery().known()
                         && circuit.battery().known()
                         && !other.battery().is(circuit.battery().value()));
-        return EnergyFlow.joinsBatteries(plan, circuit) && !ownCable;
+        return !ownCable
+                && PartCurrents.isStrongest(plan, circuit)
+                && plan.fitments(Fitment.Kind.CHARGER).stream()
+                        .anyMatch(charger -> charger.name().equals(circuit.part())
+                                && ((Charger) charger.details()).fromAlternator());
     }
 
     /** Where there is a fuse at the far end, or may be. */

@@ -7,8 +7,6 @@ import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.measure.Working.Input;
-import fitworthy.figures.plan.EnergyFlow;
-import fitworthy.figures.plan.Inverters;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
@@ -73,8 +71,8 @@ final class CurrentLimitMeasures implements Topic {
 
     @Override
     public void loading(Loading loading, List<Measure> measures) {
-        EnergyFlow way = new EnergyFlow(loading);
-        List<Battery> batteries = way.batteries();
+        CircuitsOn circuits = new CircuitsOn(loading);
+        List<Battery> batteries = circuits.batteries();
         if (!loading.setsOut() || batteries.isEmpty()) {
             return;
         }
@@ -84,25 +82,27 @@ final class CurrentLimitMeasures implements Topic {
                 .allMatch(battery ->
                         battery.chemistry().known() && !battery.chemistry().is(Chemistry.LITHIUM));
         Plan plan = loading.plan();
+        List<Input> charging = new EnergyFlow(circuits).charging();
         limited(
                 CHARGE,
-                way.charging(),
-                Working.total(way.charging()),
+                charging,
+                Working.total(charging),
                 most(batteries, Battery::mostCharge),
                 plan.practice(
                         lithium ? PracticeId.ELECTRICAL_CHARGE_LITHIUM_SURE : PracticeId.ELECTRICAL_CHARGE_LEAD_SURE),
-                way,
+                circuits,
                 measures);
         Figure gives = most(batteries, Battery::mostDischarge);
         // What a lead-acid battery gives for long falls with its voltage and is stated by few.
         if (!lead || gives.known()) {
+            SecondDraw draw = new SecondDraw(circuits);
             limited(
                     DISCHARGE,
-                    way.atOnce(),
-                    way.leastAtOnce(),
+                    draw.atOnce(),
+                    draw.leastAtOnce(),
                     gives,
                     plan.practice(PracticeId.ELECTRICAL_DISCHARGE_LITHIUM_SURE),
-                    way,
+                    circuits,
                     measures);
         }
     }
@@ -119,13 +119,13 @@ final class CurrentLimitMeasures implements Topic {
             Figure least,
             Figure stated,
             Figure sure,
-            EnergyFlow way,
+            CircuitsOn circuits,
             List<Measure> measures) {
         if (currents.isEmpty()) {
             return;
         }
         Figure current = Working.total(currents);
-        Figure capacity = Working.total(way.capacities());
+        Figure capacity = Working.total(circuits.capacities());
         Figure always = sure.times(capacity);
         boolean open = !stated.known() && current.isAtMost(always);
         Measure measure = Measure.of(kind, SECOND_BATTERY, current, open ? always : stated)

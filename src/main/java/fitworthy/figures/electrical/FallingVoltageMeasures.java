@@ -4,7 +4,6 @@ import static fitworthy.figures.measure.MeasureKind.yesNo;
 
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
-import fitworthy.figures.plan.FallingVoltage;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.Topic;
 import fitworthy.sheet.Fitment;

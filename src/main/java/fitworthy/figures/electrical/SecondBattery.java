@@ -2,7 +2,6 @@ package fitworthy.figures.electrical;
 
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.measure.Working.Input;
-import fitworthy.figures.plan.EnergyFlow;
 import fitworthy.figures.plan.Loading;
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.ElectricalDetails.Battery;
@@ -37,27 +36,29 @@ public record SecondBattery(
      * it.
      */
     public static Optional<SecondBattery> of(Loading loading) {
-        return of(loading, new EnergyFlow(loading));
+        CircuitsOn circuits = new CircuitsOn(loading);
+        return of(circuits, new EnergyFlow(circuits));
     }
 
-    /** The same. @param way the way of its current */
-    static Optional<SecondBattery> of(Loading loading, EnergyFlow way) {
-        List<Input> drains = way.drains();
-        if (!loading.setsOut() || way.batteries().isEmpty() || drains.isEmpty()) {
+    /** The same. @param way of the current in these circuits */
+    static Optional<SecondBattery> of(CircuitsOn circuits, EnergyFlow way) {
+        Loading loading = circuits.loading();
+        List<Input> drains = new SecondDraw(circuits).drains();
+        if (!loading.setsOut() || circuits.batteries().isEmpty() || drains.isEmpty()) {
             return Optional.empty();
         }
         Sheet.Trip trip = loading.plan().sheet().trip();
-        List<Input> panels = way.panels();
+        List<Input> panels = SunPower.counted(loading, circuits.voltage());
         boolean none = way.chargers().isEmpty();
         Figure given = none ? Figure.of(1, 0) : way.given();
         Figure sun = panels.isEmpty()
                 ? Figure.of(0, 0)
-                : BatteryLife.solar(Working.total(panels), trip.sun(), way.voltage());
+                : BatteryLife.solar(Working.total(panels), trip.sun(), circuits.voltage());
         List<Input> chargers = outputs(way, Working.total(drains).minus(sun), given.times(trip.driving()));
         Figure driven =
                 none ? Figure.of(0, 0) : Working.total(chargers).times(given).times(trip.driving());
-        return Optional.of(
-                new SecondBattery(way.batteries(), way.capacities(), drains, panels, chargers, given, sun, driven));
+        return Optional.of(new SecondBattery(
+                circuits.batteries(), circuits.capacities(), drains, panels, chargers, given, sun, driven));
     }
 
     /**

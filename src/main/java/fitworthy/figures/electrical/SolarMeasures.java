@@ -9,7 +9,6 @@ import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
-import fitworthy.figures.plan.SunPower;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Derived;
 import fitworthy.quantity.Figure;

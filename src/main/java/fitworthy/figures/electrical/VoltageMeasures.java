@@ -8,7 +8,6 @@ import static fitworthy.figures.measure.Working.in;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working.Input;
-import fitworthy.figures.plan.EnergyFlow;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
@@ -62,7 +61,7 @@ final class VoltageMeasures implements Topic {
         return plan.sheet().fitments().stream()
                 .filter(part -> part.name().equals(circuit.part()))
                 .anyMatch(part -> part.kind() == Fitment.Kind.SOLAR_PANEL
-                        || part.kind() == Fitment.Kind.CHARGER && !EnergyFlow.fromAlternator(part));
+                        || part.kind() == Fitment.Kind.CHARGER && !((Charger) part.details()).fromAlternator());
     }
 
     /** Against the nearest of several batteries: that these are not alike is told by itself. */
@@ -88,7 +87,7 @@ final class VoltageMeasures implements Topic {
             return List.of(Figure.missing(circuit.battery().missing()));
         }
         return circuit.battery().is(Circuit.Supply.STARTER)
-                ? List.of(EnergyFlow.starterVoltage(plan))
+                ? List.of(CircuitsOn.starterVoltage(plan))
                 : plan.details(Battery.class).stream().map(Battery::voltage).toList();
     }
 
@@ -104,7 +103,7 @@ final class VoltageMeasures implements Topic {
                 .toList());
         if (plan.details(Charger.class).stream()
                 .anyMatch(charger -> charger.isolator().is(YesNo.YES))) {
-            joined.add(in("starter battery", EnergyFlow.starterVoltage(plan), "V"));
+            joined.add(in("starter battery", CircuitsOn.starterVoltage(plan), "V"));
         }
         if (!batteries.isEmpty() && joined.size() > 1) {
             Figure highest =

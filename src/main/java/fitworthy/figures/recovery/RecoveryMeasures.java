@@ -8,7 +8,7 @@ import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
-import fitworthy.figures.plan.EnergyFlow;
+import fitworthy.figures.plan.Alternator;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
@@ -248,7 +248,7 @@ public final class RecoveryMeasures implements Topic {
         boolean second = winch.fedBy().is(Circuit.Supply.SECOND);
         Figure battery = WinchRun.battery(plan, winch);
         Figure run =
-                WinchRun.hours(battery, winch.current(), second ? Figure.of(0, 0) : EnergyFlow.leftByVehicle(plan));
+                WinchRun.hours(battery, winch.current(), second ? Figure.of(0, 0) : Alternator.leftByVehicle(plan));
         if (!Double.isInfinite(run.value())) {
             measures.add(Measure.of(RUN, name, run)
                     .worked(

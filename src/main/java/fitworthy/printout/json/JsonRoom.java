@@ -11,7 +11,7 @@ import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.room.Most;
 import fitworthy.figures.room.Step;
-import fitworthy.printout.Payload;
+import fitworthy.printout.words.Payload;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Missing;
 import fitworthy.source.Words;
