@@ -82,6 +82,11 @@ public record Held(Figure mass, List<Input> contents, boolean least) {
         return mass.known() || !bears.isBelow(least.times(sure)) ? this : new Held(sure, contents, true);
     }
 
+    /** Whether what stands at a place, and is said to be in nothing, stands in a part. */
+    public static boolean byPlace(Plan plan, Fitment part, Point at) {
+        return part.kind() == Fitment.Kind.CANOPY && Standing.holdsAsFarAsTold(plan, part, at);
+    }
+
     /** How that came about. */
     public Working working(Figure written) {
         return () -> {
@@ -146,7 +151,7 @@ public record Held(Figure mass, List<Input> contents, boolean least) {
             Set<String> parts = new HashSet<>(Set.of(part.name()));
             Set<String> loads = new HashSet<>();
             if (part.kind() == Fitment.Kind.CANOPY) {
-                Predicate<Point> stands = at -> Standing.holdsAsFarAsTold(plan, part, at);
+                Predicate<Point> stands = at -> byPlace(plan, part, at);
                 sheet.fitments().stream()
                         .filter(other -> other.in().isEmpty() && !(other.details() instanceof Body))
                         .filter(other -> isAtHome(other)

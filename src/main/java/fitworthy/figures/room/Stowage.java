@@ -136,6 +136,13 @@ final class Stowage {
                 .toList();
     }
 
+    /** Those that hold what stands at a place and is said to be in nothing. */
+    private List<Fitment> aroundPlace(Point at) {
+        return loading.bodies().stream()
+                .filter(part -> Held.byPlace(plan, part, at))
+                .toList();
+    }
+
     private static Working left(Figure limit, Figure load) {
         return new Working.Formula("left = limit - load", List.of(in("limit", limit, "kg"), in("load", load, "kg")));
     }
@@ -214,7 +221,7 @@ final class Stowage {
                         "beside " + piece.name(),
                         plan.places().of(piece),
                         Masses.onRoof(piece, plan.sheet()),
-                        around(piece.in()),
+                        piece.in().isEmpty() ? aroundPlace(plan.places().of(piece)) : around(piece.in()),
                         above.under(piece.name(), piece.in()))));
     }
 }
