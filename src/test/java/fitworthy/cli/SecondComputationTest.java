@@ -1050,7 +1050,8 @@ class SecondComputationTest {
 
     @TestFactory
     Stream<DynamicTest> remedies() {
-        // the section that loses 3 % where 13 mm2 lose more: 27.9 mm2, between 26.6 and 33.6 mm2 in rules/tables/cable.csv
+        // the section that loses 3 % where 13 mm2 lose more: 27.9 mm2, between 26.6 and 33.6 mm2 in
+        // rules/tables/cable.csv
         double copper = Math.ceil(10 * 13 * drop(5.2, 50, 13, 50) / 3) / 10;
         int needed = (int) Math.ceil((45 + 16 + 1.5 + 50) / 0.75);
         double pull = Math.ceil(1.5 * CANOPY_ON.mass());

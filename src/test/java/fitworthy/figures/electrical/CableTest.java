@@ -161,7 +161,15 @@ class CableTest {
     @Test
     void theSizesThreeAndThreeNoughtCarryWhatTheRegulationPrints() throws FaultsException {
         Tables tables = Books.shipped().tables();
-        Map.of(60.0, List.of(120.0, 260.0), 75.0, List.of(145.0, 310.0), 80.0, List.of(150.0, 330.0), 90.0, List.of(155.0, 330.0))
+        Map.of(
+                        60.0,
+                        List.of(120.0, 260.0),
+                        75.0,
+                        List.of(145.0, 310.0),
+                        80.0,
+                        List.of(150.0, 330.0),
+                        90.0,
+                        List.of(155.0, 330.0))
                 .forEach((insulation, currents) -> assertEquals(
                         currents,
                         Stream.of(26.67, 85.01)
