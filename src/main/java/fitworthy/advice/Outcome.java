@@ -176,15 +176,25 @@ public sealed interface Outcome {
      * @param margin how much is left; negative by how much the limit is passed
      * @param valueTolerance tolerance of the value
      * @param limitTolerance tolerance of what it is held against
-     * @param house whether a house set the limit
+     * @param against the practice value that is the limit; empty where the measure has its own
      */
     record Comparison(
-            double value, double limit, double margin, double valueTolerance, double limitTolerance, boolean house) {
+            double value,
+            double limit,
+            double margin,
+            double valueTolerance,
+            double limitTolerance,
+            Optional<Practice> against) {
 
         /** What is surely passed first, then what could turn out either way; of these what leaves least. */
         static final Comparator<Comparison> WORST_FIRST = Comparator.<Comparison>comparingInt(
                         each -> each.uncertain() ? 1 : each.margin() < 0 ? 0 : 2)
                 .thenComparingDouble(Comparison::margin);
+
+        /** Whether a house set the limit. */
+        public boolean house() {
+            return against.flatMap(Practice::house).isPresent();
+        }
 
         /** Tolerance of the margin: of value and limit together. */
         public double tolerance() {
@@ -220,7 +230,7 @@ public sealed interface Outcome {
                     card.atLeast() ? -headroom : headroom,
                     measure.getValueTolerance(),
                     card.againstLimit() ? measure.getLimitTolerance() : 0,
-                    against.filter(value -> value.house().isPresent()).isPresent()));
+                    against));
         }
     }
 }

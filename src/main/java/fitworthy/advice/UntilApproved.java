@@ -97,7 +97,7 @@ public record UntilApproved(String part, List<Left> left, List<String> unknown) 
                 most.value() - measure.getValue(),
                 measure.getValueTolerance(),
                 most.tolerance(),
-                false);
+                Optional.empty());
     }
 
     /** What the maker of the vehicle allows of it; missing where that is not known. */

@@ -153,9 +153,16 @@ public record Book(
                 cover, hash, regions, rated, rules, practice, sources, usual, places, tables, usualPlaces, house);
     }
 
-    /** What is printed at the end of what is printed for a region: the caution, and how to convert the units. */
+    /**
+     * What is printed at the end of what is printed for a region: the caution, what the book leaves to others, and how to
+     * read its terms and units.
+     */
     public String smallPrint(String region) {
-        return Stream.of(cover.caution(), nearest(region, Region::terms), nearest(region, Region::units))
+        return Stream.of(
+                        cover.caution(),
+                        nearest(region, Region::leftOpen),
+                        nearest(region, Region::terms),
+                        nearest(region, Region::units))
                 .filter(words -> !words.isEmpty())
                 .collect(Collectors.joining(" "));
     }

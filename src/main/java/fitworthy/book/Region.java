@@ -20,6 +20,12 @@ public record Region(
                         value = "what plates there call the ratings that are printed; the parent's where left out",
                         example = "The GVM is the GVWR on the plate.")
                 String terms,
+        @Field(
+                        value =
+                                "what is left to the law of places below it that the book does not have; the parent's where left"
+                                        + " out",
+                        example = "Each member state says how fast a trailer may be towed.")
+                String leftOpen,
         @Field("who is asked there in place of one whom the region does not have; the parent's where left out")
                 List<Instead> askedInstead) {
 

@@ -146,7 +146,8 @@ final class Unconfirmed {
                     "It has from " + named(parent),
                     references.inherited(region, parent).stream()
                             .map(id -> entries.link(
-                                    id, " " + Wording.value(((Lookup.Found) references.last(region, id)).practice())))
+                                    id,
+                                    " " + Wording.recorded(((Lookup.Found) references.last(region, id)).practice())))
                             .toList(),
                     blocks);
         }

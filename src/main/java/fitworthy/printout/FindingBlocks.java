@@ -255,7 +255,7 @@ public final class FindingBlocks {
     /** A practice value with where it holds, since when, and how it is known. */
     private String practice(Practice practice) {
         DatedLimit.Value entry = practice.entry();
-        return practice.meaning() + ": " + Wording.value(practice) + " (" + practice.id() + ", "
+        return practice.meaning() + ": " + Wording.recorded(practice) + " (" + practice.id() + ", "
                 + advice.book().regions().get(entry.region()).name() + " from " + entry.since() + "), "
                 + entry.basis().value().words() + cited(entry.sources())
                 + (entry.note().isEmpty() ? "" : ". " + entry.note());

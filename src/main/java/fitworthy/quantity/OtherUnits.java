@@ -13,6 +13,9 @@ import java.util.regex.Pattern;
 final class OtherUnits {
 
     private static final double KG_IN_STONE = 6.35029318;
+    /** In m/s2, exact by definition: what turns a force into the mass that weighs as much. */
+    private static final double STANDARD_GRAVITY = 9.80665;
+
     /** L/100km times miles a gallon: 100 x 3.785411784 / 1.609344, and 100 x 4.54609 / 1.609344. */
     private static final double US_MILES = 235.214583;
 
@@ -30,7 +33,14 @@ final class OtherUnits {
     static String instead(double value, String unit, Dimension dimension) {
         String plain = unit.strip().toLowerCase(Locale.ROOT).replace("\u00B0", "deg");
         return switch (dimension) {
-            case MASS -> plain.matches("st|stones?") ? written(value * KG_IN_STONE, "kg") : null;
+            case MASS -> mass(value, plain);
+            case CURRENT ->
+                // So many times its capacity in an hour, as batteries' data sheets have it.
+                plain.equals("c")
+                        ? written(value, "A for each Ah of its capacity,") + " " + written(value * 100, "A")
+                                + " for one of 100 Ah"
+                        : null;
+            case POWER -> power(value, plain);
             case LENGTH -> length(value, plain);
             case TEMPERATURE ->
                 plain.matches("(deg ?)?f|fahrenheit|degrees fahrenheit") ? written((value - 32) * 5 / 9, "degC") : null;
@@ -38,6 +48,26 @@ final class OtherUnits {
             case CONSUMPTION -> consumption(value, plain);
             default -> null;
         };
+    }
+
+    private static String mass(double value, String unit) {
+        return switch (unit) {
+            case "st", "stone", "stones" -> written(value * KG_IN_STONE, "kg");
+            case "kn" -> written(value * 1000 / STANDARD_GRAVITY, "kg");
+            case "dan" -> written(value * 10 / STANDARD_GRAVITY, "kg");
+            case "n" -> written(value / STANDARD_GRAVITY, "kg");
+            case "lbf" -> written(value, "lb");
+            case "kgf" -> written(value, "kg");
+            default -> null;
+        };
+    }
+
+    /** Behind a motor or a transformer fewer watts are as many volt-amperes; how many hangs on what is connected. */
+    private static String power(double value, String unit) {
+        double watts = unit.equals("kva") ? value * 1000 : value;
+        return unit.matches("k?va")
+                ? "the W that its data sheet gives, at most " + written(watts, "W") + " and often a fifth less"
+                : null;
     }
 
     private static String length(double feet, String unit) {

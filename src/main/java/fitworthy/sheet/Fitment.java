@@ -80,7 +80,7 @@ public record Fitment(
         @Field(
                         value =
                                 "whether its maker or an engineer states in writing how it is fixed to hold in a crash; asked of what"
-                                        + " is heavy in one space with people, unless fixing tells",
+                                        + " is heavy in one space with people or on the roof, unless fixing tells",
                         find = "its fitting instructions")
                 Choice<YesNo> fixingStated,
         Details details) {

@@ -53,6 +53,12 @@ final class OrderChecks {
         } else if (details instanceof SuspensionDetails.Springs springs) {
             notAbove(springs.loadLeast(), path.to("load-least"), springs.loadMost(), "load-most");
             notAbove(springs.bumpTravel(), path.to("bump-travel"), springs.travel(), "the whole travel");
+        } else if (details instanceof ElectricalDetails.Inverter inverter) {
+            notAbove(
+                    inverter.continuous(),
+                    path.to("continuous"),
+                    inverter.surge(),
+                    "surge, what it gives for a moment");
         } else if (details instanceof ElectricalDetails.SolarPanel panel) {
             notAbove(
                     panel.power(),

@@ -7,6 +7,8 @@ import fitworthy.source.NodePath;
 import fitworthy.source.Words;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -16,6 +18,27 @@ import java.util.stream.Stream;
  * so that its author hears of everything at once.
  */
 final class SheetChecks {
+
+    /** What people call a region of the book, in small letters. */
+    private static final Map<String, String> MEANT = Map.ofEntries(
+            Map.entry("europe", "eu"),
+            Map.entry("european union", "eu"),
+            Map.entry("australia", "au"),
+            Map.entry("new zealand", "nz"),
+            Map.entry("united kingdom", "uk"),
+            Map.entry("great britain", "uk"),
+            Map.entry("gb", "uk"),
+            Map.entry("united states", "us"),
+            Map.entry("usa", "us"),
+            Map.entry("california", "us-ca"),
+            Map.entry("texas", "us-tx"),
+            Map.entry("queensland", "au-qld"),
+            Map.entry("new south wales", "au-nsw"),
+            Map.entry("victoria", "au-vic"),
+            Map.entry("south australia", "au-sa"),
+            Map.entry("western australia", "au-wa"),
+            Map.entry("tasmania", "au-tas"),
+            Map.entry("northern territory", "au-nt"));
 
     private final Sheet sheet;
     private final Set<String> regions;
@@ -100,8 +123,11 @@ final class SheetChecks {
     private void region() {
         NodePath region = NodePath.of("region");
         if (!faults.foundWhenReading(region) && !regions.contains(sheet.region())) {
+            String written = sheet.region().toLowerCase(Locale.ROOT);
+            String meant = MEANT.getOrDefault(written, written);
             faults.tell(
-                    "the rule book has no region '" + sheet.region() + "'" + Words.suggestion(sheet.region(), regions),
+                    "the rule book has no region '" + sheet.region() + "'"
+                            + Words.suggestion(regions.contains(meant) ? meant : sheet.region(), regions),
                     "region: one of " + String.join(", ", regions),
                     region);
         }

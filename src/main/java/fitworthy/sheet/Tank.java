@@ -60,6 +60,12 @@ public record Tank(
                 Choice<YesNo> portable,
         @Field("how a fuel can is carried") Can can,
         @Field(
+                        value =
+                                "whether its maker or an engineer states in writing how it is fixed to hold in a crash; asked of a"
+                                        + " heavy one in one space with people or on the roof",
+                        find = "its fitting instructions")
+                Choice<YesNo> fixingStated,
+        @Field(
                         value = "mass of the empty tank; not used for a stock one",
                         in = Dimension.MASS,
                         within = Plausible.PART_MASS,

@@ -1,32 +1,18 @@
 package fitworthy.shelf;
 
-import fitworthy.quantity.Dimension;
-import fitworthy.quantity.Mark;
-import fitworthy.quantity.QuantityText;
-import fitworthy.schema.ChoiceWords;
-import fitworthy.schema.FieldSchema;
-import fitworthy.schema.Plausible;
-import fitworthy.schema.RecordSchema;
-import fitworthy.sheet.Fitment;
 import fitworthy.sheet.ShopWords;
-import fitworthy.sheet.ShopWords.Meaning;
-import fitworthy.sheet.TyreSize;
 import fitworthy.sheet.Wanted;
 import fitworthy.source.Fault;
 import fitworthy.source.Words;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /**
- * Understands what is typed of one part or other thing of a plan.
+ * Understands what is typed of a part or other thing of a plan, or of several in one line.
  *
  * @param words what the rule book knows the trade's words to mean
  * @param shelf what may be taken from it by name
@@ -34,9 +20,6 @@ import java.util.stream.Stream;
  */
 record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults faults) {
 
-    private static final String PART = "part";
-    /** The field of a tyre's size. */
-    private static final String SIZE = "size";
     /** What stands before a line of a list: 3., 3) or a dash. */
     private static final Pattern NUMBER = Pattern.compile("^(?:[0-9]{1,2}[.)]|[-*\u2022])\\s+");
     /** What joins two things. */
@@ -48,37 +31,6 @@ record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults fa
     /** A thing, with what it is wished for. */
     private static final Pattern REASON =
             Pattern.compile("(.+?),?\\s+((?:for|to|because|since|so)\\s.+|beside\\s.+\\bit has)");
-    /** What joins two things, or a thing with what it is for. */
-    private static final Pattern SEVERAL = Pattern.compile(",|\\b(?:and|for|with)\\b");
-    /** What begins so after the equals sign is a figure, and anything else a kind. */
-    private static final Pattern FIGURE = Pattern.compile("(about\\s+)?[0-9.].*");
-    /** A figure with more words behind it. */
-    private static final Pattern MORE = Pattern.compile("((?:about\\s+)?[0-9.]+\\s*\\p{L}+),?\\s+(.+)");
-    /** What words of a place begin with. */
-    private static final Pattern PLACE = Pattern.compile("(?:in|on|at|under|above|over|behind|beside)\\s.*");
-    /** A place whose words were written in short: on bar. */
-    private static final Pattern SHORT_PLACE =
-            Pattern.compile("\\b(in|on|at|under|above|over|behind|beside) (?!the )(\\p{L}+(?: \\p{L}+)?)$");
-    /** At which end of the vehicle, or at both, with what may stand behind: springs at the back, 50 mm. */
-    private static final Pattern END = Pattern.compile("(.+?),?\\s+(?:(?:at|in|on)\\s+(?:the\\s+)?)?(front|rear|back)"
-            + "(\\s+and\\s+(?:at\\s+the\\s+)?(?:front|rear|back))?(?:\\s+axle)?(|[\\s,=]+[0-9].*)");
-    /** That tyres go on the rims that a vehicle has, which a sheet says by naming no others. */
-    private static final Pattern STAYING_RIMS = Pattern.compile(
-            "(.*\\b(?:[0-9]{3}/[0-9]{2}R[0-9]{2}|[Tt]yres?|[Tt]ires?)\\b.*?)[\\s,]+on (?:the (?:rims|wheels) (?:that )?it (?:has|came"
-                    + " with)|(?:its|the) (?:own|same|present|standard|original|factory) (?:rims|wheels)|its (?:rims|wheels))");
-    /** That tyres are larger, which their size says already. */
-    private static final Pattern SIZE_UP = Pattern.compile(
-            "(.*\\b[Tt](?:yres|ires)) (?:an?|one|two) sizes? (?:up|larger)\\b(.*[0-9]{3}/[0-9]{2}R[0-9]{2}.*)");
-    /** What may stand behind the size of a tyre, such as 121S. */
-    private static final Pattern LOAD_AND_SPEED = Pattern.compile("\\s+[0-9]{2,3}[A-Z]$");
-    /** What customers say of a part beside its mass. */
-    private static final Set<String> MEASURES = Set.of("length", "lift", "capacity", "power");
-    /** What a name says of a part beside its kind, by the field that holds it: a lithium battery, an UHF radio. */
-    private static final Set<String> NAMED = Set.of("chemistry", "service");
-    /** Choices that a name does not tell. */
-    private static final Set<String> UNTOLD = Set.of("other");
-    /** The service of a UHF radio is another one elsewhere. */
-    private static final String UHF_REGION = "au";
 
     /**
      * What it is, or each of several things that are joined; nothing where it is not understood. What begins as a reason
@@ -140,7 +92,8 @@ record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults fa
         String where = read.get(read.size() - 1).said().getOrDefault("at", "");
         return where.startsWith("in the ")
                 ? read.stream()
-                        .map(part -> part.said().containsKey("at") || isIn(part, where) ? part : placed(part, where))
+                        .map(part ->
+                                part.said().containsKey("at") || isIn(part, where) ? part : placed().at(part, where))
                         .toList()
                 : read;
     }
@@ -170,10 +123,10 @@ record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults fa
                 ? "may be one thing or two of a kind"
                 : "is no kind of part that the rule book knows" + Words.suggestion(unknown, words.all());
         faults.tellWords(
-                PART,
+                NamedPart.PART,
                 unknown.isEmpty() ? line : unknown,
                 problem,
-                "one thing a line, in few words: " + right("bull bar") + ", " + right("winch=26 kg"));
+                "one thing a line, in few words: " + named().right("bull bar") + ", " + named().right("winch=26 kg"));
     }
 
     private PartWords telling(List<Fault> others) {
@@ -226,249 +179,14 @@ record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults fa
     }
 
     private Wanted one(String line, String region) {
-        Optional<Wanted> atEnd = atEnd(line, region);
-        return atEnd.isPresent() ? atEnd.get() : anywhere(line, region);
+        return placed().of(line, region);
     }
 
-    /** A part that is said to be at one end of the vehicle, or at both, where its kind has to say so. */
-    private Optional<Wanted> atEnd(String line, String region) {
-        Matcher end = END.matcher(line);
-        if (!end.matches()) {
-            return Optional.empty();
-        }
-        PartWords quietly = telling(new ArrayList<>());
-        return Optional.ofNullable(quietly.anywhere(end.group(1) + end.group(4), region))
-                .filter(part -> quietly.faults().faults().isEmpty())
-                .flatMap(part -> end.group(3) == null
-                        ? part.atEnd(end.group(2).replace("back", "rear"))
-                        : Optional.of(part).filter(Wanted::hasEnds));
+    private PlacedPart placed() {
+        return new PlacedPart(named(), places);
     }
 
-    private Wanted anywhere(String line, String region) {
-        String rims =
-                STAYING_RIMS.matcher(SIZE_UP.matcher(line).replaceFirst("$1$2")).replaceFirst("$1");
-        String written = SHORT_PLACE.matcher(rims).replaceFirst("$1 the $2");
-        String wish = places.ending(rims).isEmpty() && places.ending(written).isPresent() ? written : rims;
-        Optional<String> place = place(wish);
-        String bare = place.map(where ->
-                        wish.substring(0, wish.length() - where.length()).replaceFirst("[\\s,=]+$", ""))
-                .orElse(wish);
-        Wanted wanted = unplaced(isName(bare) ? bare : new LetterWish(this::isUnderstood).typed(bare));
-        if (wanted == null) {
-            return null;
-        }
-        Map<String, String> said = new LinkedHashMap<>(wanted.said());
-        if (wanted.shelf().isEmpty()) {
-            wanted.meaning().kinds().stream().limit(1).forEach(kind -> said.putAll(named(kind, wanted.name(), region)));
-        }
-        Wanted told = new Wanted(
-                wanted.name(),
-                wanted.meaning(),
-                said,
-                wanted.shelf(),
-                wanted.replaces(),
-                "",
-                STAYING_RIMS.matcher(line).matches());
-        return place.map(where -> placed(told, where)).orElse(told);
-    }
-
-    /** The same at a place in words, with what those tell of it that the shelf does not say already. */
-    private Wanted placed(Wanted wanted, String where) {
-        Map<String, String> said = new LinkedHashMap<>(wanted.said());
-        Map<String, String> room = new LinkedHashMap<>();
-        wanted.meaning().kinds().stream().limit(1).forEach(kind -> room.putAll(room(kind, where)));
-        onShelf(wanted.name()).filter(kind -> !wanted.shelf().isEmpty()).ifPresent(kind -> room.entrySet()
-                .removeIf(told -> lying().agrees(kind, wanted.name(), told.getKey(), told.getValue())));
-        said.putAll(room);
-        said.put("at", where);
-        return new Wanted(
-                wanted.name(),
-                wanted.meaning(),
-                said,
-                wanted.shelf(),
-                wanted.replaces(),
-                wanted.reason(),
-                wanted.ownRims());
-    }
-
-    /** The place at the end of what was typed, unless all of it is the name of something. */
-    private Optional<String> place(String typed) {
-        return places.ending(typed)
-                .filter(where ->
-                        where.length() < typed.length() && onShelf(typed).isEmpty());
-    }
-
-    /** The answer of a kind that asks in what it stands, where the place says so: a battery in the canopy. */
-    private Map<String, String> room(Fitment.Kind kind, String where) {
-        List<String> ways = places.ways(where);
-        Map<String, String> room = new LinkedHashMap<>();
-        RecordSchema.of(kind.details()).fields().stream()
-                .filter(field -> field.name().equals(Wanted.ROOM))
-                .flatMap(field -> ChoiceWords.of(field.type()).stream())
-                .filter(word -> ways.contains("in the " + word.replace('-', ' ')))
-                .forEach(word -> room.put(Wanted.ROOM, word));
-        return room;
-    }
-
-    /** Whether it is to be read as it stands, whatever else it could be in a letter. */
-    private boolean isName(String wish) {
-        return wish.contains("=") || onShelf(wish).isPresent() || words.all().contains(ShopWords.plain(wish));
-    }
-
-    private boolean isUnderstood(String name) {
-        return onShelf(name).isPresent() || words.of(name).isPresent();
-    }
-
-    private ShelfParts lying() {
-        return new ShelfParts(shelf);
-    }
-
-    private Optional<Kind> onShelf(String name) {
-        return lying().named(name);
-    }
-
-    /** What the name says of a part beside its kind. */
-    private static Map<String, String> named(Fitment.Kind kind, String name, String region) {
-        List<String> own = List.of(ShopWords.plain(name).split(" "));
-        Map<String, String> named = new LinkedHashMap<>();
-        RecordSchema.of(kind.details()).fields().stream()
-                .filter(field -> NAMED.contains(field.name())
-                        && (!field.name().equals("service") || region.startsWith(UHF_REGION)))
-                .forEach(field -> ChoiceWords.of(field.type()).stream()
-                        .filter(word -> !UNTOLD.contains(word) && own.contains(word.split("-")[0]))
-                        .findFirst()
-                        .ifPresent(word -> named.put(field.name(), word)));
-        return named;
-    }
-
-    private Wanted unplaced(String typed) {
-        NamedFigure read = NamedFigure.of(typed);
-        String name = faults.name(PART, read.name(), right());
-        String said = read.said();
-        boolean figure = FIGURE.matcher(said).matches();
-        String word = said.isEmpty() || figure ? name : said;
-        String sized = name + " " + Mark.read(said).text();
-        if (figure && isSize(said) && onShelf(sized).isPresent()) {
-            return unplaced(sized);
-        }
-        Optional<Meaning> any = words.of(word);
-        // What the trade calls any such part is another one where its figure is another than the shelf's, unless it is
-        // written as the shelf writes it.
-        Optional<Kind> kept = (word.equals(name) ? onShelf(name) : Optional.<Kind>empty())
-                .filter(kind -> !figure
-                        || !words.all().contains(ShopWords.plain(name))
-                        || shelf.of(kind).containsKey(name)
-                        || any.filter(meant -> lying().contradicts(kind, name, field(meant, said), said))
-                                .isEmpty());
-        String own = kept.flatMap(kind -> shelf.named(kind, name)).orElse(name);
-        Optional<Meaning> meaning = kept.map(kind -> lying().meaning(kind, own)).or(() -> any);
-        if (meaning.isEmpty()) {
-            if (!name.isEmpty()) {
-                faults.tellWords(
-                        PART,
-                        word,
-                        "is no kind of part, and no word for one that the rule book knows"
-                                + Words.suggestions(word, words.all()),
-                        (SEVERAL.matcher(word).find() ? "one thing a line, in few words: " : "") + right());
-            }
-            return null;
-        }
-        Matcher more = MORE.matcher(said);
-        if (more.matches() && !isQuantity(said)) {
-            boolean place = PLACE.matcher(more.group(2)).matches();
-            faults.tellWords(
-                    PART,
-                    more.group(2),
-                    "is no place in words",
-                    right(name + "=" + more.group(1) + (place ? " under the tray" : "")));
-            return null;
-        }
-        String list = kept.map(Kind::inSheet).orElse("");
-        boolean replaces = kept.filter(kind -> shelf.of(kind).get(own).get("removes") != null)
-                .isPresent();
-        String field = field(meaning.get(), said);
-        if (kept.filter(kind -> figure && lying().agrees(kind, own, field, said))
-                .isPresent()) {
-            return new Wanted(own, meaning.get(), Map.of(), list, replaces);
-        }
-        if (field.equals(SIZE)) {
-            return new Wanted(own, meaning.get(), Map.of(field, said), list, replaces);
-        }
-        // No field has the size of what no check knows, so that its name keeps it.
-        if (figure && kept.isEmpty() && meaning.get().kinds().contains(Fitment.Kind.OTHER) && isSize(said)) {
-            return new Wanted(name + " " + Mark.read(said).text(), meaning.get(), Map.of(), "", false);
-        }
-        if (figure) {
-            lookAt(name, meaning.get(), said);
-        }
-        return new Wanted(own, meaning.get(), figure ? Map.of(field, said) : Map.of(), list, replaces);
-    }
-
-    private String right() {
-        return right("bull bar") + ", " + right("winch=26 kg") + ", " + right("NAME=other")
-                + " for what no check knows, or " + right("Dog=cargo") + " for a load";
-    }
-
-    private String right(String typed) {
-        return faults.right(PART, typed);
-    }
-
-    /** The field that a figure belongs into. */
-    private static String field(Meaning meaning, String typed) {
-        boolean tyres = meaning.kinds().equals(List.of(Fitment.Kind.TYRES))
-                && TyreSize.read(LOAD_AND_SPEED.matcher(typed).replaceFirst("")).isPresent();
-        return tyres
-                ? SIZE
-                : measure(meaning, typed).map(FieldSchema::name).orElse(meaning.isTank() ? "capacity" : "mass");
-    }
-
-    /** Tells of a figure that cannot be in its field. */
-    private void lookAt(String name, Meaning meaning, String typed) {
-        measure(meaning, typed)
-                .ifPresentOrElse(
-                        field -> faults.figure(PART, typed, field, right(name + "=" + field.example())),
-                        () -> massOrCapacity(name, meaning, typed));
-    }
-
-    private void massOrCapacity(String name, Meaning meaning, String typed) {
-        boolean tank = meaning.isTank();
-        String mass = meaning.kinds().stream()
-                .map(kind -> kind.examples().get("mass"))
-                .findFirst()
-                .orElse("20 kg");
-        faults.figure(
-                PART,
-                typed,
-                tank ? Dimension.VOLUME : Dimension.MASS,
-                tank ? Plausible.CAPACITY : Plausible.PART_MASS,
-                right(name + "=" + (tank ? "140 L" : mass)));
-    }
-
-    /** What else than its mass a figure of a part tells by its unit, such as the length of a canopy. */
-    private static Optional<FieldSchema> measure(Meaning meaning, String typed) {
-        return meaning.kinds().stream()
-                .limit(1)
-                .flatMap(kind -> RecordSchema.of(kind.details()).fields().stream())
-                .filter(field -> field.content() == FieldSchema.Content.FIGURE)
-                .filter(field -> MEASURES.contains(field.name())
-                        && isIn(field.description().in(), typed))
-                .findFirst();
-    }
-
-    private static boolean isSize(String typed) {
-        return isIn(Dimension.VOLUME, typed) || isIn(Dimension.LENGTH, typed);
-    }
-
-    private static boolean isQuantity(String typed) {
-        return Stream.of(Dimension.values()).anyMatch(dimension -> isIn(dimension, typed));
-    }
-
-    private static boolean isIn(Dimension dimension, String typed) {
-        try {
-            QuantityText.parse(Mark.read(typed).text(), dimension);
-            return true;
-        } catch (QuantityText.Unreadable e) {
-            return false;
-        }
+    private NamedPart named() {
+        return new NamedPart(words, shelf, faults);
     }
 }

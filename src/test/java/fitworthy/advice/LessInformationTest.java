@@ -147,6 +147,8 @@ class LessInformationTest {
             // carries. What is said to be on the roof stays there without its height.
             entry("mass.roof-over", "(fitments|tanks|cargo)\\.[0-9]+\\.at\\.z"),
             entry("mass.roof-unsure", "(fitments|tanks|cargo)\\.[0-9]+\\.at\\.z"),
+            entry("body.roof-load-unsecured", "cargo\\.[0-9]+\\.at\\.z"),
+            entry("body.fixing-unstated", "(fitments|tanks)\\.[0-9]+\\.at\\.z"),
             entry("across.too-high", "(fitments|tanks|cargo)\\.[0-9]+\\.at\\.z"),
             // A winch of which nobody says where it is sits at the front.
             entry("recovery.point-weak", "fitments\\.[0-9]+\\.at"),

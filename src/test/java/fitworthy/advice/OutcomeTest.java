@@ -93,7 +93,7 @@ class OutcomeTest {
     }
 
     private static Comparison leaves(double margin) {
-        return new Comparison(10, 10 + margin, margin, 2, 0, false);
+        return new Comparison(10, 10 + margin, margin, 2, 0, Optional.empty());
     }
 
     @Test

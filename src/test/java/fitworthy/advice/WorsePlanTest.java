@@ -160,7 +160,7 @@ class WorsePlanTest {
                     "trailer\\.ball", "towing\\.levelling-tightens", "of a heavier ball supplies take a smaller share"),
             Relief.of(
                     "tanks\\.N\\.capacity",
-                    "mass\\..*|tyres\\.(load|wheel)-.*|across\\.tanks-.*|water\\.(one-tank|surges)",
+                    "mass\\..*|tyres\\.(load|wheel)-.*|across\\.tanks-.*|water\\.(one-tank|surges)|body\\.fixing-unstated",
                     "less is in it"),
             Relief.of(
                     "trailer\\.ball",
@@ -194,7 +194,10 @@ class WorsePlanTest {
             Relief.of(".*(lead-time|days)", "order\\.broken-up", "more work, or later, leaves fewer gaps"),
             Relief.of(".*battery\\.capacity", "body\\.battery-vent-small", "a smaller battery gives off less"),
             Relief.of(".*charger\\.output", "electrical\\.charge(r-gains|-over)", "it is no longer more than it takes"),
-            Relief.of(".*solar-panel\\.power", "electrical\\.fuse-below-load", "weaker panels bring less current"),
+            Relief.of(
+                    ".*(solar-panel\\.power|charger\\.output)",
+                    "electrical\\.fuse-below-load",
+                    "weaker panels, or a smaller controller, bring less current"),
             Relief.of(
                     ".*(length|width|ball-overhang)",
                     "mirrors\\.(load-hides|sticks-out|left-out|out-past-what-stays)|body\\.door-meets-trailer",
@@ -219,6 +222,10 @@ class WorsePlanTest {
             Map.entry("towing.coupling-below-plate", List.of("towing.coupling-over")),
             Map.entry("towing.breakaway-short", List.of("towing.breakaway-missing")),
             Map.entry("tyres.passenger-on-truck", List.of("tyres.load-over")),
+            Map.entry("body.canopy-slides-forward-unsure", List.of("body.canopy-slides-forward")),
+            Map.entry("body.canopy-slides-aside-unsure", List.of("body.canopy-slides-aside")),
+            Map.entry("body.canopy-slides-back-unsure", List.of("body.canopy-slides-back")),
+            Map.entry("body.canopy-tips-forward-unsure", List.of("body.canopy-tips-forward")),
             Map.entry("body.slides-forward", List.of("body.straps-in-vain")),
             Map.entry("body.slides-aside", List.of("body.straps-in-vain")),
             Map.entry("electrical.inverter-together", List.of("electrical.inverter-weak")),

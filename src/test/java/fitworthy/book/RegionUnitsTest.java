@@ -51,6 +51,11 @@ class RegionUnitsTest {
     }
 
     @Test
+    void theUnionLeavesTowingToItsStates() throws FaultsException {
+        assertTrue(Books.shipped().smallPrint("eu").contains("the authority of the member state"));
+    }
+
+    @Test
     void whoMeasuresAsIsPrintedIsToldNothing() throws FaultsException {
         Book book = Books.shipped();
         assertEquals(book.cover().caution(), book.smallPrint("au-nsw"));

@@ -129,6 +129,13 @@ class CheckTest {
                         "--region",
                         "au-nws"),
                 refusedInput(
+                        "--region in words",
+                        "--region: region: the rule book has no region 'Europe' (did you mean 'eu'?)",
+                        "check",
+                        PLAIN,
+                        "--region",
+                        "Europe"),
+                refusedInput(
                         "bad --as-of",
                         "--as-of: as-of: is '2026-13-01', which is not a date\n"
                                 + "    right: as-of: 2026-11-25 (year-month-day)",

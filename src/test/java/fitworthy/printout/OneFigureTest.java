@@ -258,8 +258,8 @@ class OneFigureTest {
                                 .filter(judged.card().remedy()::contains)
                                 .map(each -> Wording.fill(each, finding)
                                         .replace(" (house value)", "")
-                                        // What the law says in pounds stands behind the same figure.
-                                        .replaceFirst(" \\([0-9]+ lb\\)$", ""))
+                                        // The limit in the law's own units stands behind the same figure.
+                                        .replaceFirst(" \\([0-9.]+ (lb|in|mph)\\)$", ""))
                                 .toList());
                 // Never on the wrong side of what it stands for.
                 double slack = Dimension.size(kind.unit()) * Math.pow(10, -kind.decimals()) * 2e-6;

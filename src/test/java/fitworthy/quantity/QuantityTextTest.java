@@ -213,6 +213,17 @@ class QuantityTextTest {
                 "5' 10\"; LENGTH; '5' 10\"' has a unit that is not read here: write 1778 mm",
                 "6 ft 2 in; LENGTH; '6 ft 2 in' has a unit that is not read here: write 1880 mm",
                 "13 st; MASS; '13 st' has a unit that is not read here: write 82.55 kg",
+                // 4000 N over 9.80665 m/s2 are 407.886 kg, by the definition of the kilogram-force.
+                "4 kN; MASS; '4 kN' has a unit that is not read here: write 407.9 kg",
+                "250 daN; MASS; '250 daN' has a unit that is not read here: write 254.9 kg",
+                "900 lbf; MASS; '900 lbf' has a unit that is not read here: write 900 lb",
+                "4 kN; LENGTH; '4 kN' has a unit of force where one of length belongs",
+                "0.5C; CURRENT; '0.5C' has a unit that is not read here: write 0.5 A for each Ah of its capacity, 50 A for"
+                        + " one of 100 Ah",
+                "2000 VA; POWER; '2000 VA' has a unit that is not read here: write the W that its data sheet gives, at"
+                        + " most 2000 W and often a fifth less",
+                "2 kVA; POWER; '2 kVA' has a unit that is not read here: write the W that its data sheet gives, at most"
+                        + " 2000 W and often a fifth less",
                 "13 st; LENGTH; '13 st' has a unit that is not known (did you mean 'ft'?)",
                 "77 degF; TEMPERATURE; '77 degF' has a unit that is not read here: write 25 degC",
                 "-4 F; TEMPERATURE; '-4 F' has a unit that is not read here: write -20 degC",

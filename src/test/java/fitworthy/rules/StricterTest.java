@@ -39,6 +39,7 @@ class StricterTest {
                 Set.of(
                         "across.reach-most",
                         "body.canopy-heavy",
+                        "body.roof-untied-most",
                         "body.straps-most",
                         "body.under-floor-most",
                         "electrical.cable-share",

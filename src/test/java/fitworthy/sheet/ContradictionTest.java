@@ -202,6 +202,11 @@ class ContradictionTest {
                 "fitments: [{name: Sun, kind: solar-panel, mass: 0 kg, open-circuit: 20 V, short-circuit: 10 A, power: %s}]",
                 "200 W",
                 "201 W");
+        notAbove(
+                "fitments.1.continuous",
+                "fitments: [{name: Mains, kind: inverter, mass: 0 kg, continuous: %s, surge: 2000 W}]",
+                "2000 W",
+                "2001 W");
         notAbove("vehicle.tyres.dual-load-index", "vehicle: {tyres: {dual-load-index: %s}}", "112", "113");
         notAbove(
                 "vehicle.tyres.reference-pressure",

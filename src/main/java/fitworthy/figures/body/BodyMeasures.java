@@ -15,6 +15,7 @@ public final class BodyMeasures extends TopicGroup {
                 new BodyCutMeasures(),
                 new BodyWeightMeasures(),
                 new RestraintMeasures(),
+                new HoldingMeasures(),
                 new BurnerMeasures());
     }
 }

@@ -1,89 +1,111 @@
 package fitworthy.figures.body;
 
 import static fitworthy.figures.measure.MeasureKind.number;
+import static fitworthy.figures.measure.MeasureKind.rated;
 import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.Held;
 import fitworthy.figures.plan.LoadBox;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
+import fitworthy.figures.plan.Sliding;
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.BodyDetails.Body;
 import fitworthy.sheet.BodyDetails.HoldDown;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Point;
 import java.util.List;
 import java.util.stream.Stream;
 
 /** What holds a canopy that comes off, direction by direction: asked of a heavy one, and looked at where it is told. */
 final class CanopyHold {
-    private static final MeasureKind FORWARD =
-            number("body.canopy-forward", "", 2, "what holds it from sliding forward, over its weight");
-    private static final MeasureKind ASIDE =
-            number("body.canopy-aside", "", 2, "what holds it from sliding to the side, over its weight");
-    private static final MeasureKind BACK =
-            number("body.canopy-back", "", 2, "what holds it from sliding back, over its weight");
-    private static final MeasureKind FORWARD_NEEDED =
-            number("body.canopy-forward-needed", "kg", 0, "what has to hold it from sliding forward");
-    private static final MeasureKind ASIDE_NEEDED =
-            number("body.canopy-aside-needed", "kg", 0, "what has to hold it from sliding to the side");
-    private static final MeasureKind BACK_NEEDED =
-            number("body.canopy-back-needed", "kg", 0, "what has to hold it from sliding back");
+    private static final List<Way> WAYS = List.of(
+            new Way(Sliding.FORWARD, "body.canopy-forward", "from sliding forward"),
+            new Way(Sliding.ASIDE, "body.canopy-aside", "from sliding to the side"),
+            new Way(Sliding.BACK, "body.canopy-back", "from sliding back"));
     private static final MeasureKind TIPS =
             number("body.canopy-tips", "", 2, "how many times its weight tips it over its front edge");
     private static final MeasureKind DOWN_NEEDED =
             number("body.canopy-down-needed", "kg", 0, "what its hold-downs have to bear pulling down");
+    private static final MeasureKind TIPS_ASKED = rated(
+            "body.canopy-tips-asked",
+            "",
+            2,
+            "how many times its weight it has to bear before it tips over its front edge",
+            "how many times it does");
 
-    static final List<MeasureKind> KINDS =
-            List.of(FORWARD, ASIDE, BACK, FORWARD_NEEDED, ASIDE_NEEDED, BACK_NEEDED, TIPS, DOWN_NEEDED);
+    static final List<MeasureKind> KINDS = Stream.concat(
+                    WAYS.stream().flatMap(way -> Stream.of(way.held, way.needed, way.asked)),
+                    Stream.of(TIPS, DOWN_NEEDED, TIPS_ASKED))
+            .toList();
 
     private CanopyHold() {}
 
     /** @param loaded what its hold-downs hold */
-    static void measures(Plan plan, String name, Body body, Held loaded, List<Measure> measures) {
+    static void measures(Plan plan, Fitment canopy, Body body, Held loaded, List<Measure> measures) {
+        String name = canopy.name();
         HoldDown holds = body.holdDown();
         Figure held = loaded.mass();
-        boolean told = Stream.of(
-                        holds.forward(),
-                        holds.aside(),
-                        holds.back(),
-                        holds.cogHeight(),
-                        holds.cogBehind(),
-                        holds.down(),
-                        holds.downBehind())
+        boolean told = Stream.concat(
+                        Stream.of(Sliding.values()).map(way -> way.holds(holds)),
+                        Stream.of(holds.cogHeight(), holds.cogBehind(), holds.down(), holds.downBehind()))
                 .anyMatch(Figure::known);
         if (!told && held.isAtMost(plan.practice(PracticeId.BODY_CANOPY_HEAVY))) {
             return;
         }
-        measures.add(over(FORWARD, name, holds.forward(), held).worked(loaded.working(holds.loaded())));
-        measures.add(over(ASIDE, name, holds.aside(), held).worked(loaded.working(holds.loaded())));
-        measures.add(over(BACK, name, holds.back(), held).worked(loaded.working(holds.loaded())));
-        measures.add(needed(FORWARD_NEEDED, name, plan.practice(PracticeId.BODY_FORWARD_LEAST), held));
-        measures.add(needed(ASIDE_NEEDED, name, plan.practice(PracticeId.BODY_ASIDE_LEAST), held));
-        measures.add(needed(BACK_NEEDED, name, plan.practice(PracticeId.BODY_BACK_LEAST), held));
-        tips(name, body, held, plan.practice(PracticeId.BODY_TIPS_FORWARD_LEAST), measures);
+        WAYS.forEach(way -> way.measures(plan, name, holds, loaded, measures));
+        tips(plan, canopy, body, held, measures);
     }
 
-    private static Measure over(MeasureKind kind, String name, Figure holds, Figure held) {
-        return Measure.of(kind, name, holds.dividedBy(held))
-                .worked("ratio = holds / held", in("holds", holds, "kg"), in("held", held, "kg"));
-    }
+    /** What is said of one way in which it may slide. */
+    private static final class Way {
+        private final Sliding sliding;
+        private final MeasureKind held;
+        private final MeasureKind needed;
+        private final MeasureKind asked;
 
-    private static Measure needed(MeasureKind kind, String name, Figure least, Figure held) {
-        return Measure.enough(kind, name, least.times(held))
-                .worked("needed = least x held", in("least", least, ""), in("held", held, "kg"));
+        Way(Sliding sliding, String id, String from) {
+            this.sliding = sliding;
+            this.held = number(id, "", 2, "what holds it " + from + ", over its weight");
+            this.needed = number(id + "-needed", "kg", 0, "what has to hold it " + from);
+            this.asked = rated(id + "-asked", "", 2, "how many times its weight has to hold it " + from, "what does");
+        }
+
+        void measures(Plan plan, String name, HoldDown holdDown, Held loaded, List<Measure> measures) {
+            Figure holds = sliding.holds(holdDown);
+            Figure mass = loaded.mass();
+            Figure least = sliding.least(plan);
+            Figure share = holds.dividedBy(mass);
+            Working.Formula ratio = new Working.Formula(
+                    "ratio = holds / held", List.of(in("holds", holds, "kg"), in("held", mass, "kg")));
+            Working sum = loaded.working(holdDown.loaded());
+            measures.add(Measure.of(held, name, share).worked(ratio, sum));
+            measures.add(Measure.enough(needed, name, least.times(mass))
+                    .worked("needed = least x held", in("least", least, ""), in("held", mass, "kg")));
+            measures.add(Measure.of(asked, name, least, share).worked(ratio, sum));
+        }
     }
 
     /** One that stands by itself needs nothing that pulls it down. */
-    private static void tips(String name, Body body, Figure held, Figure least, List<Measure> measures) {
+    private static void tips(Plan plan, Fitment canopy, Body body, Figure held, List<Measure> measures) {
+        String name = canopy.name();
+        Figure least = plan.practice(PracticeId.BODY_TIPS_FORWARD_LEAST);
         HoldDown holds = body.holdDown();
         Figure height = holds.cogHeight();
-        Figure behind = holds.cogBehind().or(body.length().times(0.5));
+        Figure behind = behind(plan, canopy, body);
         Figure alone = LoadBox.tipsForward(behind, height, Figure.ZERO, Figure.ZERO, Figure.of(1, 0));
         // What pulls it down is asked where it can decide.
         if (!alone.known() || alone.isAtLeast(least)) {
-            measures.add(Measure.of(TIPS, name, alone)
-                    .worked("ratio = behind / height", in("behind", behind, "mm"), in("height", height, "mm")));
+            tips(
+                    name,
+                    alone,
+                    least,
+                    new Working.Formula(
+                            "ratio = behind / height", List.of(in("behind", behind, "mm"), in("height", height, "mm"))),
+                    measures);
             measures.add(Measure.of(DOWN_NEEDED, name, alone.missingWith(held, Figure.of(0, 0)))
                     .worked(
                             "needed = max(0, least x height - behind) x held",
@@ -95,14 +117,19 @@ final class CanopyHold {
         }
         Figure down = holds.down();
         Figure lever = holds.downBehind();
-        measures.add(Measure.of(TIPS, name, LoadBox.tipsForward(behind, height, down, lever, held))
-                .worked(
+        tips(
+                name,
+                LoadBox.tipsForward(behind, height, down, lever, held),
+                least,
+                new Working.Formula(
                         "ratio = (behind + down x lever / held) / height",
-                        in("behind", behind, "mm"),
-                        in("down", down, "kg"),
-                        in("lever", lever, "mm"),
-                        in("held", held, "kg"),
-                        in("height", height, "mm")));
+                        List.of(
+                                in("behind", behind, "mm"),
+                                in("down", down, "kg"),
+                                in("lever", lever, "mm"),
+                                in("held", held, "kg"),
+                                in("height", height, "mm"))),
+                measures);
         measures.add(Measure.enough(DOWN_NEEDED, name, LoadBox.downNeeded(least, behind, height, lever, held))
                 .worked(
                         "needed = max(0, least x height - behind) x held / lever",
@@ -111,5 +138,24 @@ final class CanopyHold {
                         in("behind", behind, "mm"),
                         in("held", held, "kg"),
                         in("lever", lever, "mm")));
+    }
+
+    /**
+     * How far the middle of all that is held lies behind the front edge: as given, else by the masses that the sheet puts in
+     * it, the canopy's own at half its length where that has no place.
+     */
+    private static Figure behind(Plan plan, Fitment canopy, Body body) {
+        Figure given = body.holdDown().cogBehind();
+        if (given.known()) {
+            return given;
+        }
+        Point half = new Point(body.front().plus(body.length().times(0.5)), Figure.ZERO, Figure.ZERO);
+        Figure behind = Held.middle(plan, canopy, half).minus(body.front());
+        return behind.known() ? behind : given;
+    }
+
+    private static void tips(String name, Figure tips, Figure least, Working working, List<Measure> measures) {
+        measures.add(Measure.of(TIPS, name, tips).worked(working));
+        measures.add(Measure.of(TIPS_ASKED, name, least, tips).worked(working));
     }
 }

@@ -12,6 +12,7 @@ import fitworthy.figures.plan.LoadBox;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
+import fitworthy.figures.plan.Sliding;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
@@ -21,15 +22,10 @@ import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Fixing;
 import fitworthy.sheet.Footing;
 import fitworthy.sheet.Lashing;
-import fitworthy.sheet.Point;
 import fitworthy.sheet.Sheet;
-import fitworthy.sheet.Tank;
 import fitworthy.sheet.Tied;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** What keeps loads where they are: a barrier before loose ones, straps and bolts where the sheet tells of some. */
 final class RestraintMeasures implements Topic {
@@ -41,10 +37,6 @@ final class RestraintMeasures implements Topic {
             number("body.held", "", 2, "what grip and straps hold it with, over its weight");
     private static final MeasureKind FIXED =
             number("body.fixed", "", 1, "what its bolts or brackets bear together over the weight they hold");
-    private static final MeasureKind FIXING_STATED =
-            yesNo("body.fixing-stated", "whether it is stated in writing how it is fixed to hold in a crash");
-    private static final MeasureKind SECURED =
-            yesNo("body.secured", "whether straps, a net or walls keep a heavy load where it is");
     private static final MeasureKind FIXING_HELD = number(
             "body.fixing-held",
             "kg",
@@ -52,14 +44,9 @@ final class RestraintMeasures implements Topic {
             "what its bolts or brackets hold, as written or all that the sheet puts in it");
     private static final MeasureKind FIXING_NEEDED =
             number("body.fixing-needed", "kg", 0, "what its bolts or brackets have to bear together");
-    private static final MeasureKind TIED_FORWARD = number(
-            "body.tied-forward", "", 2, "what its lashings hold it with as it would slide forward, over its weight");
-    private static final MeasureKind TIED_OTHERWISE = number(
-            "body.tied-otherwise", "", 2, "what its lashings hold it with to the sides or back, over its weight");
-    private static final MeasureKind TIED_FORWARD_NEEDED = number(
-            "body.tied-forward-needed", "kg", 0, "what each of its lashings has to bear as it would slide forward");
-    private static final MeasureKind TIED_OTHERWISE_NEEDED = number(
-            "body.tied-otherwise-needed", "kg", 0, "what each of its lashings has to bear to the sides and back");
+    private static final Way FORWARD = new Way("body.tied-forward", "as it would slide forward", Sliding.FORWARD);
+    private static final Way ASIDE = new Way("body.tied-aside", "to the sides", Sliding.ASIDE);
+    private static final Way BACK = new Way("body.tied-back", "as it would slide back", Sliding.BACK);
     private static final MeasureKind HELD_ABOVE =
             yesNo("body.held-above", "whether it is held so high that it cannot tip over");
     private static final MeasureKind STANDS_FORWARD = number(
@@ -78,8 +65,6 @@ final class RestraintMeasures implements Topic {
     public List<MeasureKind> kinds() {
         return List.of(
                 LOOSE,
-                SECURED,
-                FIXING_STATED,
                 STOPPED,
                 HELD,
                 FIXED,
@@ -87,10 +72,12 @@ final class RestraintMeasures implements Topic {
                 STRAPS_CAN,
                 FIXING_HELD,
                 FIXING_NEEDED,
-                TIED_FORWARD,
-                TIED_OTHERWISE,
-                TIED_FORWARD_NEEDED,
-                TIED_OTHERWISE_NEEDED,
+                FORWARD.held,
+                FORWARD.needed,
+                ASIDE.held,
+                ASIDE.needed,
+                BACK.held,
+                BACK.needed,
                 HELD_ABOVE,
                 STANDS_FORWARD,
                 STANDS_ASIDE,
@@ -104,73 +91,10 @@ final class RestraintMeasures implements Topic {
             load.lashing().ifPresent(lashing -> strapped(plan, load, lashing, measures));
             load.tied().ifPresent(tied -> tied(plan, load, tied, measures));
             load.footing().ifPresent(footing -> standing(plan, load, footing, measures));
-            if (isHeavy(plan, load.mass()) && maySlide(plan, load)) {
-                measures.add(Measure.of(SECURED, load.name(), load.secured()));
-            }
         }
-        Set<String> carriers = carriers(plan.sheet());
         for (Fitment part : plan.sheet().fitments()) {
-            part.fixing()
-                    .ifPresentOrElse(
-                            fixing -> fixed(plan, part, fixing, measures),
-                            () -> unfixed(plan, part, carriers, measures));
+            part.fixing().ifPresent(fixing -> fixed(plan, part, fixing, measures));
         }
-    }
-
-    /** The parts in which something is: of all others what they weigh themselves is enough to look at. */
-    private static Set<String> carriers(Sheet sheet) {
-        return Stream.of(
-                        sheet.fitments().stream().map(Fitment::in),
-                        sheet.tanks().stream().map(Tank::in),
-                        sheet.cargo().stream().map(Sheet.Load::in))
-                .flatMap(names -> names)
-                .collect(Collectors.toSet());
-    }
-
-    /** A heavy one that no canopy closes in, of which {@link #LOOSE} does not tell. */
-    private static boolean maySlide(Plan plan, Sheet.Load load) {
-        boolean told = load.lashing().isPresent() || load.tied().isPresent() || load.isAlive();
-        boolean open = load.in().isEmpty()
-                && !load.roof().is(YesNo.YES)
-                && plan.fitments(Fitment.Kind.CANOPY).isEmpty();
-        boolean loose = !plan.vehicle().cargoBarrier().is(YesNo.YES)
-                && !behindPeople(plan, plan.places().of(load));
-        return !told && open && !loose;
-    }
-
-    /** What is heavy in one space with people; a battery, a box for firearms and the like are asked by themselves. */
-    private static void unfixed(Plan plan, Fitment part, Set<String> carriers, List<Measure> measures) {
-        boolean box = part.kind() == Fitment.Kind.OTHER || part.kind() == Fitment.Kind.LOCKER;
-        boolean aboard = part.in().isEmpty() && !part.roof().is(YesNo.YES) && !part.isDone();
-        if (box
-                && aboard
-                && (isHeavy(plan, part.mass()) || carriers.contains(part.name()) && isHeavyLoaded(plan, part))
-                && plan.places().of(part).filter(at -> !behindPeople(plan, at)).isPresent()) {
-            measures.add(Measure.of(FIXING_STATED, part.name(), part.fixingStated()));
-        }
-    }
-
-    /** What of it has no known mass may be heavy. */
-    private static boolean isHeavyLoaded(Plan plan, Fitment part) {
-        return isHeavy(plan, Held.of(plan, part, Figure.ZERO).mass())
-                || plan.sheet().cargo().stream()
-                        .anyMatch(load ->
-                                load.in().equals(part.name()) && !load.mass().known());
-    }
-
-    private static boolean isHeavy(Plan plan, Figure mass) {
-        return !mass.isAtMost(plan.practice(PracticeId.BODY_LOOSE_MOST));
-    }
-
-    /** Surely not in one space with people: on a tray, in a canopy or in a tub. */
-    private static boolean behindPeople(Plan plan, Point at) {
-        return front(plan.details(Body.class).stream())
-                .map(front -> at.x().isAtLeast(front))
-                .orElseGet(() -> plan.vehicle().tub().is(YesNo.YES));
-    }
-
-    private static Optional<Figure> front(Stream<Body> bodies) {
-        return bodies.map(Body::front).reduce(Figure::least);
     }
 
     /** By its weakest direction, so the most that is asked in any counts. */
@@ -236,49 +160,47 @@ final class RestraintMeasures implements Topic {
 
     /** Grip is left out: it holds until the load begins to move, and the lashings from then on. */
     private static void tied(Plan plan, Sheet.Load load, Tied tied, List<Measure> measures) {
-        Pull forward = new Pull(tied.forward(), tied.along());
-        Pull back = new Pull(tied.back(), tied.along());
-        Pull aside = new Pull(tied.aside(), tied.across());
         if (!tied.stopped().is(YesNo.YES)) {
-            measures.add(held(TIED_FORWARD, forward, load, tied, forward.held(tied, load)));
-            needed(TIED_FORWARD_NEEDED, forward, load, plan.practice(PracticeId.BODY_FORWARD_LEAST), measures);
+            FORWARD.measures(plan, load, tied, tied.forward(), tied.along(), measures);
         }
-        Pull weaker = aside.held(tied, load).isBelow(back.held(tied, load)) ? aside : back;
-        Figure least = aside.held(tied, load).least(back.held(tied, load));
-        measures.add(held(TIED_OTHERWISE, weaker, load, tied, least));
-        needed(TIED_OTHERWISE_NEEDED, weaker, load, plan.practice(PracticeId.BODY_BACK_LEAST), measures);
+        ASIDE.measures(plan, load, tied, tied.aside(), tied.across(), measures);
+        BACK.measures(plan, load, tied, tied.back(), tied.along(), measures);
     }
 
-    /** Lashings that pull one way. @param share of their pull that acts that way */
-    private record Pull(Figure lashings, Figure share) {
-        Figure held(Tied tied, Sheet.Load load) {
-            return DirectLashing.held(lashings, tied.limit(), share, load.mass());
-        }
-    }
+    /** What is said of lashings against one way in which a load may slide. */
+    private static final class Way {
+        private final MeasureKind held;
+        private final MeasureKind needed;
+        private final Sliding sliding;
 
-    private static Measure held(MeasureKind kind, Pull pull, Sheet.Load load, Tied tied, Figure held) {
-        return Measure.of(kind, load.name(), held)
-                .worked(
-                        "held = lashings x limit x share / load",
-                        in("lashings", pull.lashings(), ""),
-                        in("limit", tied.limit(), "kg"),
-                        in("share", pull.share(), "%"),
-                        in("load", load.mass(), "kg"));
-    }
-
-    /** Nothing where none of them pulls that way: no strength is enough then. */
-    private static void needed(MeasureKind kind, Pull pull, Sheet.Load load, Figure least, List<Measure> measures) {
-        if (pull.lashings().isZero() || pull.share().isZero()) {
-            return;
+        Way(String id, String as, Sliding sliding) {
+            this.held = number(id, "", 2, "what its lashings hold it with " + as + ", over its weight");
+            this.needed = number(id + "-needed", "kg", 0, "what each of its lashings has to bear " + as);
+            this.sliding = sliding;
         }
-        measures.add(Measure.enough(
-                        kind, load.name(), DirectLashing.needed(pull.lashings(), pull.share(), load.mass(), least))
-                .worked(
-                        "needed = least x load / (lashings x share)",
-                        in("least", least, ""),
-                        in("load", load.mass(), "kg"),
-                        in("lashings", pull.lashings(), ""),
-                        in("share", pull.share(), "%")));
+
+        /** @param share of the pull of these lashings that acts that way */
+        void measures(Plan plan, Sheet.Load load, Tied tied, Figure lashings, Figure share, List<Measure> measures) {
+            measures.add(Measure.of(held, load.name(), DirectLashing.held(lashings, tied.limit(), share, load.mass()))
+                    .worked(
+                            "held = lashings x limit x share / load",
+                            in("lashings", lashings, ""),
+                            in("limit", tied.limit(), "kg"),
+                            in("share", share, "%"),
+                            in("load", load.mass(), "kg")));
+            // Where none of them pulls that way no strength is enough.
+            if (!lashings.isZero() && !share.isZero()) {
+                Figure least = sliding.least(plan);
+                measures.add(
+                        Measure.enough(needed, load.name(), DirectLashing.needed(lashings, share, load.mass(), least))
+                                .worked(
+                                        "needed = least x load / (lashings x share)",
+                                        in("least", least, ""),
+                                        in("load", load.mass(), "kg"),
+                                        in("lashings", lashings, ""),
+                                        in("share", share, "%")));
+            }
+        }
     }
 
     /** It tips about an edge of its base where braking or a bend asks for more than its weight gives. */
@@ -328,7 +250,8 @@ final class RestraintMeasures implements Topic {
 
     /** Its mass where it lies in one space with people: ahead of any tray or canopy, and not in a tub. */
     private static Figure besidePeople(Loading loading, Sheet.Load load) {
-        Optional<Figure> front = front(loading.bodies().stream().map(fitment -> (Body) fitment.details()));
+        Optional<Figure> front =
+                HoldingMeasures.front(loading.bodies().stream().map(fitment -> (Body) fitment.details()));
         if (front.isEmpty()) {
             return loading.plan().vehicle().tub().is(YesNo.YES) ? Figure.of(0, 0) : load.mass();
         }

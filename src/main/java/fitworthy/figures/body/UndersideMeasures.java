@@ -9,13 +9,19 @@ import fitworthy.figures.plan.Alterations;
 import fitworthy.figures.plan.GroundAngle;
 import fitworthy.figures.plan.LowPlace;
 import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
+import fitworthy.sheet.Fitment;
 import fitworthy.sheet.LowPoint;
 import fitworthy.sheet.MassDetails.ChassisExtension;
+import fitworthy.sheet.Point;
 import fitworthy.sheet.Sheet;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 
 /** What hangs low behind the rear axle or between the axles, against the ground. The front is told with its bar. */
 final class UndersideMeasures implements Topic {
@@ -29,6 +35,16 @@ final class UndersideMeasures implements Topic {
             "what hangs lowest between the axles and behind them, with place and height",
             "a tape, with the planned parts held in place"));
 
+    /** Kinds of part that may hang under a vehicle. */
+    private static final Set<Fitment.Kind> HANGING = EnumSet.of(
+            Fitment.Kind.OTHER,
+            Fitment.Kind.LOCKER,
+            Fitment.Kind.TOW_BAR,
+            Fitment.Kind.BAR,
+            Fitment.Kind.EXHAUST,
+            Fitment.Kind.BATTERY,
+            Fitment.Kind.GAS_BOTTLE);
+
     @Override
     public List<MeasureKind> kinds() {
         return List.of(DEPARTURE, BREAKOVER);
@@ -38,11 +54,48 @@ final class UndersideMeasures implements Topic {
     public void plan(Plan plan, List<Measure> measures) {
         if (!plan.sheet().trip().terrain().is(Sheet.Terrain.TOWN)) {
             List<LowPoint> points = plan.vehicle().lowPoints();
-            points.forEach(point -> angle(plan, point, measures));
+            points.stream().filter(point -> isMadeWorse(plan, point)).forEach(point -> angle(plan, point, measures));
             if (points.isEmpty()) {
                 untold(plan, measures);
             }
         }
+    }
+
+    /** What the plan leaves as it was made is the maker's, and what it lifts alone is no worse for it. */
+    private static boolean isMadeWorse(Plan plan, LowPoint point) {
+        LowPlace place = LowPlace.of(plan, point);
+        return !plan.toBeDone(ChassisExtension.class).isEmpty()
+                || !place.growth().times(0.5).plus(place.lift()).isAtLeast(Figure.of(0, 0))
+                || plan.sheet().tanks().stream()
+                        .anyMatch(tank -> Alterations.added(tank)
+                                && !tank.isDone()
+                                && (isCalled(tank.name(), point)
+                                        || Alterations.underFloor(plan, tank)
+                                                && mayHang(
+                                                        plan,
+                                                        Optional.of(
+                                                                plan.places().of(tank)),
+                                                        point)))
+                || plan.sheet().fitments().stream()
+                        .anyMatch(part -> !part.isDone()
+                                && (isCalled(part.name(), point)
+                                        || HANGING.contains(part.kind())
+                                                && part.in().isEmpty()
+                                                && mayHang(plan, plan.places().of(part), point)));
+    }
+
+    private static boolean isCalled(String name, LowPoint point) {
+        return name.equalsIgnoreCase(point.name());
+    }
+
+    /** Whether something may hang under the floor on the same side of the rear axle. */
+    private static boolean mayHang(Plan plan, Optional<Point> at, LowPoint point) {
+        Figure axle = plan.wheelbase();
+        return at.isEmpty()
+                || at.filter(place -> !place.z().isAbove(plan.practice(PracticeId.BODY_UNDER_FLOOR_MOST)))
+                        .filter(place -> !(place.x().isAbove(axle) && point.x().isAtMost(axle)
+                                || place.x().isAtMost(axle) && point.x().isAbove(axle)))
+                        .isPresent();
     }
 
     /** Asked where a tank under the floor is planned, or a longer wheelbase. */

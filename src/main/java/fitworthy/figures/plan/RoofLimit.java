@@ -54,7 +54,8 @@ public record RoofLimit(Figure most, Choice<Governs> governs) {
 
     /** That of a loading at rest, where people sleep on the roof in it. */
     public static Optional<AtRest> atRest(Loading loading) {
-        Figure asleep = loading.plan().sheet().trip().roofSleepers();
+        Sheet sheet = loading.plan().sheet();
+        Figure asleep = sheet.trip().roofSleepers().orTolerance(AssumedTolerance.of(sheet));
         return asleep.value() > 0 && sleptIn(loading)
                 ? Optional.of(new AtRest(asleep, loading.plan().ratings().roofAtRest()))
                 : Optional.empty();

@@ -202,7 +202,7 @@ public final class ExplanationPrintout {
         } else if (lookup instanceof Practice.Lookup.Found found) {
             DatedLimit.Value entry = found.practice().entry();
             named = saying.plain() ? found.practice().meaning() : id;
-            text = Wording.value(found.practice()) + ", " + entry.region() + " from " + entry.since() + ", "
+            text = Wording.recorded(found.practice()) + ", " + entry.region() + " from " + entry.since() + ", "
                     + entry.basis().value().words() + sources(entry.sources()) + entry.passage()
                     + (entry.note().isEmpty() ? "" : ". " + entry.note());
         }

@@ -194,7 +194,7 @@ public final class Digits {
     }
 
     private static Comparison printed(Comparison each, double value, double limit, double margin) {
-        return new Comparison(value, limit, margin, each.valueTolerance(), each.limitTolerance(), each.house());
+        return new Comparison(value, limit, margin, each.valueTolerance(), each.limitTolerance(), each.against());
     }
 
     static boolean printsAsZero(double margin, MeasureKind kind) {

@@ -32,8 +32,8 @@ public final class Wording {
     /** The unit of a share of something. */
     private static final String SHARE = "%";
 
-    private static final String KILOGRAMS = "kg";
-    private static final String POUNDS = " lb";
+    /** A value as a text of the United States or the United Kingdom has it, in none of the units that are printed. */
+    private static final Pattern CUSTOMARY = Pattern.compile("[0-9.]+ (lb|in|mph)");
 
     /** So many letters may two names of loadings have to stand beside each other. */
     private static final int TWO_NAMES = 30;
@@ -75,16 +75,19 @@ public final class Wording {
         return QuantityText.shown(practice.value(), practice.unit());
     }
 
-    /** The same, in pounds too where it is recorded so, and marked where a house set it. */
+    /** The same, as it is recorded too, and marked where a house set it. */
     public static String marked(Practice practice) {
-        return value(practice) + inPounds(practice) + (practice.house().isPresent() ? HOUSE : "");
+        return recorded(practice) + (practice.house().isPresent() ? HOUSE : "");
     }
 
-    /** As the law says it where that is in pounds, so that it can be found again on a plate. */
-    private static String inPounds(Practice practice) {
-        return practice.unit().equals(KILOGRAMS) && practice.entry().value().endsWith(POUNDS)
-                ? " (" + practice.entry().value() + ")"
-                : "";
+    /** The same, in pounds, inches or miles too where it is recorded so, as the law or a plate says it. */
+    public static String recorded(Practice practice) {
+        return value(practice) + asRecorded(practice);
+    }
+
+    private static String asRecorded(Practice practice) {
+        String recorded = practice.entry().value();
+        return CUSTOMARY.matcher(recorded).matches() ? " (" + recorded + ")" : "";
     }
 
     /** What was compared, in one line: value and limit, each with its own tolerance, and by how much. */
@@ -141,7 +144,12 @@ public final class Wording {
                                 ? judged.measure().kind().limitMeaning()
                                 : judged.card().atLeast() ? "at least" : "at most")
                         + " "
-                        + quantity(Digits.asPrinted(judged, comparison).limit(), Digits.kind(judged, comparison));
+                        + quantity(Digits.asPrinted(judged, comparison).limit(), Digits.kind(judged, comparison))
+                        + asRecorded(comparison);
+    }
+
+    private static String asRecorded(Comparison comparison) {
+        return comparison.against().map(Wording::asRecorded).orElse("");
     }
 
     private static boolean noneAllowed(Judged judged, Comparison comparison) {
@@ -328,14 +336,7 @@ public final class Wording {
                 comparison.map(shown -> quantity(shown.value(), kind)).orElseGet(() -> value(judged.measure()));
             case "limit" ->
                 comparison
-                        .map(shown -> quantity(shown.limit(), kind)
-                                + practice.stream()
-                                        .filter(value ->
-                                                value.id().equals(judged.card().against()))
-                                        .findFirst()
-                                        .map(Wording::inPounds)
-                                        .orElse("")
-                                + (shown.house() ? HOUSE : ""))
+                        .map(shown -> quantity(shown.limit(), kind) + asRecorded(shown) + (shown.house() ? HOUSE : ""))
                         .orElse("the limit");
             case "margin", "left" ->
                 comparison

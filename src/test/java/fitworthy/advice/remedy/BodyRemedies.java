@@ -58,7 +58,7 @@ final class BodyRemedies {
         table.told(
                 RemedyTable.LEFT_OR_USUAL, "body.load-loose body.departure-low body.breakover-low body.straps-in-vain");
         table.rule(
-                "body.tied-slides-forward body.tied-slides-aside",
+                "body.tied-slides-forward body.tied-slides-aside body.tied-slides-back",
                 says("lashings for ", " or more", set(at("cargo.{subject}.tied.limit"))));
         table.rule("body.load-tips-forward", says("on a base ", " long", set(at("cargo.{subject}.footing.length"))));
         table.rule("body.load-tips-aside", says("on a base ", " wide", set(at("cargo.{subject}.footing.width"))));
@@ -140,7 +140,8 @@ final class BodyRemedies {
         }));
         table.told(
                 RemedyTable.LEFT_OR_USUAL,
-                "body.overhang-grown body.behind-axle across.lift-upsets-all across.one-seat");
+                "body.overhang-grown body.behind-axle body.canopy-slides-forward-unsure body.canopy-slides-aside-unsure"
+                        + " body.canopy-slides-back-unsure body.canopy-tips-forward-unsure across.lift-upsets-all across.one-seat");
     }
 
     private static double share(Finding finding) {

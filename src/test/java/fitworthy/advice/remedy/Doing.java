@@ -20,9 +20,12 @@ public interface Doing {
                 .toList();
     }
 
+    /** Behind a limit of the law that is printed in its own units too. */
+    String AS_RECORDED = "(?: \\([0-9.]+ (?:lb|in|mph)\\))?";
+
     /** @param before what stands before the figure, and {@code after} what stands behind it, as patterns */
     static Doing says(String before, String after, Act act) {
-        Pattern pattern = Pattern.compile(before + Amount.PATTERN + after);
+        Pattern pattern = Pattern.compile(before + Amount.PATTERN + AS_RECORDED + after);
         return (tree, sheet, finding, remedy) -> {
             Matcher matcher = pattern.matcher(remedy);
             if (!matcher.find()) {

@@ -26,6 +26,7 @@ class LiquidsTest {
                 null,
                 null,
                 null,
+                null,
                 Figure.of(0),
                 density,
                 Optional.empty(),

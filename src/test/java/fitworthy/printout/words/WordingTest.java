@@ -49,6 +49,22 @@ class WordingTest {
         compared("loaded mass 2520 kg, GVM 2519 kg: 1 kg over", "2519 kg");
     }
 
+    /** 3000 lb are 1360.78 kg and 2999 lb 1360.32 kg (1 lb is 0.45359237 kg); 102 in are 2590.8 mm. */
+    @Test
+    void aLimitOfTheLawStandsInItsOwnUnitsToo() throws FaultsException {
+        String trailer =
+                "region: us-ca\nvehicle: {ratings: {towing-unbraked: 2000 kg}}\ntrailer: {name: Box, mass: 1300 kg, "
+                        + "rated: 3000 lb, gtm: 1240 kg, ball: 150 kg, brakes: none, width: %s, lived-in: no}";
+        reads(
+                "greatest mass of a trailer without brakes 1360.8 kg, at most 1360.3 kg (2999 lb): 0.5 kg over",
+                "towing.unbraked-by-mass",
+                String.format(trailer, "2 m"));
+        reads(
+                "width of the trailer 2600.0 mm, at most 2590.8 mm (102 in): 9.2 mm over",
+                "towing.trailer-wide",
+                String.format(trailer, "2600 mm"));
+    }
+
     /** The pressure that is planned has no tolerance; the one for the load has it, and the verdict that of both. */
     @Test
     void aToleranceStandsBesideTheFigureThatHasIt() throws FaultsException {

@@ -1,0 +1,172 @@
+package fitworthy.figures.body;
+
+import static fitworthy.figures.measure.MeasureKind.yesNo;
+
+import fitworthy.figures.measure.Measure;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.plan.Alterations;
+import fitworthy.figures.plan.Held;
+import fitworthy.figures.plan.Liquids;
+import fitworthy.figures.plan.Masses;
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PracticeId;
+import fitworthy.figures.plan.Topic;
+import fitworthy.quantity.Choice;
+import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
+import fitworthy.sheet.BodyDetails.Body;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Point;
+import fitworthy.sheet.Sheet;
+import fitworthy.sheet.Tank;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Whether anything holds what is heavy, asked where the sheet tells of no straps or bolts to be worked out. */
+final class HoldingMeasures implements Topic {
+    private static final MeasureKind SECURED =
+            yesNo("body.secured", "whether straps, a net or walls keep a heavy load where it is");
+    private static final MeasureKind ROOF_SECURED =
+            yesNo("body.roof-secured", "whether straps or bolts keep a load on the roof");
+    private static final MeasureKind FIXING_STATED =
+            yesNo("body.fixing-stated", "whether it is stated in writing how it is fixed to hold in a crash");
+
+    @Override
+    public List<MeasureKind> kinds() {
+        return List.of(SECURED, ROOF_SECURED, FIXING_STATED);
+    }
+
+    @Override
+    public void plan(Plan plan, List<Measure> measures) {
+        plan.sheet().cargo().forEach(load -> load(plan, load, measures));
+        Set<String> carriers = carriers(plan.sheet());
+        plan.sheet().fitments().forEach(part -> part(plan, part, carriers, measures));
+        plan.sheet().tanks().forEach(tank -> tank(plan, tank, measures));
+    }
+
+    private static void load(Plan plan, Sheet.Load load, List<Measure> measures) {
+        if (load.lashing().isPresent() || load.tied().isPresent() || load.isAlive()) {
+            return;
+        }
+        Choice<YesNo> roof = Masses.onRoof(load, plan.sheet());
+        if (mayBe(roof) && isByItself(plan, load.in()) && isHeavyOnRoof(plan, load.mass())) {
+            measures.add(Measure.of(ROOF_SECURED, load.name(), load.secured()).given(roof));
+        } else if (isHeavy(plan, load.mass()) && maySlide(plan, load)) {
+            measures.add(Measure.of(SECURED, load.name(), load.secured()));
+        }
+    }
+
+    /** One that no canopy closes in, and that does not count among what lies loose beside people. */
+    private static boolean maySlide(Plan plan, Sheet.Load load) {
+        Point at = plan.places().of(load);
+        boolean open =
+                load.in().isEmpty() && (plan.fitments(Fitment.Kind.CANOPY).isEmpty() || aheadOfBodies(plan, at));
+        return open && (plan.vehicle().cargoBarrier().is(YesNo.YES) || behindPeople(plan, at));
+    }
+
+    /** The parts in which something is: of all others what they weigh themselves is enough to look at. */
+    private static Set<String> carriers(Sheet sheet) {
+        return Stream.of(
+                        sheet.fitments().stream().map(Fitment::in),
+                        sheet.tanks().stream().map(Tank::in),
+                        sheet.cargo().stream().map(Sheet.Load::in))
+                .flatMap(names -> names)
+                .collect(Collectors.toSet());
+    }
+
+    /** A battery, a box for firearms and the like are asked by themselves. */
+    private static void part(Plan plan, Fitment part, Set<String> carriers, List<Measure> measures) {
+        boolean box = part.kind() == Fitment.Kind.OTHER || part.kind() == Fitment.Kind.LOCKER;
+        if (!box || part.isDone() || part.fixing().isPresent() || !isByItself(plan, part.in())) {
+            return;
+        }
+        // What of it has no known mass may be heavy.
+        Figure mass = carriers.contains(part.name()) ? loaded(plan, part) : part.mass();
+        Optional<Point> at = plan.places().of(part);
+        stated(plan, part.name(), part.fixingStated(), mass, Masses.onRoof(part, plan.sheet()), at, measures);
+    }
+
+    private static Figure loaded(Plan plan, Fitment part) {
+        Figure sure = Held.of(plan, part, Figure.ZERO).mass();
+        return plan.sheet().cargo().stream()
+                .filter(load -> load.in().equals(part.name()))
+                .map(Sheet.Load::mass)
+                .reduce(sure, (sum, mass) -> mass.missingWith(mass, sum));
+    }
+
+    /** One that is added, by what it weighs when it is full. One under the floor is not in one space with people. */
+    private static void tank(Plan plan, Tank tank, List<Measure> measures) {
+        Point at = plan.places().of(tank);
+        boolean hangs = at.z().isAtMost(plan.practice(PracticeId.BODY_UNDER_FLOOR_MOST));
+        if (!Alterations.added(tank) || tank.isDone() || tank.isCan() || !isByItself(plan, tank.in()) || hangs) {
+            return;
+        }
+        Figure full = tank.mass().plus(Liquids.mass(tank, Figure.of(1, 0)));
+        stated(
+                plan,
+                tank.name(),
+                tank.fixingStated(),
+                full,
+                Masses.onRoof(tank, plan.sheet()),
+                Optional.of(at),
+                measures);
+    }
+
+    private static void stated(
+            Plan plan,
+            String name,
+            Choice<YesNo> stated,
+            Figure mass,
+            Choice<YesNo> roof,
+            Optional<Point> at,
+            List<Measure> measures) {
+        if (mayBe(roof)) {
+            if (isHeavyOnRoof(plan, mass)) {
+                measures.add(Measure.of(FIXING_STATED, name, stated).given(roof));
+            }
+        } else if (isHeavy(plan, mass)
+                && at.filter(place -> !behindPeople(plan, place)).isPresent()) {
+            measures.add(Measure.of(FIXING_STATED, name, stated));
+        }
+    }
+
+    /** What stands in a box or a canopy is held by that, what stands on a rack by itself. */
+    private static boolean isByItself(Plan plan, String in) {
+        return in.isEmpty()
+                || plan.fitments(Fitment.Kind.ROOF_RACK).stream()
+                        .anyMatch(rack -> rack.name().equals(in));
+    }
+
+    private static boolean mayBe(Choice<YesNo> roof) {
+        return !roof.is(YesNo.NO);
+    }
+
+    private static boolean isHeavy(Plan plan, Figure mass) {
+        return !mass.isAtMost(plan.practice(PracticeId.BODY_LOOSE_MOST));
+    }
+
+    private static boolean isHeavyOnRoof(Plan plan, Figure mass) {
+        return !mass.isAtMost(plan.practice(PracticeId.BODY_ROOF_UNTIED_MOST));
+    }
+
+    /** Surely not in one space with people: on a tray, in a canopy or in a tub. */
+    private static boolean behindPeople(Plan plan, Point at) {
+        return front(plan.details(Body.class).stream())
+                .map(front -> at.x().isAtLeast(front))
+                .orElseGet(() -> plan.vehicle().tub().is(YesNo.YES));
+    }
+
+    private static boolean aheadOfBodies(Plan plan, Point at) {
+        return front(plan.details(Body.class).stream())
+                .filter(front -> at.x().isBelow(front))
+                .isPresent();
+    }
+
+    /** Where the foremost of trays and canopies begins; empty without any. */
+    static Optional<Figure> front(Stream<Body> bodies) {
+        return bodies.map(Body::front).reduce(Figure::least);
+    }
+}
