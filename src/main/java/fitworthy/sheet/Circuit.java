@@ -206,8 +206,8 @@ public record Circuit(
                     Figure rating,
             @Field(
                             value =
-                                    "whether its maker rates it so at the heat of an engine bay, 50 degC; asked of a cable there"
-                                            + " where that decides",
+                                    "whether the rating of the cable holds at the heat of an engine bay, 50 degC; asked of a cable"
+                                            + " there where that decides",
                             find = "its data sheet")
                     Choice<YesNo> ratingHot) {}
 
