@@ -36,7 +36,7 @@ public final class TableReader {
     private static final int LAST_INDEX = 150;
     /** Sections in mm2 of the wire sizes 18 to 4/0. */
     private static final List<Double> SECTIONS =
-            List.of(0.8, 1.3, 2.0, 3.3, 5.0, 8.0, 13.0, 21.0, 34.0, 42.0, 53.0, 68.0, 107.0);
+            List.of(0.8, 1.3, 2.0, 3.3, 5.0, 8.0, 13.0, 21.0, 26.6, 33.6, 42.0, 53.0, 67.4, 85.0, 107.0);
 
     /** What insulation is made for, degC. */
     private static final List<Double> INSULATIONS = List.of(60.0, 75.0, 80.0, 90.0, 105.0);

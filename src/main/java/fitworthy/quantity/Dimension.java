@@ -32,7 +32,7 @@ public enum Dimension {
     VOLTAGE("12 V", "V", 1, "uV", 1e-6),
     POWER("150 W", "W", 1, "kW", 1000, "hp", 745.6998715822702),
     ENERGY("600 Wh", "Wh", 1, "kWh", 1000),
-    CHARGE("100 Ah", "Ah", 1),
+    CHARGE("100 Ah", "Ah", 1, "mAh", 0.001),
     TIME(
             "14 days",
             "h",

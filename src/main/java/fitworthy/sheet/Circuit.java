@@ -24,6 +24,13 @@ public record Circuit(
                         example = "Canopy board")
                 String board,
         @Field(
+                        value =
+                                "the inverter that feeds it; asked of a circuit of mains voltage where several may feed it and"
+                                        + " one of them is too weak for it",
+                        find = "the plan",
+                        example = "Inverter")
+                String inverter,
+        @Field(
                         value = "voltage at which it draws its current: its battery's, or the inverter's",
                         in = Dimension.VOLTAGE,
                         within = Plausible.VOLTAGE,
@@ -196,7 +203,13 @@ public record Circuit(
                             within = Plausible.CURRENT,
                             find = "its data sheet",
                             example = "50 A")
-                    Figure rating) {}
+                    Figure rating,
+            @Field(
+                            value =
+                                    "whether the rating of the cable holds at the heat of an engine bay, 50 degC; asked of a cable"
+                                            + " there where that decides",
+                            find = "its data sheet")
+                    Choice<YesNo> ratingHot) {}
 
     /** The fuse or breaker. */
     public record Fuse(

@@ -140,6 +140,29 @@ final class SheetChecks {
         if (!circuit.board().isEmpty()) {
             board(circuit, path.to("board"));
         }
+        if (!circuit.inverter().isEmpty()) {
+            inverter(circuit, path.to("inverter"));
+        }
+    }
+
+    /** What feeds a circuit of mains voltage is an inverter, on the same battery. */
+    private void inverter(Circuit circuit, NodePath path) {
+        List<String> inverters = sheet.fitments().stream()
+                .filter(fitment -> fitment.kind() == Fitment.Kind.INVERTER)
+                .map(Fitment::name)
+                .toList();
+        if (faults.settled("fitments", "kind")) {
+            faults.listed(circuit.inverter(), "inverters", inverters, path);
+        }
+        if (circuit.voltage().known() && !circuit.isMains()) {
+            faults.tell("is for circuits of mains voltage", "leave it out at a circuit of the battery's voltage", path);
+        } else if (sheet.circuits().stream()
+                .filter(feed -> !feed.isMains() && feed.part().equals(circuit.inverter()))
+                .anyMatch(feed -> feed.battery().known()
+                        && circuit.battery().known()
+                        && !feed.battery().is(circuit.battery().value()))) {
+            faults.tell("hangs on another battery than this circuit", "the same 'battery' at both", path);
+        }
     }
 
     /** What a circuit hangs on is another one, of the same battery, and none that hangs on it. */

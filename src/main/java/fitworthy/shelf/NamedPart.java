@@ -19,6 +19,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -44,6 +45,11 @@ record NamedPart(ShopWords words, Shelf shelf, TypedFaults faults) {
     private static final Pattern LOAD_AND_SPEED = Pattern.compile("\\s+[0-9]{2,3}[A-Z]$");
     /** What customers say of a part beside its mass. */
     private static final Set<String> MEASURES = Set.of("length", "lift", "capacity", "power");
+    /**
+     * What the number in a part's name mostly is, and may not be: the power of an inverter, which by some makers it gives for a
+     * moment, and the current of a charger, which by some it takes. It goes in as a guess.
+     */
+    private static final Set<String> MOSTLY = Set.of("continuous", "output");
 
     /** The same with faults told to another. */
     NamedPart telling(List<Fault> others) {
@@ -128,7 +134,7 @@ record NamedPart(ShopWords words, Shelf shelf, TypedFaults faults) {
         if (figure) {
             lookAt(name, meaning.get(), said);
         }
-        return new Wanted(own, meaning.get(), figure ? Map.of(field, said) : Map.of(), list, replaces);
+        return new Wanted(own, meaning.get(), figure ? Map.of(field, marked(field, said)) : Map.of(), list, replaces);
     }
 
     private String right() {
@@ -150,6 +156,10 @@ record NamedPart(ShopWords words, Shelf shelf, TypedFaults faults) {
                 : measure(meaning, typed).map(FieldSchema::name).orElse(meaning.isTank() ? "capacity" : "mass");
     }
 
+    private static String marked(String field, String typed) {
+        return MOSTLY.contains(field) && !Mark.read(typed).mark().isGuess() ? Mark.ABOUT.before(typed) : typed;
+    }
+
     /** Tells of a figure that cannot be in its field. */
     private void lookAt(String name, Meaning meaning, String typed) {
         measure(meaning, typed)
@@ -169,18 +179,28 @@ record NamedPart(ShopWords words, Shelf shelf, TypedFaults faults) {
                 typed,
                 tank ? Dimension.VOLUME : Dimension.MASS,
                 tank ? Plausible.CAPACITY : Plausible.PART_MASS,
-                right(name + "=" + (tank ? "140 L" : mass)));
+                right(name + "=" + (tank ? "140 L" : mass))
+                        + measures(meaning)
+                                .map(field -> " or " + right(name + "=" + field.example()))
+                                .collect(Collectors.joining())
+                        + (isIn(Dimension.POWER, typed) || isIn(Dimension.CURRENT, typed)
+                                ? ", and what it draws as a circuit of the sheet"
+                                : ""));
     }
 
     /** What else than its mass a figure of a part tells by its unit, such as the length of a canopy. */
     private static Optional<FieldSchema> measure(Meaning meaning, String typed) {
+        return measures(meaning)
+                .filter(field -> isIn(field.description().in(), typed))
+                .findFirst();
+    }
+
+    private static Stream<FieldSchema> measures(Meaning meaning) {
         return meaning.kinds().stream()
                 .limit(1)
                 .flatMap(kind -> RecordSchema.of(kind.details()).fields().stream())
                 .filter(field -> field.content() == FieldSchema.Content.FIGURE)
-                .filter(field -> MEASURES.contains(field.name())
-                        && isIn(field.description().in(), typed))
-                .findFirst();
+                .filter(field -> MEASURES.contains(field.name()) || MOSTLY.contains(field.name()));
     }
 
     private static boolean isSize(String typed) {

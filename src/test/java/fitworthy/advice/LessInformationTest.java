@@ -168,9 +168,10 @@ class LessInformationTest {
             entry("towing.list-disagrees", "trailer\\.ball"),
             // A charger of which nothing is told starts with the ignition, unless the alternator is known to fall.
             entry("electrical.charge-falls", "fitments\\.[0-9]+\\.(isolator|starts-by)"),
-            // Only what is known to be of mains voltage is mains wiring.
+            // Only what is known to be of mains voltage is mains wiring, and asked for its inverter.
             entry("electrical.mains-unlicensed", "circuits\\.[0-9]+\\.voltage"),
             entry("electrical.mains-unguarded", "circuits\\.[0-9]+\\.voltage"),
+            entry("electrical.inverter-weak", "circuits\\.[0-9]+\\.voltage"),
             // Another figure that the same check lacks is asked for first.
             entry("across.left-in-air", "(fitments|cargo)\\.[0-9]+\\.(at(\\.z)?|place)"),
             entry("electrical.cable-over-rating", INSULATION + "|" + OF_PART),

@@ -265,6 +265,26 @@ class ContradictionTest {
     }
 
     @Test
+    void aLoadOfMainsVoltageIsFedByAnInverterOnItsBattery() throws FaultsException {
+        String sheet =
+                """
+                fitments:
+                  - {name: Inverter, kind: inverter, mass: 0 kg}
+                  - {name: Rack, kind: other, mass: 0 kg}
+                circuits:
+                  - {name: Feed, part: Inverter, voltage: 12 V, battery: second}
+                  - {name: Kettle, voltage: 240 V, battery: second, %s}
+                """;
+        Sheets.plainWith(String.format(sheet, "inverter: Inverter"));
+        for (String wrong : List.of(
+                "inverter: Rack", "inverter: Inverter, battery: starter", "inverter: Inverter, voltage: 12 V")) {
+            String kettle = wrong.contains("battery:") ? sheet.replace("battery: second, %s", "%s") : sheet;
+            kettle = wrong.contains("voltage:") ? kettle.replace("voltage: 240 V, ", "") : kettle;
+            assertEquals(List.of("circuits.2.inverter"), faults(String.format(kettle, wrong)), wrong);
+        }
+    }
+
+    @Test
     void aWinchHangsOnOneBattery() throws FaultsException {
         String winch =
                 """

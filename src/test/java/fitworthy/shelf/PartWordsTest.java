@@ -109,6 +109,11 @@ class PartWordsTest {
                 "tyres=265/70R17 | tyres | '' | {size=265/70R17}",
                 "tyres=285/70R17 | Tyres | fitments | {}",
                 "solar panel=200 W | solar panel | '' | {power=200 W}",
+                "inverter=1000 W | inverter | '' | {continuous=about 1000 W}",
+                "inverter=about 1000 W | inverter | '' | {continuous=about 1000 W}",
+                "inverter=6 kg | inverter | '' | {mass=6 kg}",
+                "dc dc charger=25 A | dc dc charger | '' | {output=about 25 A}",
+                "lithium battery=100000 mAh | lithium battery | '' | {capacity=100000 mAh, chemistry=lithium}",
                 "Steel tray=250 kg | Steel tray | fitments | {mass=250 kg}",
                 "fridge=45 L | fridge 45 L | '' | {}",
                 "bull bar | bull bar | '' | {}"
@@ -169,6 +174,22 @@ class PartWordsTest {
         wanted(typed, faults);
         assertEquals(1, faults.size(), faults.toString());
         assertEquals(fault, faults.get(0).problem().substring(0, fault.length()));
+    }
+
+    /** A figure that a part has no field for is told with those that it has, and what it draws with where that belongs. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "lithium battery=1280 Wh | lithium battery=26 kg or lithium battery=100 Ah",
+                "inverter=3 L | inverter=5 kg or inverter=1000 W",
+                "fridge slide=60 W | fridge slide=12 kg, and what it draws as a circuit of the sheet",
+                "winch=3 L | winch=38 kg"
+            })
+    void whatWouldBeRightIsToldByItsKind(String typed, String right) throws FaultsException {
+        List<Fault> faults = new ArrayList<>();
+        wanted(typed, faults);
+        assertEquals(List.of(right), faults.stream().map(Fault::mend).toList());
     }
 
     /** A spare is not what the vehicle rolls on, and a camper that slides on stands where a canopy does. */

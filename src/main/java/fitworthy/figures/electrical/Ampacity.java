@@ -4,11 +4,14 @@ import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.Tables;
+import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Circuit;
+import java.util.List;
 
 /**
- * What a cable carries for long by the table of cables. Where the sheet does not say what heat its insulation is made for,
+ * What a cable carries for long, by its maker's rating or the table of cables. Where the sheet does not say what heat its insulation is made for,
  * the poorest of the table is counted, and a question is open where the best of the table would answer it otherwise.
  */
 record Ampacity(Tables tables, Circuit.Cable cable) {
@@ -16,6 +19,49 @@ record Ampacity(Tables tables, Circuit.Cable cable) {
     /** What it carries, A, by its own insulation or else by the poorest. */
     Figure carries() {
         return carries(counted());
+    }
+
+    /** What it carries for sure, A, by its maker's rating where that is given, else by the table. */
+    Figure sure() {
+        return cable.rating().known() ? ratedLeast() : carries();
+    }
+
+    /**
+     * Its maker's rating as the heat of its place leaves it, A; missing where what is not known of that heat decides whether it
+     * is enough. A rating is for the air of the table unless its maker gives it for an engine bay.
+     *
+     * @param current that it has to carry, A
+     */
+    Figure rated(Figure current) {
+        boolean sureHot = cable.engineBay().is(YesNo.YES) && cable.ratingHot().is(YesNo.NO);
+        Figure most = sureHot ? cable.rating().times(leftInEngineBay(best())) : cable.rating();
+        return current.isAbove(most) ? most : current.isAbove(ratedLeast()) ? heat() : ratedLeast();
+    }
+
+    private Figure ratedLeast() {
+        return cable.engineBay().is(YesNo.NO) || cable.ratingHot().is(YesNo.YES)
+                ? cable.rating()
+                : cable.rating().times(leftInEngineBay(counted()));
+    }
+
+    /** How the heat of its place came into what its maker's rating leaves. @param carries what is left, A */
+    Working heated(String name, Figure carries) {
+        return carries.isBelow(cable.rating())
+                ? new Working.Formula(
+                        name + " = rating x warmth",
+                        List.of(in("rating", cable.rating(), "A"), in("warmth", carries.dividedBy(cable.rating()), "")))
+                : List::of;
+    }
+
+    /** The first of what is not known of the heat that its maker's rating is for. */
+    private Figure heat() {
+        return !cable.engineBay().known()
+                ? Figure.missing(cable.engineBay().missing())
+                : !cable.ratingHot().known() ? Figure.missing(cable.ratingHot().missing()) : cable.insulation();
+    }
+
+    private static Figure leftInEngineBay(Figure insulation) {
+        return Cable.ratingLeft(Choice.of(YesNo.YES), insulation);
     }
 
     /** A fuse of this rating as a share of what it carries; missing where its insulation decides whether that is more. */

@@ -77,6 +77,16 @@ final class CircuitMeasures implements Topic {
         }
         EnergyFlow.unfed(plan)
                 .forEach((charger, feed) -> measures.add(Measure.of(FAR_FUSED, charger.name(), "", List.of(feed))));
+        new Inverters(plan)
+                .unfed()
+                .forEach(inverter -> measures.add(Measure.of(
+                        FUSED,
+                        inverter.name(),
+                        "",
+                        List.of(new Missing(
+                                "circuits",
+                                "the circuit that feeds " + inverter.name() + ", with that part as its own",
+                                "the plan")))));
         panel(plan, measures);
     }
 
@@ -142,7 +152,7 @@ final class CircuitMeasures implements Topic {
         Feeds feeds = new Feeds(plan);
         Ampacity ampacity = new Ampacity(plan.tables(), cable);
         Figure fuse = circuit.fuse().rating();
-        boolean guarded = fuse.value() > 0 && fuse.isAtMost(cable.rating().or(ampacity.carries()));
+        boolean guarded = fuse.value() > 0 && fuse.isAtMost(ampacity.sure());
         Figure current = passed(feeds.carried(circuit), guarded, fuse);
         Figure known = passed(feeds.least(circuit), guarded, fuse);
         Working working = guarded && feeds.carried(circuit).isAbove(fuse)
@@ -152,8 +162,9 @@ final class CircuitMeasures implements Topic {
         Figure sure = ampacity.carries().times(plan.practice(PracticeId.ELECTRICAL_CABLE_SHARE));
         // No maker rates a cable for less than this share of the table: below that his rating is not asked.
         if (cable.rating().known() || !current.isAtMost(sure)) {
-            measures.add(Measure.of(CABLE_MAKER, circuit.name(), current, cable.rating())
-                    .worked(working)
+            Figure rated = ampacity.rated(current);
+            measures.add(Measure.of(CABLE_MAKER, circuit.name(), current, rated)
+                    .worked(working, ampacity.heated("limit", rated))
                     .atLeast(known));
         }
         if (!cable.rating().known()) {
@@ -186,14 +197,6 @@ final class CircuitMeasures implements Topic {
         Circuit.Cable cable = circuit.cable();
         Ampacity ampacity = new Ampacity(plan.tables(), cable);
         boolean stated = cable.rating().known();
-        Figure carries = cable.rating().or(ampacity.carries());
-        Working[] rating = stated
-                ? new Working[0]
-                : new Working[] {
-                    new Working.Formula(
-                            "from the table of cables for this insulation, times warmth",
-                            List.of(ampacity.inputs(in("section", cable.section(), "mm2"))))
-                };
         Feeds feeds = new Feeds(plan);
         measures.add(Measure.of(FUSE_LOAD, subject, feeds.carried(circuit), fuse)
                 .worked(feeds.working(circuit))
@@ -201,11 +204,22 @@ final class CircuitMeasures implements Topic {
         for (MeasureKind kind : List.of(FUSE_SHARE, FUSE_SHARE_FAR)) {
             Figure most = plan.practice(
                     kind == FUSE_SHARE ? PracticeId.ELECTRICAL_FUSE_SHARE_MOST : PracticeId.ELECTRICAL_FUSE_SHARE_STOP);
+            Figure carries = stated ? ampacity.rated(fuse.dividedBy(most)) : ampacity.carries();
             measures.add(Measure.of(kind, subject, stated ? fuse.dividedBy(carries) : ampacity.share(fuse, most))
                     .worked("share = fuse / carries", in("fuse", fuse, "A"), in("carries", carries, "A"))
-                    .worked(rating));
+                    .worked(carries(ampacity, cable, carries)));
         }
-        measures.add(Measure.most(CABLE_CARRIES, subject, carries).worked(rating));
+        measures.add(Measure.most(CABLE_CARRIES, subject, ampacity.sure())
+                .worked(carries(ampacity, cable, ampacity.sure())));
+    }
+
+    /** How what a cable carries came about. */
+    private static Working carries(Ampacity ampacity, Circuit.Cable cable, Figure carries) {
+        return cable.rating().known()
+                ? ampacity.heated("carries", carries)
+                : new Working.Formula(
+                        "from the table of cables for this insulation, times warmth",
+                        List.of(ampacity.inputs(in("section", cable.section(), "mm2"))));
     }
 
     private static void panel(Plan plan, List<Measure> measures) {

@@ -32,8 +32,7 @@ final class CircuitsOn {
         this.inverters = new Inverters(plan);
         this.feeds = new Feeds(plan);
         this.on = plan.sheet().circuits().stream()
-                .filter(circuit -> feeds.way(circuit)
-                        .noneMatch(each -> loading.loadCase().off().contains(each.part())))
+                .filter(circuit -> feeds.way(circuit).noneMatch(each -> loading.isOff(each.part())))
                 .filter(this::supplied)
                 .toList();
     }

@@ -12,15 +12,12 @@ import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Figure;
-import fitworthy.sheet.Circuit;
 import fitworthy.sheet.ElectricalDetails.Battery;
 import fitworthy.sheet.ElectricalDetails.Chemistry;
-import fitworthy.sheet.ElectricalDetails.Inverter;
-import fitworthy.sheet.Fitment;
 import java.util.List;
 import java.util.function.Function;
 
-/** What second batteries may be charged with and give, and what inverters give, by their data sheets. */
+/** What second batteries may be charged with and give, by their data sheets. */
 final class CurrentLimitMeasures implements Topic {
     private static final MeasureKind CHARGE = rated(
                     "electrical.charge-current",
@@ -36,37 +33,12 @@ final class CurrentLimitMeasures implements Topic {
                     "what hangs on it takes with all switched on",
                     "greatest lasting current by its data sheet, or the least of its kind")
             .byLoading();
-    private static final MeasureKind LARGEST = rated(
-            "electrical.inverter-largest",
-            "W",
-            0,
-            "largest load behind the inverter",
-            "power that it gives without stopping");
-    private static final MeasureKind TOGETHER = rated(
-            "electrical.inverter-together",
-            "W",
-            0,
-            "loads behind the inverter, all switched on",
-            "power that it gives without stopping");
-    private static final MeasureKind STARTING = rated(
-            "electrical.inverter-starting",
-            "W",
-            0,
-            "what the hardest to start of the loads behind the inverter draws for a moment",
-            "power that it gives for a moment");
-
-    private static final MeasureKind STARTING_BESIDE = rated(
-            "electrical.inverter-starting-beside",
-            "W",
-            0,
-            "what a load behind the inverter draws as it starts, with the others running",
-            "power that it gives for a moment");
 
     private static final String SECOND_BATTERY = "second battery";
 
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(CHARGE, DISCHARGE, LARGEST, TOGETHER, STARTING, STARTING_BESIDE);
+        return List.of(CHARGE, DISCHARGE);
     }
 
     @Override
@@ -136,46 +108,5 @@ final class CurrentLimitMeasures implements Topic {
                         ? measure.worked(
                                 "limit = sure x capacity", in("sure", sure, "%"), in("capacity", capacity, "Ah"))
                         : measure);
-    }
-
-    @Override
-    public void plan(Plan plan, List<Measure> measures) {
-        Inverters inverters = new Inverters(plan);
-        for (Fitment fitment : plan.fitments(Fitment.Kind.INVERTER)) {
-            Inverter inverter = (Inverter) fitment.details();
-            List<Input> loads = inverters.loads(fitment).stream()
-                    .map(load -> in(load.name(), inverters.power(load, load.current()), "W"))
-                    .toList();
-            if (!loads.isEmpty()) {
-                Figure largest = loads.stream().map(Input::figure).reduce(Figure.ZERO, Figure::most);
-                measures.add(Measure.of(LARGEST, fitment.name(), largest, inverter.continuous())
-                        .worked(new Working.Formula("the largest of them", loads)));
-                measures.add(Measure.of(TOGETHER, fitment.name(), Working.total(loads), inverter.continuous())
-                        .worked(new Working.Sum("together", loads)));
-            }
-            List<Circuit> starting = inverters.loads(fitment).stream()
-                    .filter(load -> load.starting().known())
-                    .toList();
-            starting.stream()
-                    .map(load -> inverters.power(load, load.starting()))
-                    .reduce(Figure::most)
-                    .ifPresent(start -> measures.add(Measure.of(STARTING, fitment.name(), start, inverter.surge())));
-            if (loads.size() > 1) {
-                starting.stream()
-                        .map(load ->
-                                inverters.power(load, load.starting()).minus(inverters.power(load, load.current())))
-                        .reduce(Figure::most)
-                        .ifPresent(more -> measures.add(Measure.of(
-                                        STARTING_BESIDE,
-                                        fitment.name(),
-                                        Working.total(loads).plus(more),
-                                        inverter.surge())
-                                .worked(
-                                        "drawn = together + more",
-                                        in("together", Working.total(loads), "W"),
-                                        in("more", more, "W"))
-                                .worked(new Working.Sum("together", loads))));
-            }
-        }
     }
 }

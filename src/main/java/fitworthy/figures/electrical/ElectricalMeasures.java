@@ -16,6 +16,7 @@ public final class ElectricalMeasures extends TopicGroup {
                 new VoltageMeasures(),
                 new BatteryMeasures(),
                 new CurrentLimitMeasures(),
+                new InverterMeasures(),
                 new ChargerHeatMeasures());
     }
 }

@@ -25,8 +25,8 @@ import java.util.stream.Stream;
  * The way of the energy while driving: alternator, chargers, second battery, and the sun beside it. Every load is counted
  * once, where it hangs: the feed of a charger is the charger's own input, that of an inverter is what its loads take, and
  * what hangs on the second battery reaches the alternator through the charger alone. Energy is what counts: a current at
- * another voltage than its battery's is that of the same power at the battery's, with an inverter's loss on top. Losses of
- * chargers and batteries are not counted.
+ * another voltage than its battery's is that of the same power at the battery's, with an inverter's loss on top; a relay
+ * alone passes the current itself. Losses of chargers and batteries are not counted.
  */
 final class EnergyFlow {
 
@@ -128,8 +128,8 @@ final class EnergyFlow {
     }
 
     /**
-     * What each charger gives the second battery at most, in A: never more than the power that it takes, and nothing where
-     * it stops as the alternator lowers its voltage.
+     * What each charger gives the second battery at most, in A: never more than the power that it takes, of a relay the
+     * current that it takes, and nothing where it stops as the alternator lowers its voltage.
      */
     List<Input> chargerOutputs() {
         return chargers(charger -> FallingVoltage.stops(plan, charger).is(YesNo.YES) ? NONE : output(charger));
@@ -150,8 +150,9 @@ final class EnergyFlow {
 
     private Figure output(Fitment charger) {
         Charger details = (Charger) charger.details();
-        Figure taken = taken(charger);
-        return details.isolator().is(YesNo.YES) ? taken : details.output().least(taken);
+        return details.isolator().is(YesNo.YES)
+                ? input(charger)
+                : details.output().least(taken(charger));
     }
 
     /** What a charger takes at its input, in A at the voltage of the second battery. */

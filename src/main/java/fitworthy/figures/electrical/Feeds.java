@@ -24,6 +24,7 @@ final class Feeds {
     private final List<Circuit> circuits;
     private final Inverters inverters;
     private final PartCurrents parts;
+    private final Figure lowest;
 
     /** Those of a plan, at the lowest voltage that its inverters work at. */
     Feeds(Plan plan) {
@@ -36,6 +37,7 @@ final class Feeds {
         this.circuits = plan.sheet().circuits();
         this.inverters = new Inverters(plan);
         this.parts = new PartCurrents(plan, lowest);
+        this.lowest = lowest;
     }
 
     /** What hangs on a circuit and on no other below it; none where it feeds a load alone. */
@@ -148,13 +150,18 @@ final class Feeds {
     /** What a circuit carries on which no other hangs. */
     private Figure alone(Circuit circuit) {
         Figure own = parts.carried(circuit);
-        return inverters.isFeed(circuit) ? own.most(inverters.carried(circuit)) : own;
+        return inverters.isFeed(circuit) ? own.most(inverters.carried(circuit, atLowest(circuit))) : own;
     }
 
     private Figure leastAlone(Circuit circuit) {
         return alone(circuit)
-                .or(inverters.isFeed(circuit) ? inverters.least(circuit) : circuit.current())
+                .or(inverters.isFeed(circuit) ? inverters.least(circuit, atLowest(circuit)) : circuit.current())
                 .or(Figure.ZERO);
+    }
+
+    /** The voltage at which an inverter takes most of its feed, in V. */
+    private Figure atLowest(Circuit feed) {
+        return lowest.times(feed.voltage());
     }
 
     /** How {@link #carried} came about; nothing where it is the circuit's own current. */
@@ -170,7 +177,7 @@ final class Feeds {
                                 .toList();
                 return new Working.Sum("current", summed).lines();
             }
-            List<Circuit> loads = behind(circuit);
+            List<Circuit> loads = branches.isEmpty() ? inverters.sure(circuit) : branches;
             Stream<String> ofLoads = inputs(loads, circuit).stream()
                     .map(load -> load.name() + " takes " + load.shown() + " of " + circuit.name()
                             + ", itself given as "
@@ -183,7 +190,7 @@ final class Feeds {
     private List<Input> inputs(List<Circuit> loads, Circuit feed) {
         return loads.stream()
                 .map(load -> Working.in(
-                        load.name(), load.isMains() ? inverters.drawn(load, feed.voltage()) : carried(load), "A"))
+                        load.name(), load.isMains() ? inverters.drawn(load, atLowest(feed)) : carried(load), "A"))
                 .toList();
     }
 

@@ -7,7 +7,9 @@ import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Circuit;
 import fitworthy.sheet.ElectricalDetails.Inverter;
 import fitworthy.sheet.Fitment;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -50,7 +52,7 @@ final class Inverters {
     /** The same, with those of which voltage or battery is not known. */
     private List<Circuit> maybeOnBatteryOf(Circuit circuit) {
         return plan.sheet().circuits().stream()
-                .filter(load -> load != circuit && !ofCharger(load))
+                .filter(load -> load != circuit && !ofCharger(load) && mayBeOf(load, circuit.part()))
                 .filter(load -> load.isMains() || !load.voltage().known())
                 .filter(load -> !circuit.battery().known()
                         || !load.battery().known()
@@ -87,10 +89,18 @@ final class Inverters {
         return plan.sheet().circuits().stream().anyMatch(feed -> behind(feed).contains(circuit));
     }
 
-    /** The inverters that may feed a circuit of mains voltage: with a feed on its battery, or with none on the sheet. */
+    /** Whether an inverter may feed a load by what is said of the load. */
+    private static boolean mayBeOf(Circuit load, String inverter) {
+        return load.inverter().isEmpty() || load.inverter().equals(inverter);
+    }
+
+    /**
+     * The inverters that may feed a circuit of mains voltage: the one that it names, else with a feed on its battery, or with
+     * none on the sheet.
+     */
     List<Fitment> feeding(Circuit circuit) {
         return plan.fitments(Fitment.Kind.INVERTER).stream()
-                .filter(inverter -> circuit.isMains() && !ofCharger(circuit))
+                .filter(inverter -> circuit.isMains() && !ofCharger(circuit) && mayBeOf(circuit, inverter.name()))
                 .filter(inverter -> plan.sheet().circuits().stream()
                         .filter(feed -> !feed.isMains() && feed.part().equals(inverter.name()))
                         .allMatch(feed -> !feed.battery().known()
@@ -128,24 +138,55 @@ final class Inverters {
                 .toList();
     }
 
-    /** The loads of an inverter; not those that another on the same battery may feed. */
+    /** The loads that an inverter feeds or, where nobody says which does, may feed. */
     List<Circuit> loads(Fitment inverter) {
         return plan.sheet().circuits().stream()
-                .filter(circuit -> feeding(circuit).contains(inverter)
-                        && (isAlone(circuit) || !circuit.battery().known()))
+                .filter(load -> feeding(load).contains(inverter)
+                        && feeder(load).map(inverter::equals).orElse(true))
                 .toList();
     }
 
-    /** What a load takes of its inverter, in W. @param current of it, A at its own voltage */
-    Figure power(Circuit load, Figure current) {
-        return isAlone(load)
-                ? current.times(load.voltage())
-                : Figure.missing(load.battery().missing());
+    /**
+     * The inverter that feeds a load: the only one that may, and of several the strongest where the load is too much for
+     * each. Empty where nobody says which it is.
+     */
+    Optional<Fitment> feeder(Circuit load) {
+        List<Fitment> feeding = feeding(load);
+        Figure power = power(load);
+        return feeding.size() == 1 || feeding.stream().allMatch(inverter -> power.isAbove(continuous(inverter)))
+                ? feeding.stream().reduce((one, other) -> continuous(other).isAbove(continuous(one)) ? other : one)
+                : Optional.empty();
     }
 
-    /** Whether one inverter alone may feed a load. */
-    private boolean isAlone(Circuit load) {
-        return feeding(load).size() == 1;
+    /** The loads of mains voltage that no inverter of the sheet may feed, each with what is then missing. */
+    Map<Circuit, Missing> unserved() {
+        Map<Circuit, Missing> unserved = new LinkedHashMap<>();
+        plan.sheet().circuits().stream()
+                .filter(load ->
+                        load.isMains() && !ofCharger(load) && feeding(load).isEmpty())
+                .forEach(load -> unserved.put(
+                        load,
+                        new Missing(
+                                "fitments",
+                                "the inverter that feeds " + load.name() + " from its battery, as a part",
+                                "the plan")));
+        return unserved;
+    }
+
+    /** What is not known to tell which inverter feeds a load. */
+    static Missing untold(Circuit load) {
+        return load.battery().known()
+                ? new Missing("circuits." + load.name() + ".inverter", "the inverter that feeds it", "the plan")
+                : load.battery().missing();
+    }
+
+    /** What a load takes of its inverter, in W. */
+    static Figure power(Circuit load) {
+        return load.current().times(load.voltage());
+    }
+
+    private static Figure continuous(Fitment inverter) {
+        return ((Inverter) inverter.details()).continuous();
     }
 
     /** What a circuit draws, in A at another voltage: the power is the same, and behind an inverter its loss comes on top. */
@@ -158,23 +199,41 @@ final class Inverters {
         return current.times(circuit.voltage()).dividedBy(voltage).dividedBy(efficiency(circuit));
     }
 
-    /** What the cable of a feed has to carry, in A: its own current, and no less than the largest of its loads. */
-    Figure carried(Circuit circuit) {
+    /**
+     * What the cable of a feed has to carry, in A: its own current, and no less than the largest of its loads. One that another
+     * inverter may feed is no more than this one gives.
+     *
+     * @param voltage lowest voltage at its input, V
+     */
+    Figure carried(Circuit circuit, Figure voltage) {
         return maybeOnBatteryOf(circuit).stream()
+                .filter(load -> isSure(circuit, load))
                 .map(load -> Stream.of(circuit, load)
                         .filter(either -> !either.battery().known())
                         .findFirst()
                         .map(either -> Figure.missing(either.battery().missing()))
-                        .orElseGet(() -> drawn(load, circuit.voltage())))
+                        .orElseGet(() -> drawn(load, voltage)))
                 .reduce(circuit.current(), Figure::most);
     }
 
     /** The least that it can be, by what is known of it. */
-    Figure least(Circuit circuit) {
-        return onBatteryOf(circuit).stream()
-                .map(load -> drawn(load, circuit.voltage()))
+    Figure least(Circuit circuit, Figure voltage) {
+        return sure(circuit).stream()
+                .map(load -> drawn(load, voltage))
                 .filter(Figure::known)
                 .reduce(circuit.current().or(Figure.ZERO), Figure::most);
+    }
+
+    /** The loads behind a feed that no other inverter may feed. */
+    List<Circuit> sure(Circuit feed) {
+        return behind(feed).stream().filter(load -> isSure(feed, load)).toList();
+    }
+
+    private boolean isSure(Circuit feed, Circuit load) {
+        return feeding(load).size() < 2
+                || feeder(load)
+                        .filter(inverter -> inverter.name().equals(feed.part()))
+                        .isPresent();
     }
 
     private boolean ofCharger(Circuit circuit) {

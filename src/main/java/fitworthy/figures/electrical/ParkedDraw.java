@@ -5,6 +5,7 @@ import static fitworthy.figures.measure.Working.in;
 import fitworthy.figures.measure.Working.Input;
 import fitworthy.figures.plan.Plan;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Circuit;
 import java.util.ArrayList;
@@ -70,14 +71,25 @@ final class ParkedDraw {
 
     /** The mean over a day in A of what a circuit takes with the engine off. @param daily Ah */
     private Figure usedParked(Circuit circuit, Figure daily) {
-        if (circuit.shortTime().is(YesNo.YES) || circuit.parked().is(YesNo.NO)) {
+        if (circuit.shortTime().is(YesNo.YES)) {
             return NONE;
         }
-        Figure mean = DailyUse.mean(daily);
-        boolean used = circuit.parked().is(YesNo.YES)
+        boolean longer = circuit.hours().isAbove(plan.sheet().trip().driving());
+        if (circuit.parked().is(YesNo.NO)) {
+            return longer ? Figure.missing(untrue(circuit)) : NONE;
+        }
+        boolean used = longer
+                || circuit.parked().is(YesNo.YES)
                 || circuit.driving().is(YesNo.NO)
-                || circuit.hours().isZero()
-                || circuit.hours().isAbove(plan.sheet().trip().driving());
-        return used ? mean : Figure.missing(circuit.parked().missing());
+                || circuit.hours().isZero();
+        return used ? DailyUse.mean(daily) : Figure.missing(circuit.parked().missing());
+    }
+
+    /** What runs for longer a day than is driven is used with the engine off, though its sheet says that it is not. */
+    private static Missing untrue(Circuit circuit) {
+        return new Missing(
+                "circuits." + circuit.name() + ".parked",
+                "whether it is used with the engine off, as it runs for more hours a day than are driven",
+                "the plan");
     }
 }

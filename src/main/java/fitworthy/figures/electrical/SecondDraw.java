@@ -60,6 +60,7 @@ final class SecondDraw {
         List<Fitment> unfedInverters = inverters.unfed().stream()
                 .filter(circuits::isOn)
                 .filter(inverter -> inverters.loads(inverter).stream()
+                        .filter(load -> inverters.feeder(load).isPresent())
                         .noneMatch(load -> load.battery().is(Circuit.Supply.STARTER)))
                 .toList();
         List<Input> drawn = new ArrayList<>();

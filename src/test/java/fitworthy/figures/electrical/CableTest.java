@@ -2,6 +2,7 @@ package fitworthy.figures.electrical;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
 import fitworthy.figures.plan.Tables;
@@ -9,9 +10,11 @@ import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.source.FaultsException;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 class CableTest {
@@ -78,12 +81,12 @@ class CableTest {
     @Test
     void theEngineSpaceColumnIsFoundAgain() throws FaultsException {
         Map<Double, Double> printed = new TreeMap<>(Map.of(
-                0.8, 17.0, 1.3, 21.0, 2.0, 30.0, 3.3, 38.0, 5.0, 51.0, 8.0, 68.0, 13.0, 102.0, 21.0, 136.0, 34.0,
+                0.8, 17.0, 1.3, 21.0, 2.0, 30.0, 3.3, 38.0, 5.0, 51.0, 8.0, 68.0, 13.0, 102.0, 21.0, 136.0, 33.6,
                 178.0));
-        printed.putAll(Map.of(42.0, 208.0, 53.0, 242.0, 68.0, 280.0, 107.0, 378.0));
+        printed.putAll(Map.of(26.6, 153.0, 42.0, 208.0, 53.0, 242.0, 67.4, 280.0, 85.0, 327.0, 107.0, 378.0));
         Figure engineSpace = Cable.ratingLeft(Choice.of(YesNo.YES), BEST);
         Tables tables = Books.shipped().tables();
-        assertEquals(13, tables.cableAmperes().get(105.0).size());
+        assertEquals(15, tables.cableAmperes().get(105.0).size());
         for (Map.Entry<Double, Double> row : printed.entrySet()) {
             double rating = tables.cableRating(exact(row.getKey() * SQUARE_MILLIMETRE), BEST, engineSpace)
                     .value();
@@ -133,6 +136,48 @@ class CableTest {
                         0.006,
                         insulation + " degC"));
         assertEquals(1, Cable.ratingLeft(Choice.of(YesNo.NO), exact(60)).value(), 0);
+    }
+
+    /**
+     * The copper of a wire size by its definition (ASTM B258, common practice): 0.127 mm x 92^((36 - size) / 39) across. Each row
+     * is under no more than that, so that a cable of its size counts as such.
+     */
+    @Test
+    void noRowAsksForMoreCopperThanItsSizeHas() throws FaultsException {
+        List<Double> rows = Books.shipped().tables().cableAmperes().get(60.0).keySet().stream()
+                .map(section -> section / SQUARE_MILLIMETRE)
+                .toList();
+        List<Integer> sizes = List.of(18, 16, 14, 12, 10, 8, 6, 4, 3, 2, 1, 0, -1, -2, -3);
+        assertEquals(sizes.size(), rows.size());
+        for (int i = 0; i < rows.size(); i++) {
+            double across = 0.127 * Math.pow(92, (36 - sizes.get(i)) / 39.0);
+            double copper = Math.PI / 4 * across * across;
+            assertEquals(1, rows.get(i) / copper, 0.05, "size " + sizes.get(i));
+            assertTrue(rows.get(i) <= copper, "size " + sizes.get(i));
+        }
+    }
+
+    /** The same table in the same copy (seen): sizes 3 and 3/0. */
+    @Test
+    void theSizesThreeAndThreeNoughtCarryWhatTheRegulationPrints() throws FaultsException {
+        Tables tables = Books.shipped().tables();
+        Map.of(
+                        60.0,
+                        List.of(120.0, 260.0),
+                        75.0,
+                        List.of(145.0, 310.0),
+                        80.0,
+                        List.of(150.0, 330.0),
+                        90.0,
+                        List.of(155.0, 330.0))
+                .forEach((insulation, currents) -> assertEquals(
+                        currents,
+                        Stream.of(26.67, 85.01)
+                                .map(section -> tables.cableRating(
+                                                exact(section * SQUARE_MILLIMETRE), exact(insulation), exact(1))
+                                        .value())
+                                .toList(),
+                        insulation + " degC"));
     }
 
     /** 33 CFR 183.425, table 5, in a copy (seen): size 10, which is 5 mm2, carries 40, 40, 50, 55 and 60 A. */
