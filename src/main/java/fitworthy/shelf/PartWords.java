@@ -261,15 +261,9 @@ record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults fa
         if (wanted.shelf().isEmpty()) {
             wanted.meaning().kinds().stream().limit(1).forEach(kind -> said.putAll(named(kind, wanted.name(), region)));
         }
-        Wanted told = new Wanted(
-                wanted.name(),
-                wanted.meaning(),
-                said,
-                wanted.shelf(),
-                wanted.replaces(),
-                "",
-                STAYING_RIMS.matcher(line).matches());
-        return place.map(where -> placed(told, where)).orElse(told);
+        Wanted told = wanted.with(said);
+        Wanted rimmed = STAYING_RIMS.matcher(line).matches() ? told.onOwnRims() : told;
+        return place.map(where -> placed(rimmed, where)).orElse(rimmed);
     }
 
     /** The same at a place in words, with what those tell of it that the shelf does not say already. */
@@ -281,14 +275,7 @@ record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults fa
                 .removeIf(told -> lying().agrees(kind, wanted.name(), told.getKey(), told.getValue())));
         said.putAll(room);
         said.put("at", where);
-        return new Wanted(
-                wanted.name(),
-                wanted.meaning(),
-                said,
-                wanted.shelf(),
-                wanted.replaces(),
-                wanted.reason(),
-                wanted.ownRims());
+        return wanted.with(said);
     }
 
     /** The place at the end of what was typed, unless all of it is the name of something. */
@@ -383,25 +370,24 @@ record PartWords(ShopWords words, Shelf shelf, WishPlaces places, TypedFaults fa
                     right(name + "=" + more.group(1) + (place ? " under the tray" : "")));
             return null;
         }
-        String list = kept.map(Kind::inSheet).orElse("");
-        boolean replaces = kept.filter(kind -> shelf.of(kind).get(own).get("removes") != null)
-                .isPresent();
+        Wanted bare =
+                kept.map(kind -> lying().wanted(kind, own)).orElseGet(() -> new Wanted(own, meaning.get(), Map.of()));
         String field = field(meaning.get(), said);
         if (kept.filter(kind -> figure && lying().agrees(kind, own, field, said))
                 .isPresent()) {
-            return new Wanted(own, meaning.get(), Map.of(), list, replaces);
+            return bare;
         }
         if (field.equals(SIZE)) {
-            return new Wanted(own, meaning.get(), Map.of(field, said), list, replaces);
+            return bare.with(Map.of(field, said));
         }
         // No field has the size of what no check knows, so that its name keeps it.
         if (figure && kept.isEmpty() && meaning.get().kinds().contains(Fitment.Kind.OTHER) && isSize(said)) {
-            return new Wanted(name + " " + Mark.read(said).text(), meaning.get(), Map.of(), "", false);
+            return new Wanted(name + " " + Mark.read(said).text(), meaning.get(), Map.of());
         }
         if (figure) {
             lookAt(name, meaning.get(), said);
         }
-        return new Wanted(own, meaning.get(), figure ? Map.of(field, said) : Map.of(), list, replaces);
+        return figure ? bare.with(Map.of(field, said)) : bare;
     }
 
     private String right() {

@@ -208,6 +208,11 @@ public record SheetWords(
         return new PartWords(words, shelf, places, typed()).wanted(typed, region);
     }
 
+    /** A part, tank or load of the shelf by its name there; nothing where none is called so. */
+    public Optional<Wanted> taken(Kind kind, String name) {
+        return new ShelfParts(shelf).taken(kind, name);
+    }
+
     /** What lies on the shelf that may be meant by a part that is not taken from it. */
     public List<Lying> alike(Wanted wanted) {
         return new ShelfParts(shelf).alike(wanted);

@@ -11,6 +11,7 @@ import fitworthy.sheet.ShopWords.Thing;
 import fitworthy.sheet.Wanted;
 import fitworthy.source.Node;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -79,6 +80,20 @@ record ShelfParts(Shelf shelf) {
 
     private static double tolerance(Figure figure) {
         return figure.hasTolerance() ? figure.tolerance() : 0;
+    }
+
+    /** One of a kind by its name; nothing where none is called so. */
+    Optional<Wanted> taken(Kind kind, String name) {
+        return KEPT.contains(kind) && shelf.of(kind).containsKey(name)
+                ? Optional.of(wanted(kind, name))
+                : Optional.empty();
+    }
+
+    /** One of them, as it is taken from the shelf. */
+    Wanted wanted(Kind kind, String name) {
+        boolean replaces = shelf.of(kind).get(name).get("removes") != null;
+        List<Wanted.Feed> feeds = kind == Kind.FITMENTS ? shelf.feeds(name) : List.of();
+        return new Wanted(name, meaning(kind, name), Map.of(), kind.inSheet(), replaces, feeds);
     }
 
     /** What the name of one stands for, as far as it says what a figure of it is. */

@@ -56,7 +56,9 @@ public final class PlanChanges {
                                 Sent.form(sent, "unit"),
                                 Sent.form(sent, "mark"))),
                 made("add", sent -> add(path(sent), news(sent))),
-                made("take", sent -> Adding.take(Sent.form(sent, "kind"), Sent.form(sent, "name"))),
+                made(
+                        "take",
+                        sent -> Adding.take(Sent.form(sent, "kind"), Sent.form(sent, "name"), Sent.form(sent, "part"))),
                 made("words", sent -> Adding.words(Sent.form(sent, "filter"))),
                 made("instead", sent -> Adding.instead(Sent.form(sent, "part"), Sent.form(sent, "other"))),
                 made("take-off", sent -> takeOff(path(sent))));

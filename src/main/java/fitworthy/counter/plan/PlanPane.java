@@ -58,6 +58,7 @@ public final class PlanPane implements Pane {
                         "unkept", isAdded(seen) ? Adding.reasons(sheet, seen.asked("filter")) : List.of(),
                         "lying", isAdded(seen) ? Adding.alike(sheet, seen.asked("filter")) : List.of(),
                         "shared", shared(sheet),
+                        "unwired", Unwired.of(sheet),
                         "finder",
                                 opened.contains(Finder.KEY)
                                         ? Optional.of(Finder.of(sheet, filter(seen)))

@@ -53,7 +53,7 @@ final class Wishes {
         if (lift.isEmpty() || part.said().containsKey(LIFT)) {
             return;
         }
-        Wanted asSet = new Wanted(part.name(), part.meaning(), Map.of(LIFT, lift), part.shelf(), part.replaces());
+        Wanted asSet = part.with(Map.of(LIFT, lift));
         String otherwise = said.at(end.line(), words -> words.otherwiseOnShelf(asSet));
         if (!part.shelf().isEmpty() && !otherwise.isEmpty()) {
             said.fields()
@@ -113,6 +113,7 @@ final class Wishes {
                 .map(Map.Entry::getValue)
                 .collect(Collectors.joining(", "));
         return (part.shelf().isEmpty() ? part.meaning().onSheet() : SaidAt.FROM_SHELF)
+                + (part.feeds().isEmpty() ? "" : ", with its circuit")
                 + (figures.isEmpty() ? "" : ", " + figures)
                 + (part.ownRims() ? ", on the rims that the vehicle has" : "")
                 + (typed.toLowerCase(Locale.ROOT).contains(part.name().toLowerCase(Locale.ROOT))

@@ -26,6 +26,18 @@ class PlanInABrowserTest {
         takesItOffAndUndoes();
     }
 
+    @Test
+    void aPartWithoutTheCircuitThatTheShelfKeepsForItIsOfferedItByOnePress() throws Exception {
+        page.made("huia", "radio");
+        page.show("/sheets/huia.yaml");
+        page.press("#f-circuits_1-fold-off");
+        page.untilThere(".doubled button[value='Radio']");
+        assertFalse(page.text("huia.yaml").contains("  - Radio\ncircuits:\n  - Radio"), page.text("huia.yaml"));
+        page.press(".doubled button[value='Radio']");
+        page.until(() -> page.text("huia.yaml").contains("  - {from: Radio, part: Radio}\n"));
+        page.until(() -> !page.isThere(".doubled button[value='Radio']"));
+    }
+
     private void typesAMass() throws Exception {
         page.focus("f-fitments_6-fold-line");
         page.type(Keys.ENTER);
