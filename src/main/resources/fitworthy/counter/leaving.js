@@ -7,7 +7,7 @@ function unwritten() {
   const typed = [...unsent].filter((field) => field.value.trim()).map((field) => field.closest("form.answer") ?? field);
   return [...new Set([...typed, ...waiting.map(({ elt }) => elt)])].filter((elt) => elt.isConnected && isOfPlan(elt));
 }
-const isWriting = () => onItsWay === "post" || waiting.some(({ elt }) => elt.matches("[hx-post]"));
+const isWriting = () => onItsWay === "post" || waiting.some(({ elt }) => elt.matches("[hx-post], #side"));
 
 /* Another page of the counter is gone to once all is written; an answer that is refused keeps its page, with the reason. */
 let goingTo = null;
@@ -44,8 +44,8 @@ addEventListener("pagehide", () => {
     const within = elt.closest("form, .field");
     const named = [...within.querySelectorAll("input[name], select[name]")].map((field) => [field.name, field.value]);
     const said = JSON.parse(elt.closest("[hx-vals]")?.getAttribute("hx-vals") ?? "{}");
-    const version = { version: document.getElementById("version").value };
-    navigator.sendBeacon(elt.getAttribute("hx-post"), new URLSearchParams({ ...Object.fromEntries(named), ...said, ...version }));
+    const rest = { version: document.getElementById("version").value, hold: holdOf(elt) };
+    navigator.sendBeacon(elt.getAttribute("hx-post"), new URLSearchParams({ ...Object.fromEntries(named), ...said, ...rest }));
   }
   unsent.clear();
 });

@@ -76,7 +76,7 @@ final class Adding {
             }
         }
         changes.addAll(added);
-        return new Several(name + " added", "", changes);
+        return new Several(name + " added", changes);
     }
 
     /** Its name alone, or beside that one of its own where another thing has it. */
@@ -109,7 +109,7 @@ final class Adding {
             return wanted.size() == 1
                     ? one(wanted.get(0)).made().in(sheet)
                     : new Several(
-                            label, "", wanted.stream().<Change>map(Adding::one).toList());
+                            label, wanted.stream().<Change>map(Adding::one).toList());
         });
     }
 
@@ -183,7 +183,7 @@ final class Adding {
                 list, NodeReader.read("", "item: " + item, new ArrayList<>()).get("item")))));
         boolean wired = !wanted.feeds().isEmpty()
                 && !entries.get(Kind.CIRCUITS.inSheet()).isEmpty();
-        return new Several(wanted.name() + " added" + (wired ? ", with its circuit" : ""), "", changes);
+        return new Several(wanted.name() + " added" + (wired ? ", with its circuit" : ""), changes);
     }
 
     /** What the engine burns, for a tank or can of fuel. */
@@ -235,7 +235,7 @@ final class Adding {
                 changes.add(take(Kind.FITMENTS.name(), other, ""));
             }
             changes.add(choice(sheet, part, other));
-            return new Several(other + " in place of " + part, "", changes);
+            return new Several(other + " in place of " + part, changes);
         });
     }
 
