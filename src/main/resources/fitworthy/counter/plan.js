@@ -92,3 +92,22 @@ document.addEventListener("htmx:configRequest", ({ detail: { elt, parameters } }
     parameters.hold = holdOf(elt);
   }
 });
+
+// Whoever opens what adds something goes on in its first field, which may still have to come.
+let opening = null;
+document.addEventListener("click", ({ target }) => {
+  const fold = target.closest("#plan :is(.finder, .adding) > summary")?.parentElement;
+  opening = fold && !fold.open ? fold : null;
+});
+function goIn() {
+  const first = opening?.open && opening.querySelector("input:not([type=hidden]), select");
+  if (first) {
+    const stays = document.activeElement === document.body || opening.contains(document.activeElement);
+    opening = null;
+    if (stays) {
+      first.focus();
+    }
+  }
+}
+document.addEventListener("toggle", goIn, true);
+document.addEventListener("htmx:afterSettle", goIn);

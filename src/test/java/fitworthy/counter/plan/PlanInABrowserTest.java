@@ -38,6 +38,25 @@ class PlanInABrowserTest {
         page.until(() -> !page.isThere(".doubled button[value='Radio']"));
     }
 
+    /** By the pointer too, where the fields are there already, and not where one has gone elsewhere meanwhile. */
+    @Test
+    void whoeverOpensWhatAddsSomethingGoesOnInItsFirstField() throws Exception {
+        page.made("kea");
+        page.show("/sheets/kea.yaml");
+        page.press("#f-cargo-adding-line");
+        page.until(() -> "f-cargo-new-name".equals(page.focused().getDomAttribute("id")));
+        synchronized (page.sheet("kea.yaml")) {
+            page.press("#finder-line");
+            page.press("#f-title");
+        }
+        page.untilThere("#finder-box");
+        assertEquals("f-title", page.focused().getDomAttribute("id"));
+        page.press("#finder-line");
+        assertEquals("finder-line", page.focused().getDomAttribute("id"), "closed");
+        page.press("#finder-line");
+        page.until(() -> "finder-box".equals(page.focused().getDomAttribute("id")));
+    }
+
     private void typesAMass() throws Exception {
         page.focus("f-fitments_6-fold-line");
         page.type(Keys.ENTER);
@@ -69,8 +88,7 @@ class PlanInABrowserTest {
     private void addsAPart() throws Exception {
         page.focus("finder-line");
         page.type(Keys.ENTER);
-        page.untilThere("#finder-box");
-        page.focus("finder-box");
+        page.until(() -> "finder-box".equals(page.focused().getDomAttribute("id")));
         page.type("fridge 60");
         page.until(() -> page.all("#finder-found button").size() < 5);
         page.type(Keys.TAB, Keys.TAB);
