@@ -3,6 +3,7 @@ package fitworthy.shelf;
 import fitworthy.sheet.Wanted.Feed;
 import fitworthy.source.Fault;
 import fitworthy.source.Node;
+import fitworthy.source.Place;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -41,6 +42,14 @@ public record Shelf(
     /** What lies there of a kind, by name. */
     public Map<String, Node.Mapping> of(Kind kind) {
         return things.getOrDefault(kind, Map.of());
+    }
+
+    /** The name of the thing that begins at a place; empty where none does. */
+    public Optional<String> at(Kind kind, Place place) {
+        return of(kind).entrySet().stream()
+                .filter(thing -> thing.getValue().place().equals(place))
+                .map(Map.Entry::getKey)
+                .findFirst();
     }
 
     /** The circuits that belong to a part of it, in the order of the files. */

@@ -1,6 +1,5 @@
 package fitworthy.counter.plan;
 
-import fitworthy.counter.desk.Answer;
 import fitworthy.counter.desk.Change;
 import fitworthy.counter.edit.AddItem;
 import fitworthy.counter.edit.Several;
@@ -53,7 +52,7 @@ final class Adding {
                 "",
                 sheet -> taken == Kind.TRAILERS
                         ? new PutWhole(name + " as trailer", taken.inSheet(), word(name))
-                        : understood(sheet, new ArrayList<>())
+                        : sheet.words(new ArrayList<>())
                                 .taken(taken, name)
                                 .<Change>map(Adding::one)
                                 .orElseGet(() -> new AddItem(taken.inSheet(), fromShelf(sheet, taken, name, part))));
@@ -104,7 +103,7 @@ final class Adding {
         return new Edit(label, "", sheet -> {
             List<Fault> faults = new ArrayList<>();
             List<Wanted> wanted = wanted(sheet, typed, faults);
-            wanted.forEach(one -> understood(sheet, faults).ownRims(one, wheels(sheet, wanted)));
+            wanted.forEach(one -> sheet.words(faults).ownRims(one, wheels(sheet, wanted)));
             FaultsException.refuse(faults);
             return wanted.size() == 1
                     ? one(wanted.get(0)).made().in(sheet)
@@ -123,14 +122,23 @@ final class Adding {
 
     /** What lies on the shelf that may be meant by what is said in words and not taken from it. */
     static List<Lying> alike(PlanSheet sheet, String typed) {
-        SheetWords words = understood(sheet, new ArrayList<>());
+        SheetWords words = sheet.words(new ArrayList<>());
         return wanted(sheet, typed, new ArrayList<>()).stream()
                 .flatMap(wanted -> words.alike(wanted).stream())
                 .toList();
     }
 
+    /** What of it the shelf has otherwise. */
+    static List<String> otherwise(PlanSheet sheet, String typed) {
+        SheetWords words = sheet.words(new ArrayList<>());
+        return wanted(sheet, typed, new ArrayList<>()).stream()
+                .map(words::otherwiseOnShelf)
+                .filter(told -> !told.isEmpty())
+                .toList();
+    }
+
     private static List<Wanted> wanted(PlanSheet sheet, String typed, List<Fault> faults) {
-        return understood(sheet, faults)
+        return sheet.words(faults)
                 .parts(typed, sheet.text(NodePath.of("region")).orElse(""));
     }
 
@@ -203,17 +211,6 @@ final class Adding {
                     "diesel or petrol, at the vehicle");
         }
         return Liquid.values()[Math.max(0, fuel)];
-    }
-
-    private static SheetWords understood(PlanSheet sheet, List<Fault> faults) {
-        Answer answer = sheet.answer();
-        return new SheetWords(
-                answer.view().book().tables().shopWords(),
-                answer.view().shelves().of(answer.place().file()),
-                answer.view().book().regions().keySet(),
-                answer.view().book().usualPlaces(),
-                "",
-                faults);
     }
 
     /** The place of a new item behind those that the sheet has. */

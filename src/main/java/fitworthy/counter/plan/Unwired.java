@@ -21,7 +21,7 @@ public record Unwired(String part, String circuit, String there) {
 
     /** All of a plan. */
     static List<Unwired> of(PlanSheet sheet) {
-        Shelf shelf = sheet.answer().view().shelves().of(sheet.answer().place().file());
+        Shelf shelf = sheet.shelf();
         NodePath list = NodePath.of(Kind.CIRCUITS.inSheet());
         Map<String, NodePath> circuits = new HashMap<>();
         Map<String, String> parts = new HashMap<>();
@@ -33,9 +33,8 @@ public record Unwired(String part, String circuit, String there) {
         List<Unwired> found = new ArrayList<>();
         for (Node part : sheet.items(NodePath.of(Kind.FITMENTS.inSheet()))) {
             if (part.name() != null && !parts.containsValue(part.name())) {
-                shelf.of(Kind.FITMENTS).values().stream()
-                        .filter(kept -> kept.place().equals(part.place()))
-                        .flatMap(kept -> shelf.feeds(kept.name()).stream())
+                shelf.at(Kind.FITMENTS, part.place()).stream()
+                        .flatMap(kept -> shelf.feeds(kept).stream())
                         .filter(feed -> feed.board().isEmpty() || circuits.containsKey(feed.board()))
                         .map(feed -> new Unwired(
                                 part.name(),

@@ -53,14 +53,9 @@ final class Wishes {
         if (lift.isEmpty() || part.said().containsKey(LIFT)) {
             return;
         }
-        Wanted asSet = part.with(Map.of(LIFT, lift));
-        String otherwise = said.at(end.line(), words -> words.otherwiseOnShelf(asSet));
+        String otherwise = said.at(end.line(), words -> words.otherLiftOnShelf(part.name(), lift, set.name()));
         if (!part.shelf().isEmpty() && !otherwise.isEmpty()) {
-            said.fields()
-                    .computeIfPresent(
-                            end.line(),
-                            (same, told) -> told.in(told.words() + ". On the shelf " + otherwise + " of lift, not "
-                                    + lift + " as " + set.name()));
+            said.fields().computeIfPresent(end.line(), (same, told) -> told.in(told.words() + ". " + otherwise));
         }
     }
 
@@ -75,7 +70,7 @@ final class Wishes {
             String otherwise = said.at(field, words -> words.otherwiseOnShelf(part));
             told.add((parts.size() == 1 ? "" : part.name() + ": ")
                     + words(part, typed)
-                    + (otherwise.isEmpty() ? "" : ". On the shelf " + otherwise));
+                    + (otherwise.isEmpty() ? "" : ". " + otherwise));
             all.add(new Wish(field, part));
         }
         if (!told.isEmpty()) {
