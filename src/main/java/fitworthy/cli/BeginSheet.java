@@ -21,6 +21,7 @@ import fitworthy.source.Place;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
+import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -133,7 +134,18 @@ final class BeginSheet implements Callable<Integer> {
         newFile(to);
         View view = new View(engine, null, null, shelves);
         write(view.draft(whole, Place.of(name()), faults), view);
+        tellOtherwise(whole.parts(), words);
         return ExitCodes.IN_ORDER;
+    }
+
+    /** What the shelf has otherwise than was said; not into a sheet that is printed. */
+    private void tellOtherwise(List<Wanted> wanted, SheetWords words) {
+        PrintWriter told = to == null ? around.err() : around.out();
+        wanted.stream()
+                .map(words::otherwiseOnShelf)
+                .filter(otherwise -> !otherwise.isEmpty())
+                .forEach(otherwise -> told.println(otherwise + "."));
+        told.flush();
     }
 
     /** What the sheet is called where no file is named. */

@@ -18,6 +18,7 @@ final class Assets implements Routes {
     private static final Map<String, String> FILES = Map.ofEntries(
             Map.entry("htmx.js", HTMX),
             Map.entry("typed.js", OWN + "typed.js"),
+            Map.entry("leaving.js", OWN + "leaving.js"),
             Map.entry("panes.js", OWN + "panes.js"),
             Map.entry("counter.js", OWN + "counter.js"),
             Map.entry("plan.js", OWN + "plan.js"),

@@ -4,6 +4,8 @@ import fitworthy.schema.FieldSchema;
 import fitworthy.schema.RecordSchema;
 import fitworthy.sheet.Fitment.Kind;
 import fitworthy.sheet.ShopWords.Thing;
+import fitworthy.sheet.Wanted.Feed;
+import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import fitworthy.source.Words;
 import java.util.ArrayList;
@@ -15,6 +17,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The lists of a new sheet, each entry on one line, as one wish after the other is added to them. */
 final class DraftItems {
@@ -22,6 +25,8 @@ final class DraftItems {
     private static final String MASS = "mass";
     private static final String AT = "at";
     private static final String STOCK = "stock: yes";
+    /** Lists whose things have names of their own among each other; a circuit may be called as its part. */
+    private static final List<String> THINGS = List.of("fitments", "tanks", "cargo", "occupants");
 
     private final List<Wanted> parts;
     private final TubFate tub;
@@ -33,21 +38,38 @@ final class DraftItems {
     private final List<String> tanks = new ArrayList<>();
     private final List<String> circuits = new ArrayList<>();
     private final List<String> cargo = new ArrayList<>();
-    private final Set<String> names;
+    private final Set<String> names = new HashSet<>();
+    /** Circuits of the sheet by name, and whether each is some part's. */
+    private final Map<String, Boolean> wired = new LinkedHashMap<>();
+    /** What adds circuits of the shelf that hang on a board which is not there yet. */
+    private final List<Runnable> waiting = new ArrayList<>();
 
     /**
      * @param parts all that is planned
      * @param tub what becomes of it
      * @param fuel what the engine burns
-     * @param taken names that other things of the sheet have
+     * @param begun what the sheet has already, with what it takes from the shelf
      * @param usual whether something stands in a field that is left out, by its place in these lists
      */
-    DraftItems(List<Wanted> parts, TubFate tub, Tank.Liquid fuel, Set<String> taken, Predicate<NodePath> usual) {
+    DraftItems(List<Wanted> parts, TubFate tub, Tank.Liquid fuel, Node.Mapping begun, Predicate<NodePath> usual) {
         this.parts = parts;
         this.tub = tub;
         this.fuel = Words.hyphenated(fuel.name());
-        this.names = new HashSet<>(taken);
         this.usual = usual;
+        THINGS.forEach(list -> items(begun, list).forEach(item -> names.add(item.name())));
+        items(begun, "circuits")
+                .forEach(circuit ->
+                        wired.put(circuit.name(), !word(circuit, "part").isEmpty()));
+    }
+
+    private static Stream<Node> items(Node.Mapping sheet, String list) {
+        return sheet.get(list) instanceof Node.Listing listing
+                ? listing.items().stream().filter(item -> item.name() != null)
+                : Stream.empty();
+    }
+
+    private static String word(Node item, String field) {
+        return item instanceof Node.Mapping thing && thing.get(field) instanceof Node.Scalar word ? word.text() : "";
     }
 
     /** The entries by the list that they belong into. */
@@ -77,6 +99,7 @@ final class DraftItems {
         List<List<String>> all = List.of(fitments, circuits, tanks, cargo);
         List<Integer> sizes = all.stream().map(List::size).toList();
         addBare(wanted);
+        addWaiting();
         for (int i = 0; i < all.size() && !wanted.reason().isEmpty(); i++) {
             if (all.get(i).size() > sizes.get(i)) {
                 all.get(i).set(sizes.get(i), all.get(i).get(sizes.get(i)) + "  # " + wanted.reason());
@@ -85,12 +108,23 @@ final class DraftItems {
         }
     }
 
+    private void addWaiting() {
+        int before;
+        do {
+            before = circuits.size();
+            List<Runnable> again = List.copyOf(waiting);
+            waiting.clear();
+            again.forEach(Runnable::run);
+        } while (circuits.size() > before);
+    }
+
     private void addBare(Wanted wanted) {
         if (!wanted.shelf().isEmpty()) {
             boolean tank = wanted.shelf().equals("tanks");
+            String own = free(wanted.name());
             (tank ? tanks : wanted.shelf().equals("cargo") ? cargo : fitments)
-                    .add(DraftText.taken(
-                            wanted.name(), free(wanted.name()), DraftText.fields(wanted.said()) + ofTub(wanted)));
+                    .add(DraftText.taken(wanted.name(), own, DraftText.fields(wanted.said()) + ofTub(wanted)));
+            wanted.feeds().forEach(feed -> feed(feed, wanted.name(), own));
             return;
         }
         String first = "";
@@ -106,13 +140,26 @@ final class DraftItems {
             String name = first.isEmpty() ? free(Words.capital(wanted.name())) : first;
             String belongs = first.isEmpty() ? "" : ", part: " + DraftText.quoted(first);
             switch (thing) {
-                case CIRCUIT -> circuits.add("{name: " + DraftText.quoted(name) + belongs + "}");
+                case CIRCUIT -> circuits.add("{name: " + DraftText.quoted(freeCircuit(name)) + belongs + "}");
                 case CARGO ->
                     cargo.add("{name: " + DraftText.quoted(name)
                             + told(wanted.said(), NodePath.of("cargo").to(cargo.size() + 1)) + "}");
                 case WATER_TANK, WATER_CAN -> tanks.add(tank(name, "water", wanted.said(), thing));
                 default -> tanks.add(tank(name, fuel, wanted.said(), thing));
             }
+        }
+    }
+
+    /**
+     * A circuit comes with its part, once the sheet has the board that it hangs on. Where one of its name is no part's
+     * yet, it is for a person to say whether that is it.
+     */
+    private void feed(Feed feed, String part, String own) {
+        if (!feed.board().isEmpty() && !wired.containsKey(feed.board())) {
+            waiting.add(() -> feed(feed, part, own));
+        } else if (wired.getOrDefault(feed.name(), true)) {
+            String named = own.equals(part) ? "" : ", part: " + DraftText.quoted(own);
+            circuits.add(DraftText.taken(feed.name(), freeCircuit(feed.name()), named));
         }
     }
 
@@ -191,8 +238,17 @@ final class DraftItems {
 
     /** The name, with a number where another thing has it. */
     private String free(String name) {
+        return free(name, names::add);
+    }
+
+    private String freeCircuit(String name) {
+        return free(name, own -> wired.putIfAbsent(own, true) == null);
+    }
+
+    /** @param taken takes a name that nothing has yet, and says whether it could */
+    private static String free(String name, Predicate<String> taken) {
         String free = name;
-        for (int i = 2; !names.add(free); i++) {
+        for (int i = 2; !taken.test(free); i++) {
             free = name + " " + i;
         }
         return free;

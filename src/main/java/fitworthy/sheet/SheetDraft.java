@@ -3,6 +3,7 @@ package fitworthy.sheet;
 import fitworthy.sheet.ShopWords.Thing;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
+import fitworthy.source.Place;
 import fitworthy.source.Words;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -10,7 +11,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
@@ -33,6 +33,7 @@ public final class SheetDraft {
     /** A trailer that is called so does not hang on a ball, which is what a sheet means that says nothing. */
     private static final Pattern FIFTH_WHEEL = Pattern.compile("(?i)\\b(?:fifth|5th)[ -]?wheel");
 
+    private static final Node.Mapping NOTHING = new Node.Mapping(Place.of(""), Map.of());
     private static final String MAIN_TANK = "Main tank";
     /** What the maker allows, as far as every plan needs it. */
     private static final List<String> RATINGS =
@@ -118,7 +119,7 @@ public final class SheetDraft {
 
     private SheetDraft(Whole whole, Predicate<NodePath> usual) {
         this.whole = whole;
-        this.items = new DraftItems(whole.parts(), whole.tub(), whole.fuel(), Set.of(), usual);
+        this.items = new DraftItems(whole.parts(), whole.tub(), whole.fuel(), NOTHING, usual);
     }
 
     /**
@@ -164,12 +165,12 @@ public final class SheetDraft {
      * What a sheet gets by something more that is planned: entries of its lists, each on one line.
      *
      * @param fuel what the engine burns
-     * @param taken names that other things of the sheet have
+     * @param begun what the sheet has already, with what it takes from the shelf
      * @param usual whether something stands in a field that is left out, by the place of an item among the new ones
      */
     public static Map<String, List<String>> added(
-            Wanted wanted, Tank.Liquid fuel, Set<String> taken, Predicate<NodePath> usual) {
-        DraftItems items = new DraftItems(List.of(), TubFate.NOT_SAID, fuel, taken, usual);
+            Wanted wanted, Tank.Liquid fuel, Node.Mapping begun, Predicate<NodePath> usual) {
+        DraftItems items = new DraftItems(List.of(), TubFate.NOT_SAID, fuel, begun, usual);
         items.add(wanted);
         return items.lists();
     }

@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param said what was said of it by the fields that hold it, such as mass, length or the place under at
  * @param shelf the list of a sheet that takes it from the shelf; empty where it does not lie there
  * @param replaces whether the shelf says already what comes off for it
+ * @param feeds the circuits that the shelf keeps for it
  * @param reason what it is wished for, which no field holds; empty where it was not said
  * @param ownRims whether they are tyres for the wheels that the vehicle has, which no field holds either
  */
@@ -24,16 +25,40 @@ public record Wanted(
         Map<String, String> said,
         String shelf,
         boolean replaces,
+        List<Feed> feeds,
         String reason,
         boolean ownRims) {
 
-    public Wanted(String name, Meaning meaning, Map<String, String> said, String shelf, boolean replaces) {
-        this(name, meaning, said, shelf, replaces, "", false);
+    /**
+     * A circuit of the shelf.
+     *
+     * @param board the circuit that it hangs on; empty where that is the battery
+     */
+    public record Feed(String name, String board) {}
+
+    /** What does not lie on the shelf. */
+    public Wanted(String name, Meaning meaning, Map<String, String> said) {
+        this(name, meaning, said, "", false, List.of());
+    }
+
+    public Wanted(
+            String name, Meaning meaning, Map<String, String> said, String shelf, boolean replaces, List<Feed> feeds) {
+        this(name, meaning, said, shelf, replaces, feeds, "", false);
+    }
+
+    /** The same, of which something else was said. */
+    public Wanted with(Map<String, String> told) {
+        return new Wanted(name, meaning, told, shelf, replaces, feeds, reason, ownRims);
     }
 
     /** The same, wished for a reason. */
     public Wanted because(String told) {
-        return new Wanted(name, meaning, said, shelf, replaces, told, ownRims);
+        return new Wanted(name, meaning, said, shelf, replaces, feeds, told, ownRims);
+    }
+
+    /** The same, as tyres for the wheels that the vehicle has. */
+    public Wanted onOwnRims() {
+        return new Wanted(name, meaning, said, shelf, replaces, feeds, reason, true);
     }
 
     /** Whether it is of the shelf, and its place was said in words. */
@@ -45,7 +70,7 @@ public record Wanted(
     public Wanted whereItLies() {
         Map<String, String> others = new LinkedHashMap<>(said);
         others.remove("at");
-        return new Wanted(name, meaning, others, shelf, replaces, reason, ownRims);
+        return with(others);
     }
 
     /** The field of a kind that asks where on the vehicle it stands, in words of its own. */
@@ -103,7 +128,7 @@ public record Wanted(
             return Optional.empty();
         }
         String own = named.isEmpty() ? name + " at the " + end : name;
-        return Optional.of(new Wanted(own, meaning, said, shelf, replaces, reason, ownRims));
+        return Optional.of(new Wanted(own, meaning, said, shelf, replaces, feeds, reason, ownRims));
     }
 
     /** Whether it is for one end, of which another wish of its kind means both. */

@@ -79,15 +79,9 @@ record PlacedPart(NamedPart named, WishPlaces places) {
         if (wanted.shelf().isEmpty()) {
             wanted.meaning().kinds().stream().limit(1).forEach(kind -> said.putAll(told(kind, wanted.name(), region)));
         }
-        Wanted told = new Wanted(
-                wanted.name(),
-                wanted.meaning(),
-                said,
-                wanted.shelf(),
-                wanted.replaces(),
-                "",
-                STAYING_RIMS.matcher(line).matches());
-        return place.map(where -> at(told, where)).orElse(told);
+        Wanted told = wanted.with(said);
+        Wanted rimmed = STAYING_RIMS.matcher(line).matches() ? told.onOwnRims() : told;
+        return place.map(where -> at(rimmed, where)).orElse(rimmed);
     }
 
     /** The same at a place in words, with what those tell of it that the shelf does not say already. */
@@ -99,14 +93,7 @@ record PlacedPart(NamedPart named, WishPlaces places) {
                 .removeIf(told -> named.lying().agrees(kind, wanted.name(), told.getKey(), told.getValue())));
         said.putAll(room);
         said.put("at", where);
-        return new Wanted(
-                wanted.name(),
-                wanted.meaning(),
-                said,
-                wanted.shelf(),
-                wanted.replaces(),
-                wanted.reason(),
-                wanted.ownRims());
+        return wanted.with(said);
     }
 
     /** The place at the end of what was typed, unless all of it is the name of something. */

@@ -12,6 +12,7 @@ import fitworthy.sheet.Tank.Liquid;
 import fitworthy.sheet.Trailer;
 import fitworthy.sheet.Wanted;
 import fitworthy.source.Fault;
+import fitworthy.source.NodePath;
 import fitworthy.source.Words;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
@@ -208,14 +209,29 @@ public record SheetWords(
         return new PartWords(words, shelf, places, typed()).wanted(typed, region);
     }
 
+    /** A part, tank or load of the shelf by its name there; nothing where none is called so. */
+    public Optional<Wanted> taken(Kind kind, String name) {
+        return new ShelfParts(shelf).taken(kind, name);
+    }
+
     /** What lies on the shelf that may be meant by a part that is not taken from it. */
     public List<Lying> alike(Wanted wanted) {
         return new ShelfParts(shelf).alike(wanted);
     }
 
-    /** What of the shelf is called so and has another figure than was said, with that; empty where nothing has. */
+    /** What of the shelf is called so and has another figure than was said, in words; empty where nothing has. */
     public String otherwiseOnShelf(Wanted wanted) {
         return new ShelfParts(shelf).otherwise(wanted);
+    }
+
+    /** The same of one field of a thing of the shelf. */
+    public String otherwiseOnShelf(Kind kind, String name, NodePath field, String said) {
+        return new ShelfParts(shelf).otherwise(kind, name, field, said);
+    }
+
+    /** The same of the lift of springs of the shelf, beside that of the others that they go with. */
+    public String otherLiftOnShelf(String springs, String lift, String others) {
+        return new ShelfParts(shelf).otherLift(springs, lift, others);
     }
 
     /** Tells of tyres for the wheels that the vehicle has where others are planned. @param wheels what those are called */

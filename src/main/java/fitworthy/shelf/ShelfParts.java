@@ -10,7 +10,9 @@ import fitworthy.sheet.ShopWords.Meaning;
 import fitworthy.sheet.ShopWords.Thing;
 import fitworthy.sheet.Wanted;
 import fitworthy.source.Node;
+import fitworthy.source.NodePath;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -21,6 +23,7 @@ record ShelfParts(Shelf shelf) {
     /** What of a shelf is a part of a plan. */
     private static final List<Kind> KEPT = List.of(Kind.FITMENTS, Kind.TANKS, Kind.CARGO);
 
+    private static final String LIFT = "lift";
     private static final Pattern NUMBER = Pattern.compile("[0-9]+");
     /** Shorter words of a name tell nothing: a, of, set. */
     private static final int TELLING = 4;
@@ -31,11 +34,15 @@ record ShelfParts(Shelf shelf) {
     }
 
     /** What a field of one says; empty where it says nothing. */
-    private Optional<String> text(Kind kind, String name, String field) {
+    private Optional<String> text(Kind kind, String name, NodePath field) {
         return shelf.named(kind, name)
-                .map(own -> shelf.of(kind).get(own).get(field))
+                .map(own -> field.in(shelf.of(kind).get(own)))
                 .filter(Node.Scalar.class::isInstance)
                 .map(node -> Mark.read(((Node.Scalar) node).text()).text());
+    }
+
+    private Optional<String> text(Kind kind, String name, String field) {
+        return text(kind, name, NodePath.of(field));
     }
 
     /** Whether it says the same of a field, within the tolerance of either. */
@@ -48,15 +55,36 @@ record ShelfParts(Shelf shelf) {
         return text(kind, name, field).filter(own -> !isSame(own, said)).isPresent();
     }
 
-    /** What one that is called so has otherwise than was said, such as {@code Winch has 39 kg}; empty where nothing is. */
+    /**
+     * What one that is called so has otherwise than was said, such as {@code On the shelf Winch has 39 kg}; empty where
+     * nothing is.
+     */
     String otherwise(Wanted wanted) {
         return named(wanted.name())
                 .flatMap(kind -> wanted.said().entrySet().stream()
                         .filter(said -> contradicts(kind, wanted.name(), said.getKey(), said.getValue()))
                         .flatMap(said -> text(kind, wanted.name(), said.getKey()).stream())
                         .reduce((one, other) -> one + ", " + other)
-                        .flatMap(figures -> shelf.named(kind, wanted.name()).map(name -> name + " has " + figures)))
+                        .flatMap(figures -> shelf.named(kind, wanted.name()).map(name -> has(name, figures))))
                 .orElse("");
+    }
+
+    /** The same of one field of a thing of the shelf. */
+    String otherwise(Kind kind, String name, NodePath field, String said) {
+        return text(kind, name, field)
+                .filter(own -> !isSame(own, said))
+                .map(own -> has(name, own))
+                .orElse("");
+    }
+
+    /** The same of the lift of springs of the shelf, beside that of the others that they go with. */
+    String otherLift(String springs, String lift, String others) {
+        String otherwise = otherwise(Kind.FITMENTS, springs, NodePath.of(LIFT), lift);
+        return otherwise.isEmpty() ? "" : otherwise + " of lift, not " + lift + " as " + others;
+    }
+
+    private static String has(String name, String figures) {
+        return "On the shelf " + name + " has " + figures;
     }
 
     private static boolean isSame(String own, String said) {
@@ -79,6 +107,20 @@ record ShelfParts(Shelf shelf) {
 
     private static double tolerance(Figure figure) {
         return figure.hasTolerance() ? figure.tolerance() : 0;
+    }
+
+    /** One of a kind by its name; nothing where none is called so. */
+    Optional<Wanted> taken(Kind kind, String name) {
+        return KEPT.contains(kind) && shelf.of(kind).containsKey(name)
+                ? Optional.of(wanted(kind, name))
+                : Optional.empty();
+    }
+
+    /** One of them, as it is taken from the shelf. */
+    Wanted wanted(Kind kind, String name) {
+        boolean replaces = shelf.of(kind).get(name).get("removes") != null;
+        List<Wanted.Feed> feeds = kind == Kind.FITMENTS ? shelf.feeds(name) : List.of();
+        return new Wanted(name, meaning(kind, name), Map.of(), kind.inSheet(), replaces, feeds);
     }
 
     /** What the name of one stands for, as far as it says what a figure of it is. */

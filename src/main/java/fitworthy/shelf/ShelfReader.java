@@ -17,6 +17,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** Reads a shelf: every YAML or JSON file of a folder, with lists of things that each have a name of their own. */
@@ -51,7 +52,28 @@ public final class ShelfReader {
         shelf.things()
                 .forEach((kind, named) -> named.forEach((name, thing) -> Binder.bindPartly(
                         kind.record(), kind.onShelf() + "." + name, new Node.Entry(thing.place(), thing), faults)));
+        faults.addAll(ofNoPart(shelf));
         return new Shelf(folder, shelf.files(), shelf.things(), shelf.content(), faults);
+    }
+
+    /** Circuits that no part brings along, since the one which they are said to be of does not lie there. */
+    private static List<Fault> ofNoPart(Shelf shelf) {
+        Set<String> parts = shelf.of(Kind.FITMENTS).keySet();
+        List<Fault> faults = new ArrayList<>();
+        shelf.of(Kind.CIRCUITS).forEach((name, circuit) -> {
+            if (circuit.get(Shelf.PART) instanceof Node.Scalar part && !parts.contains(part.text())) {
+                faults.add(new Fault(
+                        part.place(),
+                        Kind.CIRCUITS.onShelf() + "." + name + "." + Shelf.PART,
+                        "'" + Words.shortened(part.text(), 60) + "' is not among the fitments of this shelf, so that"
+                                + " no part brings this circuit along" + Words.suggestion(part.text(), parts),
+                        parts.isEmpty()
+                                ? "leave it out, for the sheet to say"
+                                : Shelf.PART + ": " + parts.iterator().next()
+                                        + ", or another of them; or leave it out, for the sheet to say"));
+            }
+        });
+        return faults;
     }
 
     private Shelf shelf() {

@@ -64,3 +64,50 @@ document.addEventListener("keydown", (event) => {
     event.preventDefault();
   }
 });
+
+// What is said in a box until it is left is one answer, which one press undoes: each time it is gone into it is held anew.
+let held = { box: null, id: "" };
+const holds = new WeakMap();
+const boxOf = (one) => one.closest?.("#plan .field");
+const holdOf = (one) => holds.get(boxOf(one)) ?? "";
+document.addEventListener("focusin", ({ target }) => {
+  const box = boxOf(target);
+  if (box !== held.box) {
+    held = { box, id: `${Date.now().toString(36)}-${Math.random().toString(36).slice(2)}` };
+  }
+});
+// Who only looks something up in another window has not left it.
+document.addEventListener("focusout", ({ relatedTarget }) => {
+  if (document.hasFocus() && !held.box?.contains(relatedTarget)) {
+    held = { box: null, id: "" };
+  }
+});
+document.addEventListener("input", ({ target }) => {
+  if (boxOf(target)) {
+    holds.set(boxOf(target), held.id);
+  }
+}, true);
+document.addEventListener("htmx:configRequest", ({ detail: { elt, parameters } }) => {
+  if (holdOf(elt)) {
+    parameters.hold = holdOf(elt);
+  }
+});
+
+// Whoever opens what adds something goes on in its first field, which may still have to come.
+let opening = null;
+document.addEventListener("click", ({ target }) => {
+  const fold = target.closest("#plan :is(.finder, .adding) > summary")?.parentElement;
+  opening = fold && !fold.open ? fold : null;
+});
+function goIn() {
+  const first = opening?.open && opening.querySelector("input:not([type=hidden]), select");
+  if (first) {
+    const stays = document.activeElement === document.body || opening.contains(document.activeElement);
+    opening = null;
+    if (stays) {
+      first.focus();
+    }
+  }
+}
+document.addEventListener("toggle", goIn, true);
+document.addEventListener("htmx:afterSettle", goIn);

@@ -61,13 +61,14 @@ function sendNext() {
 document.addEventListener("htmx:beforeSend", ({ detail: { elt, xhr, requestConfig } }) => {
   if (turn) {
     const sent = turn;
-    onItsWay = xhr;
+    onItsWay = requestConfig.verb;
     xhr.addEventListener("loadend", () => {
       onItsWay = null;
       if (elt.matches("form") && isAway(xhr)) {
         unheard.set(elt, sent);
       }
       sendNext();
+      goOn();
     });
   }
   if (requestConfig.verb === "post") {

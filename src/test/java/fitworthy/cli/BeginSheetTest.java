@@ -106,6 +106,17 @@ class BeginSheetTest {
         Ran.of("check", sheet.toString(), "--full").printed(1).says("Loadings without the trailer, towing");
     }
 
+    /** In the words of the counter, and not into the sheet that is printed. */
+    @Test
+    void whatTheShelfHasOtherwiseIsTold() {
+        String told = "On the shelf Winch has 39 kg +/- 1 kg.\n";
+        assertEquals(
+                told,
+                begin(List.of("winch=26 kg"), "--shelf", "scenarios/shelf").err());
+        assertEquals(
+                "", begin(List.of("winch=39 kg"), "--shelf", "scenarios/shelf").err());
+    }
+
     @Test
     void withoutAFileTheSheetAloneIsPrinted() throws IOException {
         Path sheet = folder.resolve("piped.yaml");
@@ -149,7 +160,8 @@ class BeginSheetTest {
                         "scenarios/shelf",
                         "--to",
                         sheet.toString())
-                .printed(0);
+                .printed(0)
+                .says("On the shelf Winch has 39 kg +/- 1 kg.");
         List<String> lines = Files.readAllLines(sheet);
         for (String line : List.of(
                 "vehicle: Tarrenby 3.0 wagon",

@@ -55,6 +55,23 @@ class ShelfTest {
                         "The sheet cannot be used:\n" + shelf + "/parts.yaml:2:36: fitments.1.mass: '40' has no unit");
     }
 
+    /** A circuit may leave its part to the sheet; one that it names brings it along, and so has to lie there. */
+    @Test
+    void aCircuitOfAPartThatIsNotThereIsTold() throws IOException {
+        String box = BOX + "circuits:\n  - {name: Feed, current: 4 A, part: Bxo}\n";
+        String shelf = shelf("shelf", box);
+        Ran wrong = Ran.of("shelf", shelf);
+        wrong.refused(
+                2,
+                "The shelf cannot be used:\n" + shelf + "/parts.yaml:4:38: circuits.Feed.part: 'Bxo' is not among the"
+                        + " fitments of this shelf, so that no part brings this circuit along");
+        assertTrue(wrong.err().contains("part: Box"), wrong.err());
+        shelf("shelf", box.replace("Bxo", "Box"));
+        Ran.of("shelf", shelf).printed(0).says("CIRCUITS (1)");
+        shelf("shelf", box.replace(", part: Bxo", ""));
+        Ran.of("shelf", shelf).printed(0).says("CIRCUITS (1)");
+    }
+
     @Test
     void theShelfNamedTakesThePlaceOfTheOneBesideTheSheet() throws IOException {
         shelf("shelf", BOX);

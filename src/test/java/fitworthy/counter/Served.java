@@ -7,17 +7,9 @@ import fitworthy.counter.desk.OpenSheet;
 import fitworthy.counter.desk.SheetFolder;
 import fitworthy.shelf.Shelves;
 import java.io.IOException;
-import java.net.CookieManager;
-import java.net.URI;
-import java.net.URLEncoder;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** A counter on a copy of the shipped sheets, and a client that has opened its address. */
@@ -25,15 +17,12 @@ public final class Served implements AutoCloseable {
 
     private final Desk desk;
     private final Counter counter;
-    private final CookieManager cookies = new CookieManager();
-    private final HttpClient client = HttpClient.newBuilder()
-            .cookieHandler(cookies)
-            .followRedirects(HttpClient.Redirect.NORMAL)
-            .build();
+    private final Visitor visitor;
 
-    private Served(Desk desk, Counter counter) {
+    private Served(Desk desk, Counter counter) throws Exception {
         this.desk = desk;
         this.counter = counter;
+        this.visitor = new Visitor(counter.address());
     }
 
     /** @param folder gets the shipped sheets and their shelf */
@@ -50,9 +39,7 @@ public final class Served implements AutoCloseable {
     static Served in(Path folder, Serving serving) throws Exception {
         View view = new View(Books.engine(), null, null, Shelves.beside());
         Desk desk = new Desk(new SheetFolder(folder), view, Books.RULES);
-        Served served = new Served(desk, new Counter(desk, serving));
-        served.get(URI.create(served.counter.address()));
-        return served;
+        return new Served(desk, new Counter(desk, serving));
     }
 
     private static void copy(Path from, Path to) throws IOException {
@@ -83,44 +70,25 @@ public final class Served implements AutoCloseable {
 
     /** The cookie that the client was let in with, as it is sent; empty where it was not. */
     String cookie() {
-        return cookies.getCookieStore().getCookies().stream()
-                .map(cookie -> cookie.getName() + "=" + cookie.getValue())
-                .collect(Collectors.joining("; "));
+        return visitor.cookie();
     }
 
     public String at(String path) {
-        return "http://127.0.0.1:" + counter.port() + path;
+        return visitor.at(path);
     }
 
     public HttpResponse<String> get(String path) throws Exception {
-        return get(URI.create(at(path)));
+        return visitor.get(path);
     }
 
     /** What is no text. */
     public HttpResponse<byte[]> bytes(String path) throws Exception {
-        return client.send(
-                HttpRequest.newBuilder(URI.create(at(path))).build(), HttpResponse.BodyHandlers.ofByteArray());
-    }
-
-    private HttpResponse<String> get(URI address) throws Exception {
-        return client.send(HttpRequest.newBuilder(address).build(), HttpResponse.BodyHandlers.ofString());
-    }
-
-    private static String encoded(String text) {
-        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+        return visitor.bytes(path);
     }
 
     /** A form as a page of the counter sends it. @param fields names and values in turn */
     public HttpResponse<String> post(String path, String... fields) throws Exception {
-        String body = IntStream.range(0, fields.length / 2)
-                .mapToObj(i -> encoded(fields[2 * i]) + "=" + encoded(fields[2 * i + 1]))
-                .collect(Collectors.joining("&"));
-        HttpRequest request = HttpRequest.newBuilder(URI.create(at(path)))
-                .header("Content-Type", "application/x-www-form-urlencoded")
-                .header("Origin", at(""))
-                .POST(HttpRequest.BodyPublishers.ofString(body))
-                .build();
-        return client.send(request, HttpResponse.BodyHandlers.ofString());
+        return visitor.post(path, fields);
     }
 
     @Override

@@ -22,11 +22,6 @@ public record SetTyped(SetValue set) implements Change {
     }
 
     @Override
-    public String joins() {
-        return set.joins();
-    }
-
-    @Override
     public Answer in(Answer now) throws FaultsException {
         Optional<String> either = QuantityText.eitherOf(Mark.read(set.value()).text());
         if (either.isPresent()) {

@@ -27,11 +27,6 @@ public record SetValue(String path, String value) implements Change {
     }
 
     @Override
-    public String joins() {
-        return path;
-    }
-
-    @Override
     public Answer in(Answer now) throws FaultsException {
         if (value.isEmpty()) {
             return without(now, Spot.of(path, now));

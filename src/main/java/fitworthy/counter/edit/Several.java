@@ -6,7 +6,7 @@ import fitworthy.source.FaultsException;
 import java.util.List;
 
 /** Changes that are one step together, each made in what the one before it left. */
-public record Several(String label, String joins, List<Change> changes) implements Change {
+public record Several(String label, List<Change> changes) implements Change {
 
     @Override
     public Answer in(Answer now) throws FaultsException {

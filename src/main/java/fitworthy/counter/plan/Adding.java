@@ -1,6 +1,5 @@
 package fitworthy.counter.plan;
 
-import fitworthy.counter.desk.Answer;
 import fitworthy.counter.desk.Change;
 import fitworthy.counter.edit.AddItem;
 import fitworthy.counter.edit.Several;
@@ -40,30 +39,26 @@ final class Adding {
 
     private Adding() {}
 
-    /** Something from the shelf. @throws IllegalArgumentException where there is no such kind */
-    static Change take(String kind, String name) {
+    /**
+     * Something from the shelf.
+     *
+     * @param part to which a circuit belongs, where that is not the one of the shelf; empty else
+     * @throws IllegalArgumentException where there is no such kind
+     */
+    static Change take(String kind, String name, String part) {
         Kind taken = Kind.valueOf(kind);
-        String field = taken.inSheet();
         return new Edit(
                 name + " added",
                 "",
                 sheet -> taken == Kind.TRAILERS
-                        ? new PutWhole(name + " as trailer", field, word(name))
-                        : taken == Kind.TANKS ? tank(sheet, name) : new AddItem(field, fromShelf(sheet, name)));
+                        ? new PutWhole(name + " as trailer", taken.inSheet(), word(name))
+                        : sheet.words(new ArrayList<>())
+                                .taken(taken, name)
+                                .<Change>map(Adding::one)
+                                .orElseGet(() -> new AddItem(taken.inSheet(), fromShelf(sheet, taken, name, part))));
     }
 
     /** The vehicle's own tank goes in place of the one of which nobody has said yet what it holds. */
-    private static Change tank(PlanSheet sheet, String name) {
-        AddItem added = new AddItem(Kind.TANKS.inSheet(), fromShelf(sheet, name));
-        boolean own = understood(sheet, new ArrayList<>())
-                .parts(name, "")
-                .get(0)
-                .meaning()
-                .things()
-                .contains(Thing.MAIN_TANK);
-        return own ? inPlaceOfUsual(sheet, name, List.of(added)) : added;
-    }
-
     private static Change inPlaceOfUsual(PlanSheet sheet, String name, List<Change> added) {
         NodePath tanks = NodePath.of("tanks");
         List<Change> changes = new ArrayList<>();
@@ -80,23 +75,25 @@ final class Adding {
             }
         }
         changes.addAll(added);
-        return new Several(name + " added", "", changes);
+        return new Several(name + " added", changes);
     }
 
     /** Its name alone, or beside that one of its own where another thing has it. */
-    private static Node fromShelf(PlanSheet sheet, String name) {
-        Set<String> names = names(sheet);
+    private static Node fromShelf(PlanSheet sheet, Kind kind, String name, String part) {
+        Set<String> names = names(sheet, kind.inSheet());
         String own = name;
         for (int i = 2; names.contains(own); i++) {
             own = name + " " + i;
         }
-        return own.equals(name) ? word(name) : EMPTY.with("from", word(name)).with("name", word(own));
+        Node.Mapping taken = EMPTY.with("from", word(name));
+        Node.Mapping named = own.equals(name) ? taken : taken.with("name", word(own));
+        Node.Mapping placed = part.isEmpty() ? named : named.with("part", word(part));
+        return placed == taken ? word(name) : placed;
     }
 
-    private static Set<String> names(PlanSheet sheet) {
-        return Stream.of("fitments", "tanks", "circuits", "cargo", "occupants")
-                .flatMap(list -> sheet.items(NodePath.of(list)).stream())
-                .map(item -> item.name() == null ? "" : item.name())
+    private static Set<String> names(PlanSheet sheet, String list) {
+        return sheet.items(NodePath.of(list)).stream()
+                .map(item -> String.valueOf(item.name()))
                 .collect(Collectors.toSet());
     }
 
@@ -106,12 +103,12 @@ final class Adding {
         return new Edit(label, "", sheet -> {
             List<Fault> faults = new ArrayList<>();
             List<Wanted> wanted = wanted(sheet, typed, faults);
-            wanted.forEach(one -> understood(sheet, faults).ownRims(one, wheels(sheet, wanted)));
+            wanted.forEach(one -> sheet.words(faults).ownRims(one, wheels(sheet, wanted)));
             FaultsException.refuse(faults);
             return wanted.size() == 1
                     ? one(wanted.get(0)).made().in(sheet)
                     : new Several(
-                            label, "", wanted.stream().<Change>map(Adding::one).toList());
+                            label, wanted.stream().<Change>map(Adding::one).toList());
         });
     }
 
@@ -125,14 +122,23 @@ final class Adding {
 
     /** What lies on the shelf that may be meant by what is said in words and not taken from it. */
     static List<Lying> alike(PlanSheet sheet, String typed) {
-        SheetWords words = understood(sheet, new ArrayList<>());
+        SheetWords words = sheet.words(new ArrayList<>());
         return wanted(sheet, typed, new ArrayList<>()).stream()
                 .flatMap(wanted -> words.alike(wanted).stream())
                 .toList();
     }
 
+    /** What of it the shelf has otherwise. */
+    static List<String> otherwise(PlanSheet sheet, String typed) {
+        SheetWords words = sheet.words(new ArrayList<>());
+        return wanted(sheet, typed, new ArrayList<>()).stream()
+                .map(words::otherwiseOnShelf)
+                .filter(told -> !told.isEmpty())
+                .toList();
+    }
+
     private static List<Wanted> wanted(PlanSheet sheet, String typed, List<Fault> faults) {
-        return understood(sheet, faults)
+        return sheet.words(faults)
                 .parts(typed, sheet.text(NodePath.of("region")).orElse(""));
     }
 
@@ -154,13 +160,13 @@ final class Adding {
                 return Tub.of(sheet, wanted.tub());
             }
             Liquid fuel = fuel(sheet, wanted);
-            Change bare = added(wanted, SheetDraft.added(wanted, fuel, names(sheet), path -> true));
+            Change bare = added(wanted, SheetDraft.added(wanted, fuel, sheet.whole(), path -> true));
             PlanSheet filled = new PlanSheet(bare.in(sheet.answer()));
             if (wanted.isPlaced() && isWhereItLies(sheet, wanted, fuel, filled)) {
                 return one(wanted.whereItLies()).made().in(sheet);
             }
             Predicate<NodePath> usual = path -> filled.isFilled(shifted(sheet, path));
-            Change made = added(wanted, SheetDraft.added(wanted, fuel, names(sheet), usual));
+            Change made = added(wanted, SheetDraft.added(wanted, fuel, sheet.whole(), usual));
             return wanted.meaning().things().contains(Thing.MAIN_TANK)
                     ? inPlaceOfUsual(sheet, wanted.name(), List.of(made))
                     : made;
@@ -169,7 +175,7 @@ final class Adding {
 
     private static boolean isWhereItLies(PlanSheet sheet, Wanted wanted, Liquid fuel, PlanSheet worded)
             throws FaultsException {
-        Map<String, List<String>> lying = SheetDraft.added(wanted.whereItLies(), fuel, names(sheet), path -> true);
+        Map<String, List<String>> lying = SheetDraft.added(wanted.whereItLies(), fuel, sheet.whole(), path -> true);
         PlanSheet measured = new PlanSheet(added(wanted, lying).in(sheet.answer()));
         NodePath list = NodePath.of(wanted.shelf());
         NodePath item = list.to(measured.items(list).size());
@@ -183,7 +189,9 @@ final class Adding {
         List<Change> changes = new ArrayList<>();
         entries.forEach((list, items) -> items.forEach(item -> changes.add(new AddItem(
                 list, NodeReader.read("", "item: " + item, new ArrayList<>()).get("item")))));
-        return new Several(wanted.name() + " added", "", changes);
+        boolean wired = !wanted.feeds().isEmpty()
+                && !entries.get(Kind.CIRCUITS.inSheet()).isEmpty();
+        return new Several(wanted.name() + " added" + (wired ? ", with its circuit" : ""), changes);
     }
 
     /** What the engine burns, for a tank or can of fuel. */
@@ -193,7 +201,9 @@ final class Adding {
                 .indexOf(sheet.filledText(field)
                         .map(text -> Mark.read(text).text())
                         .orElse(""));
-        if (fuel < 0 && wanted.meaning().things().stream().anyMatch(thing -> FUEL.contains(thing))) {
+        if (fuel < 0
+                && wanted.shelf().isEmpty()
+                && wanted.meaning().things().stream().anyMatch(thing -> FUEL.contains(thing))) {
             throw Edit.refused(
                     sheet,
                     field.toString(),
@@ -201,17 +211,6 @@ final class Adding {
                     "diesel or petrol, at the vehicle");
         }
         return Liquid.values()[Math.max(0, fuel)];
-    }
-
-    private static SheetWords understood(PlanSheet sheet, List<Fault> faults) {
-        Answer answer = sheet.answer();
-        return new SheetWords(
-                answer.view().book().tables().shopWords(),
-                answer.view().shelves().of(answer.place().file()),
-                answer.view().book().regions().keySet(),
-                answer.view().book().usualPlaces(),
-                "",
-                faults);
     }
 
     /** The place of a new item behind those that the sheet has. */
@@ -229,11 +228,11 @@ final class Adding {
     static Change instead(String part, String other) {
         return new Edit(other + " in place of " + part, "", sheet -> {
             List<Change> changes = new ArrayList<>();
-            if (!names(sheet).contains(other)) {
-                changes.add(AddItem.word("fitments", other));
+            if (!names(sheet, "fitments").contains(other)) {
+                changes.add(take(Kind.FITMENTS.name(), other, ""));
             }
             changes.add(choice(sheet, part, other));
-            return new Several(other + " in place of " + part, "", changes);
+            return new Several(other + " in place of " + part, changes);
         });
     }
 

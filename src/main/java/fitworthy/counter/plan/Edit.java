@@ -10,6 +10,8 @@ import java.util.List;
  * A change that is known only once it is seen what the sheet says.
  *
  * @param label what it does, where the sheet is not at hand
+ * @param joins another each time that a box is gone into, so that what is said in it is undone in one step; empty where a
+ *     press says all
  */
 record Edit(String label, String joins, Made<Change> made) implements Change {
 

@@ -61,7 +61,7 @@ final class Entries {
                 marked ? MARKS : List.of(),
                 choices(field, path),
                 NAMED.getOrDefault(called(field), ""),
-                note(path, read));
+                note(field, path, read));
     }
 
     private static String called(FieldSchema field) {
@@ -95,7 +95,7 @@ final class Entries {
                 MARKS,
                 List.of(),
                 "names-places",
-                note(path, read));
+                note(field, path, read));
     }
 
     /** Names with a figure each: those that are given, and each tank. */
@@ -140,14 +140,14 @@ final class Entries {
                 : sheet.text(path).orElse("");
     }
 
-    private String note(NodePath path, Mark.Marked read) {
+    private String note(FieldSchema field, NodePath path, Mark.Marked read) {
         String usual = (read.isOpen() || sheet.at(path) == null ? sheet.filledText(path) : Optional.<String>empty())
                 .map(Mark::read)
                 .filter(filled -> !filled.isOpen())
                 .map(filled -> "usual: " + Unit.rounded(filled.text()))
                 .orElse("");
         return Stream.of(
-                        sheet.isFromShelf(path) ? "from the shelf" : "",
+                        sheet.isFromShelf(path) ? "from the shelf" : new OnShelf(sheet).of(field, path),
                         usual,
                         sheet.asked(path) > 0 ? "answer missing" : "")
                 .filter(words -> !words.isEmpty())

@@ -31,7 +31,7 @@ public record Finder(String filter, List<Found> lists, Collection<String> words)
     public record Found(String kind, String title, List<Line> things) {}
 
     static Finder of(PlanSheet sheet, String filter) {
-        Shelf shelf = sheet.answer().view().shelves().of(sheet.answer().place().file());
+        Shelf shelf = sheet.shelf();
         ShopWords words = sheet.answer().view().book().tables().shopWords();
         String looked = filter.strip().toLowerCase(Locale.ROOT);
         Set<String> alike =

@@ -31,6 +31,9 @@ public final class PlanChanges {
     private static final Place TYPED = Place.of("");
 
     private static final String ABOUT = "about";
+    /** Another each time that a box is gone into. */
+    private static final String HOLD = "hold";
+
     /** Marks of a value that is given. */
     private static final Set<String> VALUED = Set.of("stated", ABOUT);
     /** How many steps lead to the name of an item of the sheet. */
@@ -47,16 +50,20 @@ public final class PlanChanges {
                                 path(sent),
                                 Sent.form(sent, "value"),
                                 Sent.form(sent, "unit"),
-                                Sent.form(sent, "mark"))),
+                                Sent.form(sent, "mark"),
+                                Sent.form(sent, HOLD))),
                 made(
                         "mark",
                         sent -> mark(
                                 path(sent),
                                 Sent.form(sent, "value"),
                                 Sent.form(sent, "unit"),
-                                Sent.form(sent, "mark"))),
+                                Sent.form(sent, "mark"),
+                                Sent.form(sent, HOLD))),
                 made("add", sent -> add(path(sent), news(sent))),
-                made("take", sent -> Adding.take(Sent.form(sent, "kind"), Sent.form(sent, "name"))),
+                made(
+                        "take",
+                        sent -> Adding.take(Sent.form(sent, "kind"), Sent.form(sent, "name"), Sent.form(sent, "part"))),
                 made("words", sent -> Adding.words(Sent.form(sent, "filter"))),
                 made("instead", sent -> Adding.instead(Sent.form(sent, "part"), Sent.form(sent, "other"))),
                 made("take-off", sent -> takeOff(path(sent))));
@@ -94,17 +101,14 @@ public final class PlanChanges {
         return news;
     }
 
-    private static Change set(NodePath path, String typed, String unit, String mark) {
+    private static Change set(NodePath path, String typed, String unit, String mark, String hold) {
         String value = UnitBeside.of(unit, typed);
-        return new Edit(
-                label(path),
-                FieldPath.text(path),
-                sheet -> put(sheet, path, mark.equals(ABOUT) ? about(value) : value));
+        return new Edit(label(path), hold, sheet -> put(sheet, path, mark.equals(ABOUT) ? about(value) : value));
     }
 
-    private static Change mark(NodePath path, String typed, String unit, String mark) {
+    private static Change mark(NodePath path, String typed, String unit, String mark, String hold) {
         String value = UnitBeside.of(unit, typed);
-        return new Edit(label(path), "", sheet -> {
+        return new Edit(label(path), hold, sheet -> {
             if (value.isEmpty() && VALUED.contains(mark)) {
                 throw Edit.refused(
                         sheet, sheet.key(path), "there is no value to mark", "type it first, then say how sure it is");

@@ -8,9 +8,11 @@ import fitworthy.schema.FieldSchema;
 import fitworthy.schema.FieldSchema.Content;
 import fitworthy.sheet.Sheet;
 import fitworthy.shelf.Kind;
+import fitworthy.shelf.Lying;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import fitworthy.usual.TakenPlace;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -55,9 +57,9 @@ public final class PlanPane implements Pane {
                 Map.of(
                         "sections", sections(sheet, new Form(sheet, opened)),
                         "doubled", Doubled.of(sheet),
-                        "unkept", isAdded(seen) ? Adding.reasons(sheet, seen.asked("filter")) : List.of(),
-                        "lying", isAdded(seen) ? Adding.alike(sheet, seen.asked("filter")) : List.of(),
-                        "shared", shared(sheet),
+                        "added", isAdded(seen) ? added(sheet, seen.asked("filter")) : List.of(),
+                        "hints", Map.of("f-fitments", new OnShelf(sheet).lifts(), "f-tanks", shared(sheet)),
+                        "unwired", Unwired.of(sheet),
                         "finder",
                                 opened.contains(Finder.KEY)
                                         ? Optional.of(Finder.of(sheet, filter(seen)))
@@ -65,6 +67,20 @@ public final class PlanPane implements Pane {
                         "names", names(sheet),
                         "address", PlanSheet.address(seen.sheet().name()),
                         "opened", String.join("\n", opened)));
+    }
+
+    /** What is said of what was added in words. */
+    private static List<String> added(PlanSheet sheet, String typed) {
+        List<String> told = new ArrayList<>();
+        Adding.reasons(sheet, typed).forEach(reason -> told.add("Added. Not kept, since no check reads it: " + reason));
+        Adding.otherwise(sheet, typed).forEach(other -> told.add("Added. " + other + "."));
+        List<Lying> lying = Adding.alike(sheet, typed);
+        if (!lying.isEmpty()) {
+            told.add("Added as it is usual, which counts as a guess. The shelf has, with figures of its own: "
+                    + lying.stream().map(Lying::words).collect(Collectors.joining("; "))
+                    + ". Undo, and take it from there, if it is that.");
+        }
+        return told;
     }
 
     /** What is typed to find something; nothing once it has been added in these words. */
@@ -159,13 +175,7 @@ public final class PlanPane implements Pane {
         Book book = sheet.answer().view().book();
         return Map.of(
                 "names-parts", names(sheet, "fitments"),
-                "names-shelf",
-                        List.copyOf(sheet.answer()
-                                .view()
-                                .shelves()
-                                .of(sheet.answer().place().file())
-                                .of(Kind.FITMENTS)
-                                .keySet()),
+                "names-shelf", List.copyOf(sheet.shelf().of(Kind.FITMENTS).keySet()),
                 "names-loadings", names(sheet, "cases"),
                 "names-regions", List.copyOf(book.regions().keySet()),
                 "names-places", List.copyOf(book.usualPlaces().places().keySet()));

@@ -1,5 +1,6 @@
 package fitworthy.counter.plan;
 
+import fitworthy.book.Book;
 import fitworthy.counter.desk.Answer;
 import fitworthy.quantity.Mark;
 import fitworthy.quantity.Missing;
@@ -8,6 +9,9 @@ import fitworthy.schema.FieldSchema;
 import fitworthy.schema.RecordSchema;
 import fitworthy.schema.Variant;
 import fitworthy.sheet.Sheet;
+import fitworthy.shelf.SheetWords;
+import fitworthy.shelf.Shelf;
+import fitworthy.source.Fault;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import fitworthy.usual.Filling;
@@ -95,6 +99,17 @@ final class PlanSheet {
 
     List<Node> items(NodePath list) {
         return at(list) instanceof Node.Listing found ? found.items() : List.of();
+    }
+
+    Shelf shelf() {
+        return answer.view().shelves().of(answer.place().file());
+    }
+
+    /** What is typed, as it is understood beside the shelf and the book. @param faults gets what is wrong with it */
+    SheetWords words(List<Fault> faults) {
+        Book book = answer.view().book();
+        return new SheetWords(
+                book.tables().shopWords(), shelf(), book.regions().keySet(), book.usualPlaces(), "", faults);
     }
 
     /** Whether it is taken from the shelf and not said on the sheet itself. */

@@ -54,7 +54,7 @@ final class Tub {
         Node gone = NodeReader.read("", REMOVES + ": " + TubFate.TUB, new ArrayList<>())
                 .get(REMOVES);
         changes.add(new PutWhole("tub off", sheet.key(removes), gone));
-        return new Several("tub off", "", changes);
+        return new Several("tub off", changes);
     }
 
     /** Trays before canopies, which may stand on one. */

@@ -53,14 +53,9 @@ final class Wishes {
         if (lift.isEmpty() || part.said().containsKey(LIFT)) {
             return;
         }
-        Wanted asSet = new Wanted(part.name(), part.meaning(), Map.of(LIFT, lift), part.shelf(), part.replaces());
-        String otherwise = said.at(end.line(), words -> words.otherwiseOnShelf(asSet));
+        String otherwise = said.at(end.line(), words -> words.otherLiftOnShelf(part.name(), lift, set.name()));
         if (!part.shelf().isEmpty() && !otherwise.isEmpty()) {
-            said.fields()
-                    .computeIfPresent(
-                            end.line(),
-                            (same, told) -> told.in(told.words() + ". On the shelf " + otherwise + " of lift, not "
-                                    + lift + " as " + set.name()));
+            said.fields().computeIfPresent(end.line(), (same, told) -> told.in(told.words() + ". " + otherwise));
         }
     }
 
@@ -75,7 +70,7 @@ final class Wishes {
             String otherwise = said.at(field, words -> words.otherwiseOnShelf(part));
             told.add((parts.size() == 1 ? "" : part.name() + ": ")
                     + words(part, typed)
-                    + (otherwise.isEmpty() ? "" : ". On the shelf " + otherwise));
+                    + (otherwise.isEmpty() ? "" : ". " + otherwise));
             all.add(new Wish(field, part));
         }
         if (!told.isEmpty()) {
@@ -113,6 +108,7 @@ final class Wishes {
                 .map(Map.Entry::getValue)
                 .collect(Collectors.joining(", "));
         return (part.shelf().isEmpty() ? part.meaning().onSheet() : SaidAt.FROM_SHELF)
+                + (part.feeds().isEmpty() ? "" : ", with its circuit")
                 + (figures.isEmpty() ? "" : ", " + figures)
                 + (part.ownRims() ? ", on the rims that the vehicle has" : "")
                 + (typed.toLowerCase(Locale.ROOT).contains(part.name().toLowerCase(Locale.ROOT))

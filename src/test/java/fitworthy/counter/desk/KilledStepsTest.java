@@ -30,7 +30,9 @@ class KilledStepsTest {
         public static void main(String[] args) throws Exception {
             OpenSheet sheet = open(Path.of(args[0]));
             for (int i = 0; ; i++) {
-                sheet.change(sheet.now().version(), new SetValue("occupants.Ines.mass", mass(i) + " kg"));
+                sheet.change(
+                        sheet.now().version(),
+                        new OpenSheetTest.InOneBox(new SetValue("occupants.Ines.mass", mass(i) + " kg"), "1"));
                 System.out.println(i);
                 System.out.flush();
             }

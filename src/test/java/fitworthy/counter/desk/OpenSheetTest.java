@@ -15,6 +15,7 @@ import fitworthy.counter.edit.Several;
 import fitworthy.counter.edit.TakeOff;
 import fitworthy.shelf.Shelves;
 import fitworthy.source.Fault;
+import fitworthy.source.FaultsException;
 import fitworthy.source.NodeReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -65,6 +66,20 @@ class OpenSheetTest {
     }
 
     /** As a page does that shows what stands now. */
+    /** A change that is made in a box. @param joins another each time that it is gone into */
+    record InOneBox(Change change, String joins) implements Change {
+
+        @Override
+        public String label() {
+            return change.label();
+        }
+
+        @Override
+        public Answer in(Answer now) throws FaultsException {
+            return change.in(now);
+        }
+    }
+
     private Outcome change(Change change) {
         return sheet.change(sheet.now().version(), change);
     }
@@ -164,13 +179,12 @@ class OpenSheetTest {
         assertTrue(text().contains("  - {from: Winch, at: {x: -800 mm}}\n"));
         done(new Several(
                 "place",
-                "",
                 List.of(
                         new SetValue("cargo.Bags in the cab.at.x", "2250 mm"),
                         new SetValue("cargo.Bags in the cab.at.y", "100 mm"),
                         new SetValue("cargo.Bags in the cab.at.z", "951 mm"))));
         assertTrue(text().contains("at: {x: 2250 mm, y: 100 mm, z: 951 mm}"), this::toString);
-        done(new Several("two", "", List.of(new SetValue("title", "A"), AddItem.word("cases.towing.off", "Canopy"))));
+        done(new Several("two", List.of(new SetValue("title", "A"), AddItem.word("cases.towing.off", "Canopy"))));
         assertTrue(text().contains("  - {name: towing, towing: yes, off: [Canopy]}"));
         undo();
         assertFalse(text().contains("title: A\n"), "one step");
@@ -208,8 +222,8 @@ class OpenSheetTest {
     void undoAndRedoGiveTheSameBytes() throws Exception {
         byte[] before = ("\uFEFF" + first.replace("\n", "\r\n")).getBytes(StandardCharsets.UTF_8);
         Files.write(file, before);
-        done(new SetValue("occupants.Ines.mass", "70 kg +/- 1 kg"));
-        done(new SetValue("occupants.Ines.mass", "70 kg"));
+        done(new InOneBox(new SetValue("occupants.Ines.mass", "70 kg +/- 1 kg"), "1"));
+        done(new InOneBox(new SetValue("occupants.Ines.mass", "70 kg"), "1"));
         done(new AddItem("cargo", NodeReader.read("", "name: Box\nmass: 5 kg\nat: in the tray\n", new ArrayList<>())));
         done(new TakeOff("fitments.Canopy"));
         byte[] after = Files.readAllBytes(file);
@@ -225,6 +239,24 @@ class OpenSheetTest {
         }
         assertArrayEquals(after, Files.readAllBytes(file));
         assertEquals(Optional.empty(), sheet.redoes());
+    }
+
+    /** Whoever comes back to a box gives another answer, and so does every answer to a question. */
+    @Test
+    void oneStepIsOneAnswer() throws Exception {
+        done(new InOneBox(new SetValue("occupants.Ines.mass", "7 kg"), "1"));
+        done(new InOneBox(new SetValue("occupants.Ines.mass", "70 kg"), "1"));
+        String one = text();
+        done(new InOneBox(new SetValue("occupants.Ines.mass", "71 kg"), "2"));
+        String two = text();
+        done(new SetValue("occupants.Ines.mass", "72 kg"));
+        String three = text();
+        done(new SetValue("occupants.Ines.mass", "73 kg"));
+        for (String before : List.of(three, two, one, first)) {
+            undo();
+            assertEquals(before, text());
+        }
+        assertEquals(Optional.empty(), sheet.undoes());
     }
 
     @Test

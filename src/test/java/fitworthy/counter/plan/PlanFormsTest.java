@@ -261,6 +261,42 @@ class PlanFormsTest {
                 served.text("offered.yaml"));
     }
 
+    /** In the same words wherever it is given: in the form of a new sheet, in the finder, in a box of the plan. */
+    @Test
+    void whatTheShelfHasOtherwiseIsTold() throws Exception {
+        String length = "On the shelf Alloy tray has 1970 mm";
+        made("given");
+        String added = changed("given", "words", "filter", "alloy tray=1.8 m");
+        assertTrue(added.contains("Added. " + length + "."), added);
+        assertTrue(fields("given", 1).contains(length), fields("given", 1));
+        made("put", "alloy tray");
+        assertFalse(fields("put", 1).contains("On the shelf"), "nothing is otherwise");
+        changed("put", "set", "path", "fitments.1.length", "value", "1.97 m", "unit", "");
+        assertFalse(fields("put", 1).contains("On the shelf"), "in other units it is the same");
+        changed("put", "set", "path", "fitments.1.length", "value", "1.8 m", "unit", "");
+        assertTrue(fields("put", 1).contains(length), fields("put", 1));
+        made("named", "winch=26 kg");
+        assertTrue(fields("named", 1).contains("On the shelf Winch has 39 kg +/- 1 kg"), "that is called as its own");
+    }
+
+    @Test
+    void whatSpringsOfTheShelfLiftOtherwiseIsTold() throws Exception {
+        String told = "On the shelf Rear springs has 40 mm of lift, not 50 mm as Lift kit";
+        made("lifted", "lift kit=50 mm", "rear springs");
+        assertTrue(served.get("/sheets/lifted.yaml").body().contains(told), served.text("lifted.yaml"));
+        made("even", "lift kit=40 mm", "rear springs");
+        assertFalse(served.get("/sheets/even.yaml").body().contains("of lift, not"));
+        changed("even", "set", "path", "fitments.1.lift", "value", "50 mm", "unit", "");
+        assertTrue(served.get("/sheets/even.yaml").body().contains(told), served.text("even.yaml"));
+    }
+
+    private static String fields(String file, int part) throws Exception {
+        return served.get("/sheets/" + file + ".yaml/plan/fields?path=fitments." + part)
+                        .body()
+                + served.get("/sheets/" + file + ".yaml/plan/more?path=fitments." + part)
+                        .body();
+    }
+
     @Test
     void whatBecomesOfTheTubIsSaidInWordsAtTheTrayOrCanopy() throws Exception {
         made("tubs", "canopy", "tray");

@@ -26,6 +26,37 @@ class PlanInABrowserTest {
         takesItOffAndUndoes();
     }
 
+    @Test
+    void aPartWithoutTheCircuitThatTheShelfKeepsForItIsOfferedItByOnePress() throws Exception {
+        page.made("huia", "radio");
+        page.show("/sheets/huia.yaml");
+        page.press("#f-circuits_1-fold-off");
+        page.untilThere(".doubled button[value='Radio']");
+        assertFalse(page.text("huia.yaml").contains("  - Radio\ncircuits:\n  - Radio"), page.text("huia.yaml"));
+        page.press(".doubled button[value='Radio']");
+        page.until(() -> page.text("huia.yaml").contains("  - {from: Radio, part: Radio}\n"));
+        page.until(() -> !page.isThere(".doubled button[value='Radio']"));
+    }
+
+    /** By the pointer too, where the fields are there already, and not where one has gone elsewhere meanwhile. */
+    @Test
+    void whoeverOpensWhatAddsSomethingGoesOnInItsFirstField() throws Exception {
+        page.made("kea");
+        page.show("/sheets/kea.yaml");
+        page.press("#f-cargo-adding-line");
+        page.until(() -> "f-cargo-new-name".equals(page.focused().getDomAttribute("id")));
+        synchronized (page.sheet("kea.yaml")) {
+            page.press("#finder-line");
+            page.press("#f-title");
+        }
+        page.untilThere("#finder-box");
+        assertEquals("f-title", page.focused().getDomAttribute("id"));
+        page.press("#finder-line");
+        assertEquals("finder-line", page.focused().getDomAttribute("id"), "closed");
+        page.press("#finder-line");
+        page.until(() -> "finder-box".equals(page.focused().getDomAttribute("id")));
+    }
+
     private void typesAMass() throws Exception {
         page.focus("f-fitments_6-fold-line");
         page.type(Keys.ENTER);
@@ -57,8 +88,7 @@ class PlanInABrowserTest {
     private void addsAPart() throws Exception {
         page.focus("finder-line");
         page.type(Keys.ENTER);
-        page.untilThere("#finder-box");
-        page.focus("finder-box");
+        page.until(() -> "finder-box".equals(page.focused().getDomAttribute("id")));
         page.type("fridge 60");
         page.until(() -> page.all("#finder-found button").size() < 5);
         page.type(Keys.TAB, Keys.TAB);

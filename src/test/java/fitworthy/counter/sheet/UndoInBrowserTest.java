@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import fitworthy.counter.InBrowser;
 import java.time.Duration;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
 /** A press on Undo right after a figure was typed, which leaves its field and so sends it, on a phone's width. */
@@ -34,6 +36,58 @@ class UndoInBrowserTest {
                 .startsWith("mass of "));
         page.until(() -> value.equals(page.find("#" + field).getDomProperty("value")));
         assertEquals("", page.find("#faults").getText());
+    }
+
+    private void press(String button) {
+        String version = page.find("#version").getDomProperty("value");
+        page.press("[hx-post$='/" + button + "']");
+        page.until(() -> !version.equals(page.find("#version").getDomProperty("value")));
+    }
+
+    private void untilSaid(String sheet, String winch) {
+        page.until(() -> page.text(sheet + ".yaml").contains("kind: winch, mass: " + winch + "}"));
+    }
+
+    /** One press takes one answer back, whether it was typed letter by letter or said with how sure it is. */
+    @Test
+    void takesBackOneAnswerAPress() throws Exception {
+        page.made("huia", "winch=26 kg");
+        page.show("/sheets/huia.yaml");
+        page.press("#f-fitments_1-fold-line");
+        page.untilThere("#f-fitments_1_mass");
+        type("f-fitments_1_mass", "31");
+        untilSaid("huia", "31 kg");
+        page.press("#f-title");
+        type("f-fitments_1_mass", "42");
+        untilSaid("huia", "42 kg");
+        page.press("#f-title");
+        type("f-fitments_1_mass", "53");
+        page.type(Keys.TAB);
+        page.type("about");
+        untilSaid("huia", "about 53 kg");
+        for (String before : List.of("42 kg", "31 kg", "26 kg")) {
+            press("undo");
+            untilSaid("huia", before);
+        }
+        for (String after : List.of("31 kg", "42 kg", "about 53 kg")) {
+            press("redo");
+            untilSaid("huia", after);
+        }
+    }
+
+    /** So are two answers to questions of one field. */
+    @Test
+    void takesBackOneAnswerOfTheQuestions() throws Exception {
+        page.made("kaka", "winch=26 kg");
+        for (String mass : List.of("31 kg", "42 kg")) {
+            String version = page.sheet("kaka.yaml").now().version();
+            page.post("/sheets/kaka.yaml/answer", "path", "fitments.Winch.mass", "value", mass, "version", version);
+        }
+        page.show("/sheets/kaka.yaml");
+        for (String before : List.of("31 kg", "26 kg")) {
+            press("undo");
+            untilSaid("kaka", before);
+        }
     }
 
     /** A heavier part makes the verdict longer, and the first change makes Undo possible. */

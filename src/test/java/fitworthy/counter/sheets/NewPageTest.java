@@ -136,7 +136,7 @@ class NewPageTest {
         String look = sent("/new/look", wishes, plover).body();
         assertTrue(said(look, "part-3").endsWith(", where the shelf has measured Tall aerial"), said(look, "part-3"));
         assertTrue(said(look, "part-4").endsWith(", where the shelf has measured Fridge 60 L"), said(look, "part-4"));
-        assertEquals("from the shelf, on the roof", said(look, "part-5"));
+        assertEquals("from the shelf, with its circuit, on the roof", said(look, "part-5"));
         String[] named = Stream.concat(Stream.of(plover), Stream.of("file", "measured-places"))
                 .toArray(String[]::new);
         made(wishes, named);
