@@ -157,7 +157,8 @@ public final class Burden {
 
     /**
      * What would take load off a limit if it were left out, kg by its name, the most first: planned parts and added tanks with what
-     * is in them, less what comes off for them, and cargo that is not alive. What takes off less than a kilogram is left out.
+     * is in them, less what comes off for them, cargo that is not alive, and what is listed in the trailer. What takes off less than
+     * a kilogram is left out.
      *
      * @param judged what is held against the limit in a loading
      */
@@ -170,6 +171,8 @@ public final class Burden {
                     .filter(cargo -> !cargo.isAlive())
                     .forEach(cargo ->
                             takes.merge(cargo.name(), shares.getOrDefault(Sort.CARGO + cargo.name(), 0.0), Math::max));
+            InTrailer.shares(loading.plan(), judged.measure())
+                    .forEach((thing, share) -> takes.merge(thing, share, Math::max));
         }
         return takes.entrySet().stream()
                 .filter(thing -> thing.getValue() >= 1)
@@ -263,6 +266,9 @@ public final class Burden {
 
     /** @param racks those that the measure is about; none where it is about no rack */
     private static Figure on(PointMass mass, Loading loading, Measure measure, List<RackLoad> racks) {
+        if (InTrailer.isItsOwn(measure)) {
+            return Figure.ZERO;
+        }
         // Of an axle whatever is held against its limit: as planned, or once tanks or supplies are used up.
         if (measure.getSubject().equals(FRONT_AXLE) || measure.getSubject().equals(REAR_AXLE)) {
             Figure front = mass.onFront(loading.plan().wheelbase());
