@@ -79,6 +79,8 @@ final class TowingRemedies {
                                                 Stream.of(moved),
                                                 OFF_TRAILER.done(moved, sheet, finding, amount).stream()))
                                         .toList()));
+        table.rule("towing.pin-over", says("with ", " less", less(at("trailer.ball"))));
+        table.rule("towing.pin-light", says("pin carries ", "\\.", set(at("trailer.ball"))));
         table.rule("towing.ball-light", says("ball carries ", "\\.", (tree, sheet, finding, amount) -> {
             double more = amount.value() - sheet.trailer().orElseThrow().ball().value();
             return set(at("trailer.ball")).done(tree, sheet, finding, amount).stream()
@@ -114,7 +116,7 @@ final class TowingRemedies {
         table.rule("towing.nose-down", says("by ", " with", ball(Act::more)));
         table.told(
                 RemedyTable.LEFT_OR_USUAL,
-                "towing.trailer-unsure towing.ball-unsure towing.axles-untold towing.ball-heavy towing.ratio-high towing.overhang-long towing.list-disagrees"
+                "towing.trailer-unsure towing.ball-unsure towing.axles-untold towing.ball-heavy towing.pin-heavy towing.ratio-high towing.overhang-long towing.list-disagrees"
                         + " towing.ball-light-emptied towing.ball-over-emptied towing.ball-unsure-emptied towing.levelling-tightens");
     }
 
