@@ -104,7 +104,8 @@ class LettersOfPlansTest {
         String letter = letter("customer", sheet);
         assertTrue(letter.contains("[Nose box: 100 kg, Box: 70 kg, Luggage: 60 kg]"), letter);
         assertTrue(
-                letter.contains("What is left out of Caravan takes its whole mass off the GCM, 300 kg at most."), letter);
+                letter.contains("What is left out of Caravan takes its whole mass off the GCM, 300 kg at most."),
+                letter);
         String unknown = letter("customer", sheet.replace("lightest: 1700 kg, ", ""));
         assertTrue(unknown.contains("What is left out of Caravan takes its whole mass off the GCM."), unknown);
     }
