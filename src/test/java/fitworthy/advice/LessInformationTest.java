@@ -189,6 +189,11 @@ class LessInformationTest {
             entry("across.unusual", ".*"),
             // No cable is made for less heat than the table begins with, which is what counts then.
             entry("electrical.cable-thin", INSULATION + "|" + OF_PART),
+            // Without its load, or with better insulation, a smaller fuse may do, and the rules of too large a one take
+            // its place.
+            entry(
+                    "electrical.no-fuse-suits",
+                    INSULATION + "|" + OF_PART + "|circuits\\.[0-9]+\\.(current|part|wiring)"),
             entry("electrical.fuse-above-cable", INSULATION),
             entry("electrical.fuse-far-above-cable", INSULATION),
             // The shorter way of a fuse in the open is asked of it then.

@@ -24,6 +24,11 @@ record Ampacity(Tables tables, Circuit.Cable cable) {
         return share.isAbove(most) && !fuse.dividedBy(carries(best())).isAbove(most) ? cable.insulation() : share;
     }
 
+    /** Whether a current is more than it carries, whatever its insulation. */
+    boolean isOutdoneBy(Figure current) {
+        return current.isAbove(carries(best()));
+    }
+
     /** The least section that carries a current, m2; missing where its insulation decides whether this one does. */
     Figure leastFor(Figure current) {
         Figure least = leastFor(current, counted());

@@ -29,6 +29,9 @@ final class CircuitMeasures implements Topic {
             rated("electrical.cable-maker", "A", 1, "load on the cable", "rating by the cable's maker");
     private static final MeasureKind CABLE_CARRIES =
             number("electrical.cable-carries", "A", 0, "what the cable carries");
+    private static final MeasureKind OUTDONE = yesNo(
+            "electrical.cable-outdone",
+            "whether the load is surely more than the cable carries, so that no fuse suits both");
     private static final MeasureKind FUSED = yesNo("electrical.fused", "whether the circuit has a fuse");
     private static final MeasureKind FAR_FUSED =
             yesNo("electrical.far-fused", "whether the cable has a fuse at the other battery's end too");
@@ -53,6 +56,7 @@ final class CircuitMeasures implements Topic {
                 CABLE,
                 CABLE_MAKER,
                 CABLE_CARRIES,
+                OUTDONE,
                 FUSED,
                 FAR_FUSED,
                 FUSE_LOAD,
@@ -206,6 +210,13 @@ final class CircuitMeasures implements Topic {
                     .worked(rating));
         }
         measures.add(Measure.most(CABLE_CARRIES, subject, carries).worked(rating));
+        Figure least = feeds.least(circuit);
+        measures.add(Measure.of(
+                OUTDONE,
+                subject,
+                carries.known()
+                        ? Choice.yesNo(stated ? least.isAbove(carries) : ampacity.isOutdoneBy(least))
+                        : Choice.missing(carries.missing().get(0))));
     }
 
     private static void panel(Plan plan, List<Measure> measures) {
