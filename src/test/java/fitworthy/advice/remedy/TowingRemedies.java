@@ -104,7 +104,7 @@ final class TowingRemedies {
         table.rule(
                 "towing.bars-weak",
                 says("bars for ", " on the ball", set(of(Fitment.Kind.TOW_BAR, "vehicle.tow-bar", "bars-most"))),
-                says("ball by ", "\\.", less(at("trailer.ball"))));
+                says("lighter by ", " would", less(at("trailer.ball"))));
         table.rule(
                 "towing.bars-stiff",
                 says("made for ", " on the ball", set(of(Fitment.Kind.TOW_BAR, "vehicle.tow-bar", "bars-least"))));
