@@ -103,8 +103,7 @@ final class TowingRemedies {
         table.rule("towing.levelling-tight", says("until ", " or", tension));
         table.rule(
                 "towing.bars-weak",
-                says("bars for ", " on the ball", set(of(Fitment.Kind.TOW_BAR, "vehicle.tow-bar", "bars-most"))),
-                says("lighter by ", " would", less(at("trailer.ball"))));
+                says("bars for ", " on the ball", set(of(Fitment.Kind.TOW_BAR, "vehicle.tow-bar", "bars-most"))));
         table.rule(
                 "towing.bars-stiff",
                 says("made for ", " on the ball", set(of(Fitment.Kind.TOW_BAR, "vehicle.tow-bar", "bars-least"))));
