@@ -20,6 +20,7 @@ import fitworthy.figures.plan.RackLoad;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.Plausible;
+import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Fitment.Removed;
 import fitworthy.sheet.Sheet;
 import java.util.Collection;
@@ -167,6 +168,7 @@ public final class Burden {
         for (Loading loading : new Burden(advice.loadings()).loadings(judged.loadCase())) {
             Map<String, Double> shares = shares(loading, judged.measure());
             borne(loading, shares).forEach((part, share) -> takes.merge(part, share, Math::max));
+            standsOn(loading.plan()).forEach(takes::remove);
             loading.plan().sheet().cargo().stream()
                     .filter(cargo -> !cargo.isAlive())
                     .forEach(cargo ->
@@ -181,6 +183,15 @@ public final class Burden {
                         .thenComparing(Map.Entry.comparingByKey()))
                 .collect(Collectors.toMap(
                         Map.Entry::getKey, Map.Entry::getValue, (one, other) -> one, LinkedHashMap::new));
+    }
+
+    /** The springs that a planned rating kit stands on, which nobody can do without. */
+    private static List<String> standsOn(Plan plan) {
+        return plan.fitments(Fitment.Kind.RATING_UPGRADE).isEmpty()
+                ? List.of()
+                : plan.fitments(Fitment.Kind.SPRINGS).stream()
+                        .map(Fitment::name)
+                        .toList();
     }
 
     private Set<String> parts(Measure measure, String loadCase, double least) {

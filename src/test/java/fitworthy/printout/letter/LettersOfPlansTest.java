@@ -50,6 +50,21 @@ class LettersOfPlansTest {
         assertTrue(letter.contains("[Box: 70 kg, Luggage: 60 kg]"), letter);
     }
 
+    /** 30 kg of springs under the kit are nobody's to leave at home; without a kit they are a part like others. */
+    @Test
+    void theSpringsUnderARatingKitAreNotToChooseFrom() throws FaultsException {
+        String springs =
+                """
+                vehicle: {ratings: {gvm: 2500 kg}}
+                fitments:
+                  - {name: Box, kind: other, mass: 70 kg +/- 0 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}}
+                  - {name: Springs, kind: springs, end: rear, mass: 30 kg +/- 0 kg, at: {x: 2850 mm, y: 0 mm, z: 500 mm}}
+                """;
+        String kit = "  - {name: Kit, kind: rating-upgrade, mass: 0 kg, gvm: 2510 kg}\n";
+        assertTrue(letter("customer", springs).contains("Springs: 30 kg"));
+        assertFalse(letter("customer", springs + kit).contains("Springs: 30 kg"));
+    }
+
     /** 250 kg on a ball for 200 kg: what lies in the vehicle takes nothing off it. */
     @Test
     void nothingInTheVehicleIsSaidToTakeLoadOffTheBall() throws FaultsException {
