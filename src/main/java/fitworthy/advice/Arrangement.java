@@ -8,6 +8,10 @@ import fitworthy.advice.Outcome.Met;
 import fitworthy.book.Book;
 import fitworthy.book.Card;
 import fitworthy.book.Severity;
+import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.plan.Plan;
+import fitworthy.figures.towing.HitchMeasures;
+import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import fitworthy.sheet.Waiver;
 import java.util.ArrayList;
@@ -127,7 +131,7 @@ public final class Arrangement {
                         .thenComparing(this::isDecidedByGuesses)
                         .thenComparing(group -> group.card().follows())
                         .thenComparing(this::sureness)
-                        .thenComparing(Comparator.comparingDouble(Arrangement::tooHeavyBy)
+                        .thenComparing(Comparator.comparingDouble(this::tooHeavyBy)
                                 .thenComparingDouble(Arrangement::passedBy)
                                 .reversed()))
                 .toList();
@@ -148,16 +152,27 @@ public final class Arrangement {
                 : isGuessed(group) ? Sureness.GUESSED : Sureness.STATED;
     }
 
-    /** By how many kg a limit of mass is passed; 0 for any other. */
-    private static double tooHeavyBy(Group<Finding> group) {
-        boolean mass = group.worst().judged().measure().kind().unit().equals("kg");
-        return mass
+    /**
+     * By how many kg a limit of mass is passed; 0 for any other. What is too much on the ball counts as it weighs on the rear
+     * axle, {@code m (1 + overhang / wheelbase)}: where taking it off clears that axle too, it is told first.
+     */
+    private double tooHeavyBy(Group<Finding> group) {
+        MeasureKind kind = group.worst().judged().measure().kind();
+        double by = kind.unit().equals("kg")
                 ? group.worst()
                         .comparison()
                         .map(Comparison::margin)
                         .map(Math::abs)
                         .orElse(0.0)
                 : 0;
+        return kind == HitchMeasures.BALL ? by * onRear() : by;
+    }
+
+    /** What a kilogram on the ball puts on the rear axle, kg; one where nobody knows. */
+    private double onRear() {
+        Plan plan = advice.loadings().get(0).plan();
+        Figure lever = plan.ballOverhang().dividedBy(plan.wheelbase());
+        return lever.known() ? 1 + Math.max(0, lever.value()) : 1;
     }
 
     /** By which share of its limit what was found passes it; 0 where nothing is compared, 1 where none is allowed. */

@@ -20,6 +20,7 @@ import fitworthy.figures.plan.RackLoad;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.Plausible;
+import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Fitment.Removed;
 import fitworthy.sheet.Sheet;
 import java.util.Collection;
@@ -157,7 +158,8 @@ public final class Burden {
 
     /**
      * What would take load off a limit if it were left out, kg by its name, the most first: planned parts and added tanks with what
-     * is in them, less what comes off for them, and cargo that is not alive. What takes off less than a kilogram is left out.
+     * is in them, less what comes off for them, cargo that is not alive, and what is listed in the trailer. What takes off less than
+     * a kilogram is left out.
      *
      * @param judged what is held against the limit in a loading
      */
@@ -166,10 +168,13 @@ public final class Burden {
         for (Loading loading : new Burden(advice.loadings()).loadings(judged.loadCase())) {
             Map<String, Double> shares = shares(loading, judged.measure());
             borne(loading, shares).forEach((part, share) -> takes.merge(part, share, Math::max));
+            standsOn(loading.plan()).forEach(takes::remove);
             loading.plan().sheet().cargo().stream()
                     .filter(cargo -> !cargo.isAlive())
                     .forEach(cargo ->
                             takes.merge(cargo.name(), shares.getOrDefault(Sort.CARGO + cargo.name(), 0.0), Math::max));
+            InTrailer.shares(loading.plan(), judged.measure())
+                    .forEach((thing, share) -> takes.merge(thing, share, Math::max));
         }
         return takes.entrySet().stream()
                 .filter(thing -> thing.getValue() >= 1)
@@ -178,6 +183,15 @@ public final class Burden {
                         .thenComparing(Map.Entry.comparingByKey()))
                 .collect(Collectors.toMap(
                         Map.Entry::getKey, Map.Entry::getValue, (one, other) -> one, LinkedHashMap::new));
+    }
+
+    /** The springs that a planned rating kit stands on, which nobody can do without. */
+    private static List<String> standsOn(Plan plan) {
+        return plan.fitments(Fitment.Kind.RATING_UPGRADE).isEmpty()
+                ? List.of()
+                : plan.fitments(Fitment.Kind.SPRINGS).stream()
+                        .map(Fitment::name)
+                        .toList();
     }
 
     private Set<String> parts(Measure measure, String loadCase, double least) {
@@ -263,6 +277,9 @@ public final class Burden {
 
     /** @param racks those that the measure is about; none where it is about no rack */
     private static Figure on(PointMass mass, Loading loading, Measure measure, List<RackLoad> racks) {
+        if (InTrailer.isItsOwn(measure)) {
+            return Figure.ZERO;
+        }
         // Of an axle whatever is held against its limit: as planned, or once tanks or supplies are used up.
         if (measure.getSubject().equals(FRONT_AXLE) || measure.getSubject().equals(REAR_AXLE)) {
             Figure front = mass.onFront(loading.plan().wheelbase());

@@ -99,7 +99,9 @@ public record TrailerRoom(
 
     private static Figure whole(Most most) {
         Figure heaviest = most.figure();
-        return heaviest.known() ? Figure.of(Math.max(0, Math.floor(heaviest.value() + 1e-6))) : heaviest;
+        return heaviest.known()
+                ? Figure.of(Math.max(0, Math.floor(heaviest.value() + 1e-6)), heaviest.tolerance())
+                : heaviest;
     }
 
     /** What is not known may be none. */
@@ -112,9 +114,25 @@ public record TrailerRoom(
         return trailer.lightest().isAbove(heaviest);
     }
 
-    /** Whether it may not in any loading. */
+    /** Whether that is by less than can be known. */
+    public boolean isTooCloseEmpty() {
+        return isTooHeavyEmpty() && isTooClose(trailer.lightest(), heaviest);
+    }
+
+    /** Whether it may not in any loading, as surely as in the one that leaves least. */
     public boolean isTooHeavyEmptyAlways() {
-        return trailer.lightest().isAbove(most);
+        return trailer.lightest().isAbove(most) && isTooClose(trailer.lightest(), most) == isTooCloseEmpty();
+    }
+
+    /** Whether a trailer is heavier than may be towed by less than can be known of the two. */
+    public static boolean isTooClose(Figure lightest, Figure most) {
+        Figure over = lightest.minus(most);
+        return over.value() < over.tolerance();
+    }
+
+    /** Whether tyres govern it, so that others may do. */
+    public boolean isByTyres() {
+        return governs.contains("tyres");
     }
 
     /** By how much the trailer as planned is too heavy, kg; nothing where it is not, or that is not known. */

@@ -39,10 +39,11 @@ final class InRegion {
                 .orElse(ask);
     }
 
-    /** Whether it says what may drive on a road, and not what holds or carries, which is alike everywhere. */
+    /** Whether it says what may drive on a road or what a policy asks, and not what holds or carries, which is alike everywhere. */
     private static boolean ofLaw(Card card) {
         return Stream.concat(card.ask().stream(), card.inRegion().stream().flatMap(own -> own.ask().stream()))
-                .anyMatch(ask -> Party.CERTIFYING.contains(ask.party().value()));
+                .anyMatch(ask -> Party.CERTIFYING.contains(ask.party().value())
+                        || ask.party().is(Party.INSURER));
     }
 
     private Card home(Card card) {

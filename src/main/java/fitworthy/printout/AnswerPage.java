@@ -136,7 +136,8 @@ final class AnswerPage {
             return "Find out " + unknown(leading) + ". It could stop this plan.";
         }
         return TrailerRoom.of(arrangement.advice())
-                        .filter(TrailerRoom::isTooHeavyEmpty)
+                        // Figures that are nearer first, where these cannot tell.
+                        .filter(room -> room.isTooHeavyEmpty() && !room.isTooCloseEmpty())
                         .map(room -> room.trailer().name()
                                 + (room.isTooHeavyEmptyAlways()
                                         ? " cannot be towed as planned, even empty: "
@@ -144,7 +145,8 @@ final class AnswerPage {
                                                 + room.loading() + "): ")
                                 + kilograms(room.trailer().lightest()) + " at its lightest, "
                                 + kilograms(room.heaviest()) + " allowed (" + room.governs()
-                                + "). Less on the vehicle, or another trailer. ")
+                                + "). " + (room.isByTyres() ? "Tyres that carry more, less" : "Less")
+                                + " on the vehicle, or another trailer. ")
                         .orElse("")
                 + found(heads);
     }

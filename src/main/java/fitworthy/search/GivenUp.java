@@ -79,6 +79,7 @@ final class GivenUp {
     boolean mayGo(Fitment part) {
         Set<String> gone = with(part);
         return !part.isDone()
+                && resting.isFirst(part.name())
                 && !chosen.contains(part.name())
                 && gone.stream().noneMatch(kept::contains)
                 && gone.stream().noneMatch(name -> bodies.contains(name) && !name.equals(part.name()));

@@ -10,9 +10,11 @@ import fitworthy.sheet.FrontDetails.LampPlace;
 import fitworthy.sheet.FrontDetails.Lamps;
 import fitworthy.sheet.LoadCase;
 import fitworthy.sheet.Sheet;
+import fitworthy.sheet.SuspensionDetails.Springs;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -41,8 +43,12 @@ final class Resting {
     /** The same of cargo. */
     private final Map<String, Set<String>> cargoOnRack = new HashMap<>();
 
+    /** By planned springs, what goes with them, the first of them at the head. */
+    private final Map<String, List<String>> springs;
+
     /** @param planned the sheet with only the chosen parts in it */
     Resting(Sheet planned) {
+        springs = springs(planned);
         contents = new Contents(planned.fitments(), planned.tanks());
         onlyRack(planned).ifPresent(rack -> {
             if (nothingSaysSo(planned, rack)) {
@@ -161,6 +167,40 @@ final class Resting {
         return names.collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
+    /**
+     * By planned springs what goes with them: a rating kit, which stands on them, and where both ends are raised the springs of
+     * both, since without one of them the vehicle stands up at the other end.
+     */
+    private static Map<String, List<String>> springs(Sheet planned) {
+        List<String> kits = planned.fitments().stream()
+                .filter(part -> part.kind() == Kind.RATING_UPGRADE && !part.isDone())
+                .map(Fitment::name)
+                .toList();
+        Map<String, Springs> springs = new LinkedHashMap<>();
+        planned.fitments().stream()
+                .filter(part -> !part.isDone() && part.details() instanceof Springs)
+                .forEach(part -> springs.put(part.name(), (Springs) part.details()));
+        List<String> raising = springs.keySet().stream()
+                .filter(name -> !springs.get(name).lift().isZero())
+                .toList();
+        boolean bothEnds =
+                raising.stream().map(name -> springs.get(name).end()).distinct().count() > 1;
+        Map<String, List<String>> together = new HashMap<>();
+        springs.keySet()
+                .forEach(name -> together.put(
+                        name,
+                        Stream.concat(
+                                        bothEnds && raising.contains(name) ? raising.stream() : Stream.of(name),
+                                        kits.stream())
+                                .toList()));
+        return together;
+    }
+
+    /** Whether a part is the one by whose name all that goes with it is left out. */
+    boolean isFirst(String part) {
+        return springs.getOrDefault(part, List.of(part)).get(0).equals(part);
+    }
+
     /** Which of some cargo stands in or on these parts. */
     List<String> cargo(List<Sheet.Load> some, Set<String> parts) {
         return some.stream()
@@ -180,6 +220,11 @@ final class Resting {
             before = gone.size();
             offWith.forEach((canopy, others) -> {
                 if (gone.contains(canopy)) {
+                    gone.addAll(others);
+                }
+            });
+            springs.forEach((set, others) -> {
+                if (gone.contains(set)) {
                     gone.addAll(others);
                 }
             });

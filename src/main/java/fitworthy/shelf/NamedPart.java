@@ -116,25 +116,24 @@ record NamedPart(ShopWords words, Shelf shelf, TypedFaults faults) {
                     right(name + "=" + more.group(1) + (place ? " under the tray" : "")));
             return null;
         }
-        String list = kept.map(Kind::inSheet).orElse("");
-        boolean replaces = kept.filter(kind -> shelf.of(kind).get(own).get("removes") != null)
-                .isPresent();
+        Wanted bare =
+                kept.map(kind -> lying().wanted(kind, own)).orElseGet(() -> new Wanted(own, meaning.get(), Map.of()));
         String field = field(meaning.get(), said);
         if (kept.filter(kind -> figure && lying().agrees(kind, own, field, said))
                 .isPresent()) {
-            return new Wanted(own, meaning.get(), Map.of(), list, replaces);
+            return bare;
         }
         if (field.equals(SIZE)) {
-            return new Wanted(own, meaning.get(), Map.of(field, said), list, replaces);
+            return bare.with(Map.of(field, said));
         }
         // No field has the size of what no check knows, so that its name keeps it.
         if (figure && kept.isEmpty() && meaning.get().kinds().contains(Fitment.Kind.OTHER) && isSize(said)) {
-            return new Wanted(name + " " + Mark.read(said).text(), meaning.get(), Map.of(), "", false);
+            return new Wanted(name + " " + Mark.read(said).text(), meaning.get(), Map.of());
         }
         if (figure) {
             lookAt(name, meaning.get(), said);
         }
-        return new Wanted(own, meaning.get(), figure ? Map.of(field, marked(field, said)) : Map.of(), list, replaces);
+        return figure ? bare.with(Map.of(field, marked(field, said))) : bare;
     }
 
     private String right() {

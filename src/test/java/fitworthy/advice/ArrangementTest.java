@@ -14,6 +14,7 @@ import fitworthy.book.Severity;
 import fitworthy.source.FaultsException;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -193,6 +194,39 @@ class ArrangementTest {
         return arrangement.findings().stream()
                 .filter(group -> Set.of("radio.in-sight", "across.no-plate").contains(group.id()))
                 .map(group -> group.id() + (arrangement.isDecidedByGuesses(group) ? ", guesses decide" : ""))
+                .toList();
+    }
+
+    /**
+     * The ball carries 30 kg too much, 1140 mm behind an axle 2850 mm behind the other: 42 kg on the rear axle. Where that is over by
+     * no more the ball comes first, since it clears the axle too.
+     */
+    @Test
+    void whatComesOffTheBallIsToldFirstWhereItClearsTheRearAxle() throws FaultsException {
+        String towing =
+                """
+                vehicle: {ratings: {ball: 220 kg, rear-axle: %s kg}, tow-bar: {plate: {trailer: 3000 kg, ball: 300 kg}}}
+                trailer: {name: Van, mass: 2400 kg +/- 0 kg, ball: 250 kg +/- 0 kg, rated: 3000 kg, gtm: 2700 kg, brakes: electric,
+                  coupling: {trailer: 3000 kg, ball: 300 kg}}
+                cases: [{name: towing, towing: yes}]
+                """;
+        double rear = arranged(towing.formatted(1000)).findings().stream()
+                .filter(group -> group.id().equals("mass.axle-over"))
+                .mapToDouble(group -> group.worst().judged().measure().getValue())
+                .findFirst()
+                .orElseThrow();
+        assertEquals(
+                List.of("towing.ball-over", "mass.axle-over"),
+                ballAndAxle(towing.formatted(String.format(Locale.ROOT, "%.1f", rear - 41))));
+        assertEquals(
+                List.of("mass.axle-over", "towing.ball-over"),
+                ballAndAxle(towing.formatted(String.format(Locale.ROOT, "%.1f", rear - 43))));
+    }
+
+    private static List<String> ballAndAxle(String changes) throws FaultsException {
+        return arranged(changes).findings().stream()
+                .map(Group::id)
+                .filter(Set.of("towing.ball-over", "mass.axle-over")::contains)
                 .toList();
     }
 

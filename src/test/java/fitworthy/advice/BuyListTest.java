@@ -355,6 +355,25 @@ class BuyListTest {
         assertFalse(BuyWords.waitsForBook(part(list(light), "Bar")));
     }
 
+    /** New Zealand has no share on record; the wagon ends 1050 mm behind its rear axle as made, at 3900 mm. */
+    @Test
+    void aBodyThatReachesNoFurtherBackThanAsMadeIsNotAskedOf() throws FaultsException {
+        String tray =
+                """
+                region: nz
+                vehicle: {tub: yes}
+                fitments:
+                  - {name: Tray, kind: tray, mass: 100 kg +/- 0 kg, at: {x: 2850 mm, y: 0 mm, z: 900 mm}, tub-stays: no,
+                     front: 1950 mm, length: %s mm, width: 1800 mm, floor: 900 mm, hides-rear-window: no, rear-swing: 0 mm,
+                     removes: {name: Tub, mass: 100 kg +/- 0 kg, at: {x: 2850 mm, y: 0 mm, z: 900 mm}},
+                     rear: {lamps: own, plate: own, high-stop-lamp: in-view, lamps-checked: yes}}
+                """;
+        assertEquals(List.of(), part(list(tray.formatted(1950)), "Tray").reasons());
+        assertEquals(
+                "as the rule book does not say it here: largest rear overhang as a share of the wheelbase",
+                BuyWords.unruled(List.of(part(list(tray.formatted(1951)), "Tray"))));
+    }
+
     /** Of the angle before the bar only a note would come. */
     @Test
     void whatTheBookDoesNotSayOfANoteHoldsUpNothing() throws FaultsException {

@@ -136,6 +136,10 @@ class LessInformationTest {
 
     /** What may vanish all the same, as a rule and the fields without which it may. */
     private static final Map<String, String> ALL_THE_SAME = Map.ofEntries(
+            // A trailer that says nothing of its hitch is on a ball, and the rules of the ball take their place.
+            entry("towing.pin-over", "trailer\\.hitch"),
+            entry("towing.pin-light", "trailer\\.hitch"),
+            entry("towing.pin-heavy", "trailer\\.hitch"),
             // The stricter of two rules takes its place: the fan itself is judged where the maker allows no depth.
             entry("intake.fan-within-maker", "vehicle\\.intake\\.wading"),
             // Many a plate states no GTM: a check of its own then has what the axles may carry confirmed.
@@ -188,6 +192,11 @@ class LessInformationTest {
             entry("across.unusual", ".*"),
             // No cable is made for less heat than the table begins with, which is what counts then.
             entry("electrical.cable-thin", INSULATION + "|" + OF_PART),
+            // Without its load, or with better insulation, a smaller fuse may do, and the rules of too large a one take
+            // its place.
+            entry(
+                    "electrical.no-fuse-suits",
+                    INSULATION + "|" + OF_PART + "|circuits\\.[0-9]+\\.(current|part|wiring)"),
             entry("electrical.fuse-above-cable", INSULATION),
             entry("electrical.fuse-far-above-cable", INSULATION),
             // The shorter way of a fuse in the open is asked of it then.

@@ -109,6 +109,35 @@ class LeverTest {
         assertEquals(45, crate.kilograms(), 1e-9);
     }
 
+    private static final String LIFT =
+            """
+            fitments:
+              - {name: Front springs, kind: springs, end: front, lift: 75 mm, mass: 10 kg, at: {x: 0 mm, y: 0 mm, z: 500 mm}}
+              - {name: Rear springs, kind: springs, end: rear, lift: %s, mass: 10 kg, at: {x: 2850 mm, y: 0 mm, z: 500 mm}}
+            """;
+
+    /** One end alone would stand 75 mm higher; rear springs that do not raise it may go by themselves. */
+    @Test
+    void springsThatRaiseBothEndsAreLeftOutTogether() throws FaultsException {
+        assertEquals(
+                "keep the springs it has, and do without 'Front springs' and what goes with it: 'Rear springs'",
+                only("Front springs", LIFT.formatted("75 mm")).at().apply(1).words());
+        assertEquals(List.of(), on("Rear springs", LIFT.formatted("75 mm")));
+        assertEquals(
+                "keep the springs it has, and do without 'Rear springs'",
+                only("Rear springs", LIFT.formatted("0 mm")).at().apply(1).words());
+    }
+
+    @Test
+    void aRatingKitGoesWithTheSpringsThatItStandsOn() throws FaultsException {
+        String kit = LIFT.formatted("0 mm")
+                + "  - {name: Kit, kind: rating-upgrade, mass: 0 kg, at: {x: 0 mm, y: 0 mm, z: 500 mm}, gvm: 3200 kg}\n";
+        assertEquals(
+                "keep the springs it has, and do without 'Rear springs' and what goes with it: 'Kit'",
+                only("Rear springs", kit).at().apply(1).words());
+        assertEquals("do without 'Kit'", only("Kit", kit).at().apply(1).words());
+    }
+
     @Test
     void aTrailerIsLightenedToItsLeast() throws FaultsException {
         Lever trailer = only("trailer", "trailer: {name: Van, mass: 2000 kg, lightest: 1895 kg}");

@@ -304,24 +304,23 @@ final class BodyBuildMeasures implements Topic {
         if (bodies || !plan.details(ChassisExtension.class).isEmpty()) {
             Figure overhang = loading.rearOverhang();
             Working end = rearmost(loading, overhang);
-            measures.add(Measure.of(OVERHANG, "vehicle", overhang.dividedBy(plan.wheelbase()))
-                    .worked(
-                            "share = overhang / wheelbase",
-                            in("overhang", overhang, "mm"),
-                            in("wheelbase", plan.wheelbase(), "mm"))
-                    .worked(end));
+            Figure made = plan.vehicle().size().rearOverhang();
             Figure most = plan.practice(PracticeId.BODY_OVERHANG_MOST);
+            // Where the book records no share, what reaches no further back than as made is asked of nobody.
+            if (most.known() || !overhang.isAtMost(made)) {
+                measures.add(Measure.of(OVERHANG, "vehicle", overhang.dividedBy(plan.wheelbase()))
+                        .worked(
+                                "share = overhang / wheelbase",
+                                in("overhang", overhang, "mm"),
+                                in("wheelbase", plan.wheelbase(), "mm"))
+                        .worked(end));
+            }
             measures.add(Measure.most(OVERHANG_LONGEST, "vehicle", most.times(plan.wheelbase()))
                     .worked(
                             "longest = most x wheelbase",
                             in("most", most, "%"),
                             in("wheelbase", plan.wheelbase(), "mm")));
-            measures.add(Measure.of(
-                            OVERHANG_GROWN,
-                            "vehicle",
-                            overhang,
-                            plan.vehicle().size().rearOverhang())
-                    .worked(end));
+            measures.add(Measure.of(OVERHANG_GROWN, "vehicle", overhang, made).worked(end));
         }
         if (bodies) {
             measures.add(Measure.of(LAMPS, "rear lamps", seen(loading, RearEnd::lamps)));

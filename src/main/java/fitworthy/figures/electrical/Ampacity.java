@@ -33,9 +33,13 @@ record Ampacity(Tables tables, Circuit.Cable cable) {
      * @param current that it has to carry, A
      */
     Figure rated(Figure current) {
-        boolean sureHot = cable.engineBay().is(YesNo.YES) && cable.ratingHot().is(YesNo.NO);
-        Figure most = sureHot ? cable.rating().times(leftInEngineBay(best())) : cable.rating();
+        Figure most = ratedMost();
         return current.isAbove(most) ? most : current.isAbove(ratedLeast()) ? heat() : ratedLeast();
+    }
+
+    private Figure ratedMost() {
+        boolean sureHot = cable.engineBay().is(YesNo.YES) && cable.ratingHot().is(YesNo.NO);
+        return sureHot ? cable.rating().times(leftInEngineBay(best())) : cable.rating();
     }
 
     private Figure ratedLeast() {
@@ -68,6 +72,11 @@ record Ampacity(Tables tables, Circuit.Cable cable) {
     Figure share(Figure fuse, Figure most) {
         Figure share = fuse.dividedBy(carries());
         return share.isAbove(most) && !fuse.dividedBy(carries(best())).isAbove(most) ? cable.insulation() : share;
+    }
+
+    /** Whether a current is more than it carries, whatever is not known of its insulation and the heat of its place. */
+    boolean isOutdoneBy(Figure current) {
+        return current.isAbove(cable.rating().known() ? ratedMost() : carries(best()));
     }
 
     /** The least section that carries a current, m2; missing where its insulation decides whether this one does. */

@@ -29,6 +29,9 @@ final class CircuitMeasures implements Topic {
             rated("electrical.cable-maker", "A", 1, "load on the cable", "rating by the cable's maker");
     private static final MeasureKind CABLE_CARRIES =
             number("electrical.cable-carries", "A", 0, "what the cable carries");
+    private static final MeasureKind OUTDONE = yesNo(
+            "electrical.cable-outdone",
+            "whether the load is surely more than the cable carries, so that no fuse suits both");
     private static final MeasureKind FUSED = yesNo("electrical.fused", "whether the circuit has a fuse");
     private static final MeasureKind FAR_FUSED =
             yesNo("electrical.far-fused", "whether the cable has a fuse at the other battery's end too");
@@ -53,6 +56,7 @@ final class CircuitMeasures implements Topic {
                 CABLE,
                 CABLE_MAKER,
                 CABLE_CARRIES,
+                OUTDONE,
                 FUSED,
                 FAR_FUSED,
                 FUSE_LOAD,
@@ -211,6 +215,12 @@ final class CircuitMeasures implements Topic {
         }
         measures.add(Measure.most(CABLE_CARRIES, subject, ampacity.sure())
                 .worked(carries(ampacity, cable, ampacity.sure())));
+        measures.add(Measure.of(
+                OUTDONE,
+                subject,
+                ampacity.sure().known()
+                        ? Choice.yesNo(ampacity.isOutdoneBy(feeds.least(circuit)))
+                        : Choice.missing(ampacity.sure().missing().get(0))));
     }
 
     /** How what a cable carries came about. */

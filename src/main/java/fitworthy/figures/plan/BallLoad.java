@@ -154,7 +154,8 @@ public record BallLoad(Trailer trailer) {
         return left.ball().dividedBy(left.mass());
     }
 
-    private List<Stowed> aboard() {
+    /** All that the sheet lists in it. */
+    public List<Stowed> aboard() {
         return Stream.concat(trailer.stowed().stream(), trailer.supplies().stream())
                 .toList();
     }
@@ -183,12 +184,17 @@ public record BallLoad(Trailer trailer) {
                 inputs);
     }
 
+    /** What one of these puts on the ball, in kg: below zero behind the axles, {@code m (1 - place / axle)}. */
+    public Figure onBall(Stowed thing) {
+        return moved(Figure.of(0, 0), List.of(thing), 1);
+    }
+
     private List<Input> onBall(List<Stowed> things) {
         return things.stream()
                 .map(each -> in(
                         each.name() + ", " + in("", each.mass(), "kg").shown() + " at "
                                 + in("", each.behind(), "mm").shown(),
-                        moved(Figure.of(0, 0), List.of(each), 1),
+                        onBall(each),
                         "kg"))
                 .toList();
     }

@@ -63,6 +63,7 @@ public enum PracticeId {
     TOWING_BALL_SHARE_LEAST("towing.ball-share-least"),
     TOWING_CHAINS_HEAVY_LEAST("towing.chains-heavy-least"),
     TOWING_CHAINS_LEAST("towing.chains-least"),
+    TOWING_PIN_SHARE_LEAST("towing.pin-share-least"),
     TOWING_FIFTH_WHEEL_CHAINS("towing.fifth-wheel-chains"),
     TOWING_FIFTH_WHEEL_CHAINS_ALONE("towing.fifth-wheel-chains-alone"),
     TOWING_NO_BREAKAWAY_MASS_MOST("towing.no-breakaway-mass-most"),

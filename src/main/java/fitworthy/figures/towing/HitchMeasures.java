@@ -56,6 +56,14 @@ public final class HitchMeasures implements Topic {
             .bothWays();
     private static final MeasureKind BALL_NEEDED =
             number("towing.ball-needed", "kg", 0, "least load on the ball for the loaded trailer");
+    private static final MeasureKind ON_PIN =
+            yesNo("towing.on-pin", "whether the trailer is coupled by a pin, to a fifth wheel or gooseneck");
+    private static final MeasureKind PIN_SHARE = number(
+                    "towing.pin-share", "%", 1, "load on the pin as a share of the loaded trailer")
+            .signed()
+            .bothWays();
+    private static final MeasureKind PIN_NEEDED =
+            number("towing.pin-needed", "kg", 0, "least load on the pin for the loaded trailer");
     private static final MeasureKind RATED = number("towing.rated", "kg", 0, "greatest mass of the trailer");
     private static final MeasureKind PAIR =
             number("towing.pair", "kg", 0, "greatest masses of vehicle and trailer together");
@@ -85,6 +93,9 @@ public final class HitchMeasures implements Topic {
                 BALL_LOAD,
                 BALL_SHARE,
                 BALL_NEEDED,
+                ON_PIN,
+                PIN_SHARE,
+                PIN_NEEDED,
                 RATED,
                 PAIR,
                 RATIO,
@@ -239,18 +250,33 @@ public final class HitchMeasures implements Topic {
                             trailer.coupling().ball())
                     .worked(worked));
         }
-        if (!trailer.onFifthWheel()) {
+        measures.add(Measure.of(ON_PIN, "trailer", Choice.yesNo(trailer.onFifthWheel())));
+        if (trailer.onFifthWheel()) {
+            share("pin", PIN_SHARE, PIN_NEEDED, PracticeId.TOWING_PIN_SHARE_LEAST, plan, trailer, measures);
+        } else {
             measures.add(Measure.of(BALL_LOAD, "tow ball", trailer.ball()).worked(worked));
-            measures.add(Measure.of(BALL_SHARE, "tow ball", trailer.ball().dividedBy(trailer.mass()))
-                    .worked(
-                            "share = ball / trailer",
-                            in("ball", trailer.ball(), "kg"),
-                            in("trailer", trailer.mass(), "kg"))
-                    .worked(worked));
-            Figure least = plan.practice(PracticeId.TOWING_BALL_SHARE_LEAST);
-            measures.add(Measure.enough(BALL_NEEDED, "tow ball", least.times(trailer.mass()))
-                    .worked("needed = least x trailer", in("least", least, "%"), in("trailer", trailer.mass(), "kg")));
+            share("ball", BALL_SHARE, BALL_NEEDED, PracticeId.TOWING_BALL_SHARE_LEAST, plan, trailer, measures);
         }
+    }
+
+    private static void share(
+            String on,
+            MeasureKind share,
+            MeasureKind needed,
+            PracticeId leastShare,
+            Plan plan,
+            Trailer trailer,
+            List<Measure> measures) {
+        String subject = on.equals("pin") ? "king pin" : "tow ball";
+        measures.add(Measure.of(share, subject, trailer.ball().dividedBy(trailer.mass()))
+                .worked(
+                        "share = " + on + " / trailer",
+                        in(on, trailer.ball(), "kg"),
+                        in("trailer", trailer.mass(), "kg"))
+                .worked(BallLoad.of(plan.sheet()).orElseThrow().working()));
+        Figure least = plan.practice(leastShare);
+        measures.add(Measure.enough(needed, subject, least.times(trailer.mass()))
+                .worked("needed = least x trailer", in("least", least, "%"), in("trailer", trailer.mass(), "kg")));
     }
 
     private static void pair(Plan plan, Trailer trailer, List<Measure> measures) {

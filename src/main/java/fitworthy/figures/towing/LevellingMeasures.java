@@ -17,6 +17,7 @@ import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Trailer;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** What a planned load-levelling hitch moves, and whether it may. Asked only where one is planned. */
 final class LevellingMeasures implements Topic {
@@ -70,8 +71,17 @@ final class LevellingMeasures implements Topic {
                 .worked(Levelling.reached(plan, trailer)));
         BallLoad load = BallLoad.of(plan.sheet()).orElseThrow();
         left(levelling.share(), hitch, load, measures);
-        bars(BARS_MOST, hitch, load, load.heaviest(), plan.towBar().barsMost(), measures);
-        bars(BARS_LEAST, hitch, load, load.lowest(), plan.towBar().barsLeast(), measures);
+        BallLoad.Left heaviest = load.heaviest();
+        bars(
+                BARS_MOST,
+                hitch,
+                load,
+                heaviest,
+                allowed(plan, trailer, heaviest.ball()),
+                plan.towBar().barsMost(),
+                measures);
+        BallLoad.Left lowest = load.lowest();
+        bars(BARS_LEAST, hitch, load, lowest, lowest.ball(), plan.towBar().barsLeast(), measures);
         boolean added = !plan.fitments(Fitment.Kind.AIR_SPRINGS).isEmpty();
         measures.add(Measure.of(
                 ON_AIR, hitch, added ? Choice.of(YesNo.YES) : plan.vehicle().rearAirSprings()));
@@ -96,10 +106,26 @@ final class LevellingMeasures implements Topic {
         }
     }
 
+    /** A load on the ball, no more than is allowed there: what is above that has to come off it, whatever the bars. */
+    private static Figure allowed(Plan plan, Trailer trailer, Figure ball) {
+        return Stream.of(
+                        plan.ratings().ball(),
+                        plan.towBar().plate().ball(),
+                        trailer.coupling().ball())
+                .filter(Figure::known)
+                .reduce(ball, Figure::least);
+    }
+
     /** Bars that are not taken off on the way have to suit the ball with supplies and without. */
     private static void bars(
-            MeasureKind kind, String hitch, BallLoad load, BallLoad.Left left, Figure limit, List<Measure> measures) {
-        Measure bars = Measure.of(kind, hitch, left.ball(), limit);
+            MeasureKind kind,
+            String hitch,
+            BallLoad load,
+            BallLoad.Left left,
+            Figure ball,
+            Figure limit,
+            List<Measure> measures) {
+        Measure bars = Measure.of(kind, hitch, ball, limit);
         measures.add(left.gone().isEmpty() ? bars : bars.worked(load.working("load", left)));
     }
 }

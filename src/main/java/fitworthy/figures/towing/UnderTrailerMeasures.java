@@ -18,17 +18,17 @@ import fitworthy.sheet.Trailer.AxleTyres;
 import java.util.List;
 
 /** Whether axles and tyres of the trailer bear what is on them, and how long and wide it is. */
-final class UnderTrailerMeasures implements Topic {
-    private static final MeasureKind AXLE_LOAD =
+public final class UnderTrailerMeasures implements Topic {
+    public static final MeasureKind AXLE_LOAD =
             rated("towing.axle-load", "kg", 0, "load on the trailer's axles", "GTM");
     private static final MeasureKind AXLES_UNTOLD = number(
             "towing.axles-untold",
             "%",
             1,
             "load on the axles of a trailer that states no GTM, as a share of the mass on its plate");
-    private static final MeasureKind TYRE_LOAD =
+    public static final MeasureKind TYRE_LOAD =
             rated("towing.tyre-load", "kg", 0, "load on the trailer's axles", "what its tyres carry");
-    private static final MeasureKind LEVELLED = rated(
+    public static final MeasureKind LEVELLED = rated(
             "towing.levelled-load",
             "kg",
             0,

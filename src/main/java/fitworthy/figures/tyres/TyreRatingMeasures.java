@@ -41,6 +41,11 @@ public final class TyreRatingMeasures implements Topic {
             number("tyres.index-needed", "", 0, "load index for this load").byLoading();
     public static final MeasureKind AXLE_INDEX_NEEDED =
             number("tyres.axle-index-needed", "", 0, "load index for the axle limit");
+    private static final MeasureKind INDEX_MARKED = lookedUp(
+                    "tyres.index-marked", "load index for this load as a sidewall has it")
+            .byLoading();
+    private static final MeasureKind AXLE_INDEX_MARKED =
+            lookedUp("tyres.axle-index-marked", "load index for the axle limit as a sidewall has it");
     public static final MeasureKind WHEEL_LOAD = rated(
                     "tyres.wheel-load", "kg", 0, "load on the axle", "what its wheels carry")
             .byLoading();
@@ -76,6 +81,8 @@ public final class TyreRatingMeasures implements Topic {
                 AXLE_LIMIT,
                 INDEX_NEEDED,
                 AXLE_INDEX_NEEDED,
+                INDEX_MARKED,
+                AXLE_INDEX_MARKED,
                 WHEEL_LOAD,
                 WHEEL_AXLE_LIMIT,
                 WHEEL_NEEDED,
@@ -130,6 +137,13 @@ public final class TyreRatingMeasures implements Topic {
                 .worked(tyres.working(carried, counted))
                 .worked(RunningGear.tyresCarried(plan, rear)));
         measures.add(indexNeeded(AXLE_INDEX_NEEDED, plan, axle, limit, rear));
+        measures.add(indexMarked(
+                AXLE_INDEX_MARKED,
+                plan,
+                axle,
+                plan.ratings().frontAxle(),
+                plan.ratings().rearAxle(),
+                rear));
         if (RunningGear.wheelsInQuestion(plan)) {
             measures.add(Measure.of(WHEEL_AXLE_LIMIT, axle, limit, RunningGear.wheelsCarry(plan, rear))
                     .worked(RunningGear.wheelsCarried(plan, rear)));
@@ -138,10 +152,35 @@ public final class TyreRatingMeasures implements Topic {
     }
 
     private static Measure indexNeeded(MeasureKind kind, Plan plan, String axle, Figure load, boolean rear) {
-        Figure onOne = RunningGear.onTheRoad(plan).forIndex(load.times(1.0 / RunningGear.wheels(plan, rear)));
+        Figure onOne = onOne(plan, load, rear);
         return Measure.of(kind, axle, plan.tables().tyreIndex(onOne))
                 .worked(() -> List.of("from the table of load indices, the first that carries "
                         + in("load", onOne, "kg").shown()));
+    }
+
+    private static Figure onOne(Plan plan, Figure load, boolean rear) {
+        return RunningGear.onTheRoad(plan).forIndex(load.times(1.0 / RunningGear.wheels(plan, rear)));
+    }
+
+    /**
+     * The index to ask for. Where two wheels stand on each side at the rear a sidewall has one for single and one for dual
+     * fitting, and where all tyres are of one set each axle needs its own of them.
+     */
+    private static Measure indexMarked(
+            MeasureKind kind, Plan plan, String axle, Figure front, Figure rearLoad, boolean rear) {
+        Figure single = plan.tables().tyreIndex(onOne(plan, front, false));
+        Figure dual = plan.tables().tyreIndex(onOne(plan, rearLoad, true));
+        Figure own = rear ? dual : single;
+        boolean twin = RunningGear.wheels(plan, true) > RunningGear.wheels(plan, false);
+        boolean both = twin && plan.tyreSets().size() == 1 && single.known() && dual.known();
+        String words = both
+                ? index(single.most(dual)) + "/" + index(dual) + " (single/dual)"
+                : index(own) + (twin && rear ? " (dual)" : "");
+        return Measure.of(kind, axle, own.known() ? words : "", own.missing());
+    }
+
+    private static String index(Figure index) {
+        return Long.toString(Math.round(index.value()));
     }
 
     private static Measure symbolNeeded(Plan plan) {
@@ -160,8 +199,14 @@ public final class TyreRatingMeasures implements Topic {
 
     @Override
     public void loading(Loading loading, List<Measure> measures) {
-        axle(loading, "front axle", Levelling.front(loading), loading.least().front(), false, measures);
-        axle(loading, "rear axle", loading.axles().rear(), loading.least().rear(), true, measures);
+        Figure front = Levelling.front(loading);
+        Figure rear = loading.axles().rear();
+        axle(loading, "front axle", front, loading.least().front(), false, measures);
+        axle(loading, "rear axle", rear, loading.least().rear(), true, measures);
+        Figure mostFront = mostOn(loading.plan(), front, loading.least().front(), false);
+        Figure mostRear = mostOn(loading.plan(), rear, loading.least().rear(), true);
+        measures.add(indexMarked(INDEX_MARKED, loading.plan(), "front axle", mostFront, mostRear, false));
+        measures.add(indexMarked(INDEX_MARKED, loading.plan(), "rear axle", mostFront, mostRear, true));
     }
 
     /** @param least what the axle carries at least, by what is known of it */
@@ -177,8 +222,7 @@ public final class TyreRatingMeasures implements Topic {
                 .worked(barsOn)
                 .atLeast(least));
         Figure known = load.known() ? load : least;
-        measures.add(indexNeeded(
-                INDEX_NEEDED, plan, axle, plan.stretch().most(known.isAbove(carried) ? known : load), rear));
+        measures.add(indexNeeded(INDEX_NEEDED, plan, axle, mostOn(plan, load, least, rear), rear));
         if (RunningGear.wheelsInQuestion(plan)) {
             Figure wheels = RunningGear.wheelsCarry(plan, rear);
             measures.add(wheelNeeded(
@@ -193,6 +237,12 @@ public final class TyreRatingMeasures implements Topic {
             pressure(plan, axle, load, carried, rear, measures);
         }
         spare(plan, axle, load, least, rear, measures);
+    }
+
+    /** What tyres have to carry on an axle: of a load that is not known, the least where that is too much already. */
+    private static Figure mostOn(Plan plan, Figure load, Figure least, boolean rear) {
+        Figure known = load.known() ? load : least;
+        return plan.stretch().most(known.isAbove(RunningGear.tyresCarry(plan, rear)) ? known : load);
     }
 
     private static void pressure(

@@ -20,6 +20,7 @@ import fitworthy.printout.words.RatingWords;
 import fitworthy.printout.words.TooClose;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Figure;
+import fitworthy.sheet.Trailer;
 import fitworthy.sheet.Vehicle;
 import java.util.ArrayList;
 import java.util.List;
@@ -65,23 +66,36 @@ final class LetterMasses {
                 : List.of();
     }
 
-    /** What takes most off the rating that is passed furthest, to choose from; none where nothing planned does. */
+    /**
+     * What takes most off a rating that is passed, to choose from: of those off which something named takes any, the one that is
+     * passed furthest. None where nothing named does.
+     */
     List<Block> heaviest() {
-        Assessed passed = Ratings.of(advice).passed().get(0);
-        Map<String, Double> takes = Burden.takesOff(advice, passed.judged());
-        return takes.isEmpty()
-                ? List.of()
-                : List.of(
-                        new Paragraph("What takes most off the " + RatingWords.name(passed) + ", which is passed by "
-                                + Held.of(passed.judged().measure()).leftText()
-                                + RatingWords.in(passed) + ", each by itself:"),
-                        new Points(takes.entrySet().stream()
-                                .limit(MOST_HEAVY)
-                                .map(thing -> thing.getKey() + ": "
-                                        + Wording.quantity(
-                                                thing.getValue(),
-                                                passed.judged().measure().kind()))
-                                .toList()));
+        return Ratings.of(advice).passed().stream()
+                .map(passed -> heaviest(passed, Burden.takesOff(advice, passed.judged())))
+                .filter(blocks -> !blocks.isEmpty())
+                .findFirst()
+                .orElse(List.of());
+    }
+
+    private List<Block> heaviest(Assessed passed, Map<String, Double> takes) {
+        Measure measure = passed.judged().measure();
+        List<Block> blocks = new ArrayList<>();
+        if (!takes.isEmpty()) {
+            blocks.add(new Paragraph("What takes most off the " + RatingWords.name(passed) + ", which is passed by "
+                    + Held.of(measure).leftText() + RatingWords.in(passed) + ", each by itself:"));
+            blocks.add(new Points(takes.entrySet().stream()
+                    .limit(MOST_HEAVY)
+                    .map(thing -> thing.getKey() + ": " + Wording.quantity(thing.getValue(), measure.kind()))
+                    .toList()));
+        }
+        if (measure.kind() == LoadMeasures.COMBINED) {
+            Trailer trailer = advice.loadings().get(0).plan().trailer().orElseThrow();
+            Figure most = trailer.mass().minus(trailer.lightest());
+            blocks.add(new Paragraph("What is left out of " + trailer.name() + " takes its whole mass off the GCM"
+                    + (most.value() > 0 ? ", " + Wording.quantity(most.value(), measure.kind()) + " at most." : ".")));
+        }
+        return blocks;
     }
 
     /** What a loading weighs against its limits. */

@@ -13,6 +13,7 @@ import fitworthy.figures.room.Step;
 import fitworthy.printout.RoomTable;
 import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.RoomWords;
+import fitworthy.printout.words.TooClose;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Figure;
 import java.util.ArrayList;
@@ -100,12 +101,16 @@ public final class RoomBrief {
     }
 
     private static String tooHeavy(TrailerRoom room) {
-        if (room.isTooHeavyEmptyAlways()) {
-            return ": this build cannot tow it even empty";
+        if (!room.isTooHeavyEmpty()) {
+            return "";
         }
-        return room.isTooHeavyEmpty()
-                ? ": too heavy even empty for the vehicle as it is loaded then (" + room.loading() + ")"
-                : "";
+        if (room.isTooCloseEmpty()) {
+            return ": " + TooClose.WORDS + " whether this build can tow it even empty"
+                    + (room.isTooHeavyEmptyAlways() ? "" : " (" + room.loading() + ")");
+        }
+        return room.isTooHeavyEmptyAlways()
+                ? ": this build cannot tow it even empty"
+                : ": too heavy even empty for the vehicle as it is loaded then (" + room.loading() + ")";
     }
 
     /** The loadings in which the vehicle is over a limit before a trailer is on. */

@@ -3,6 +3,7 @@ package fitworthy.printout.words;
 import fitworthy.advice.RoomLeft;
 import fitworthy.advice.RoomLeft.Answer;
 import fitworthy.advice.RoomLeft.InLoading;
+import fitworthy.advice.TrailerRoom;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.room.Limit;
 import fitworthy.figures.room.Most;
@@ -40,7 +41,12 @@ public record HeaviestTrailer(RoomLeft room, Trailer trailer) {
                         .orElse("")),
                 new Told("", loading -> loading.trailer()
                         .filter(this::isTooHeavyEmpty)
-                        .map(answer -> trailer.name() + " is heavier even empty: " + kilograms(trailer.lightest()))
+                        .map(answer -> trailer.name() + " is heavier even empty: " + kilograms(trailer.lightest())
+                                + (TrailerRoom.isTooClose(
+                                                trailer.lightest(),
+                                                answer.most().figure())
+                                        ? " (" + TooClose.WORDS + ")"
+                                        : ""))
                         .orElse("")));
     }
 

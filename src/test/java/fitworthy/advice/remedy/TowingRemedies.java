@@ -79,6 +79,8 @@ final class TowingRemedies {
                                                 Stream.of(moved),
                                                 OFF_TRAILER.done(moved, sheet, finding, amount).stream()))
                                         .toList()));
+        table.rule("towing.pin-over", says("with ", " less", less(at("trailer.ball"))));
+        table.rule("towing.pin-light", says("pin carries ", "\\.", set(at("trailer.ball"))));
         table.rule("towing.ball-light", says("ball carries ", "\\.", (tree, sheet, finding, amount) -> {
             double more = amount.value() - sheet.trailer().orElseThrow().ball().value();
             return set(at("trailer.ball")).done(tree, sheet, finding, amount).stream()
@@ -101,8 +103,7 @@ final class TowingRemedies {
         table.rule("towing.levelling-tight", says("until ", " or", tension));
         table.rule(
                 "towing.bars-weak",
-                says("bars for ", " on the ball", set(of(Fitment.Kind.TOW_BAR, "vehicle.tow-bar", "bars-most"))),
-                says("ball by ", "\\.", less(at("trailer.ball"))));
+                says("bars for ", " on the ball", set(of(Fitment.Kind.TOW_BAR, "vehicle.tow-bar", "bars-most"))));
         table.rule(
                 "towing.bars-stiff",
                 says("made for ", " on the ball", set(of(Fitment.Kind.TOW_BAR, "vehicle.tow-bar", "bars-least"))));
@@ -114,7 +115,7 @@ final class TowingRemedies {
         table.rule("towing.nose-down", says("by ", " with", ball(Act::more)));
         table.told(
                 RemedyTable.LEFT_OR_USUAL,
-                "towing.trailer-unsure towing.ball-unsure towing.axles-untold towing.ball-heavy towing.ratio-high towing.overhang-long towing.list-disagrees"
+                "towing.trailer-unsure towing.ball-unsure towing.axles-untold towing.ball-heavy towing.pin-heavy towing.ratio-high towing.overhang-long towing.list-disagrees"
                         + " towing.ball-light-emptied towing.ball-over-emptied towing.ball-unsure-emptied towing.levelling-tightens");
     }
 

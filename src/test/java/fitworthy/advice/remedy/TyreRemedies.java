@@ -33,15 +33,23 @@ final class TyreRemedies {
                             ? "dual-load-index"
                             : "load-index")
             .paths(tree, sheet, finding);
+    /** On one set of tyres where some stand two and two, both of its indices. */
+    private static final Doing INDEX_AS_MARKED = (tree, sheet, finding, remedy) -> (remedy.contains("(single/dual)")
+                    ? says("load index ", "/", set((node, of, about) -> tyres("load-index")
+                                    .paths(node, of, about)))
+                            .and(says("load index [0-9]+/", " \\(", set((node, of, about) -> tyres("dual-load-index")
+                                    .paths(node, of, about))))
+                    : says("load index ", " (?:\\(dual\\) )?or higher", set(INDEX)))
+            .ways(tree, sheet, finding, remedy);
+
     private static final Act DIAMETER_LESS = (tree, sheet, finding, amount) -> diameter(tree, sheet, -amount.value());
     private static final Act DIAMETER_MORE = (tree, sheet, finding, amount) -> diameter(tree, sheet, amount.value());
 
     private TyreRemedies() {}
 
     static void into(RemedyTable table) {
-        table.rule(
-                "tyres.load-over", says("at least ", " off", OFF_AXLE), says("load index ", " or higher", set(INDEX)));
-        table.rule("tyres.weaker-than-axle", says("load index ", " or higher", set(INDEX)));
+        table.rule("tyres.load-over", says("at least ", " off", OFF_AXLE), INDEX_AS_MARKED);
+        table.rule("tyres.weaker-than-axle", INDEX_AS_MARKED);
         table.rule(
                 "tyres.wheel-over", says("at least ", " off", OFF_AXLE), says("rated for ", " or more", set(WHEELS)));
         table.rule("tyres.wheel-weaker-than-axle", says("rated for ", " or more", set(WHEELS)));

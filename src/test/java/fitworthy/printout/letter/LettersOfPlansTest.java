@@ -1,10 +1,12 @@
 package fitworthy.printout.letter;
 
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
 import fitworthy.Sheets;
 import fitworthy.advice.Adviser;
+import fitworthy.document.Report.Paragraph;
 import fitworthy.document.Report.Points;
 import fitworthy.document.Report.Steps;
 import fitworthy.source.FaultsException;
@@ -48,13 +50,102 @@ class LettersOfPlansTest {
         assertTrue(letter.contains("[Box: 70 kg, Luggage: 60 kg]"), letter);
     }
 
-    /** The lists of one letter. */
+    /** 30 kg of springs under the kit are nobody's to leave at home; without a kit they are a part like others. */
+    @Test
+    void theSpringsUnderARatingKitAreNotToChooseFrom() throws FaultsException {
+        String springs =
+                """
+                vehicle: {ratings: {gvm: 2500 kg}}
+                fitments:
+                  - {name: Box, kind: other, mass: 70 kg +/- 0 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}}
+                  - {name: Springs, kind: springs, end: rear, mass: 30 kg +/- 0 kg, at: {x: 2850 mm, y: 0 mm, z: 500 mm}}
+                """;
+        String kit = "  - {name: Kit, kind: rating-upgrade, mass: 0 kg, gvm: 2510 kg}\n";
+        assertTrue(letter("customer", springs).contains("Springs: 30 kg"));
+        assertFalse(letter("customer", springs + kit).contains("Springs: 30 kg"));
+    }
+
+    /** 250 kg on a ball for 200 kg: what lies in the vehicle takes nothing off it. */
+    @Test
+    void nothingInTheVehicleIsSaidToTakeLoadOffTheBall() throws FaultsException {
+        String letter = letter("customer", TOWING.formatted("ball: 200 kg", ""));
+        assertFalse(letter.contains("Luggage: "), letter);
+        assertFalse(letter.contains("Box: "), letter);
+    }
+
+    /** The ball is passed by most, the GVM by less: of that the vehicle's things do take their mass. */
+    @Test
+    void whereTheTrailerIsOverTheVehiclesThingsAreHeldAgainstItsOwnRating() throws FaultsException {
+        String letter = letter("customer", TOWING.formatted("ball: 200 kg, gvm: 2750 kg", ""));
+        assertTrue(letter.contains("[Box: 70 kg, Luggage: 60 kg]"), letter);
+    }
+
+    /** By moments about axles 4000 mm behind the ball: 100 kg at 1000 mm put 75 on it, at 5000 mm they take 25 off. */
+    @Test
+    void whatIsInTheTrailerTakesItsShareOffTheBall() throws FaultsException {
+        String letter = letter(
+                "customer",
+                TOWING.formatted(
+                        "ball: 200 kg",
+                        """
+                        axle: 4000 mm, bare: {mass: 1800 kg, ball: 200 kg}, stowed: [
+                          {name: Nose box, mass: 100 kg +/- 0 kg, behind: 1000 mm},
+                          {name: Rear box, mass: 100 kg +/- 0 kg, behind: 5000 mm}]
+                        """));
+        assertTrue(letter.contains("[Nose box: 75 kg]"), letter);
+    }
+
+    /** The same things off the axles, which carry 1750 of 1700 kg: 25 and 125 kg. */
+    @Test
+    void whatIsInTheTrailerTakesTheRestOffItsAxles() throws FaultsException {
+        String letter = letter(
+                "customer",
+                TOWING.formatted(
+                        "ball: 300 kg",
+                        """
+                        axle: 4000 mm, gtm: 1700 kg, bare: {mass: 1800 kg, ball: 200 kg}, stowed: [
+                          {name: Nose box, mass: 100 kg +/- 0 kg, behind: 1000 mm},
+                          {name: Rear box, mass: 100 kg +/- 0 kg, behind: 5000 mm}]
+                        """));
+        assertTrue(letter.contains("[Rear box: 125 kg, Nose box: 25 kg]"), letter);
+    }
+
+    /** Vehicle 2510 kg and trailer 2000 kg: what is in either counts whole against the GCM, and so does the rest of the trailer. */
+    @Test
+    void againstTheGcmTheTrailerCountsToo() throws FaultsException {
+        String sheet = TOWING.formatted(
+                "gcm: 4400 kg",
+                "lightest: 1700 kg, stowed: [{name: Nose box, mass: 100 kg +/- 0 kg, behind: 1000 mm}]");
+        String letter = letter("customer", sheet);
+        assertTrue(letter.contains("[Nose box: 100 kg, Box: 70 kg, Luggage: 60 kg]"), letter);
+        assertTrue(
+                letter.contains("What is left out of Caravan takes its whole mass off the GCM, 300 kg at most."),
+                letter);
+        String unknown = letter("customer", sheet.replace("lightest: 1700 kg, ", ""));
+        assertTrue(unknown.contains("What is left out of Caravan takes its whole mass off the GCM."), unknown);
+    }
+
+    /** A box and luggage in the wagon, and a trailer of 2000 kg with 250 kg on the ball. */
+    private static final String TOWING =
+            """
+            vehicle: {ratings: {%s}}
+            fitments:
+              - {name: Box, kind: other, mass: 70 kg +/- 0 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}}
+            cargo:
+              - {name: Luggage, mass: 60 kg +/- 0 kg, at: {x: 2000 mm, y: 0 mm, z: 900 mm}}
+            trailer: {name: Caravan, mass: 2000 kg +/- 0 kg, rated: 2500 kg, ball: 250 kg +/- 0 kg, brakes: electric, %s}
+            cases: [{name: towing, towing: yes}]
+            """;
+
+    /** The lists and sentences of one letter. */
     private static String letter(String party, String changes) throws FaultsException {
         return Letters.of(Adviser.advise(Books.engine(), Sheets.plainWith(changes))).report(party).sections().stream()
                 .flatMap(section -> section.blocks().stream())
-                .filter(block -> block instanceof Points || block instanceof Steps)
-                .map(block -> block instanceof Points points ? points.texts() : ((Steps) block).texts())
-                .map(Object::toString)
+                .map(block -> block instanceof Points points
+                        ? points.texts().toString()
+                        : block instanceof Steps steps
+                                ? steps.texts().toString()
+                                : block instanceof Paragraph paragraph ? paragraph.text() : "")
                 .collect(Collectors.joining());
     }
 }

@@ -97,7 +97,14 @@ class RoomBriefTest {
         String words = "at its lightest %s: this build cannot tow it even empty.";
         says(van.formatted("3001 kg"), "Van as planned: 3400 kg; " + words.formatted("3001 kg"));
         says(van.formatted("3000 kg"), "Van as planned: 3400 kg; at its lightest 3000 kg.");
-        says(van.formatted("about 3001 kg"), words.formatted("about 3001 kg"));
+        says(
+                van.formatted("3010 kg +/- 11 kg"),
+                "at its lightest 3010 kg: too close to call whether this build can tow it even empty.");
+        says(van.formatted("3012 kg +/- 11 kg"), words.formatted("3012 kg"));
+        says(
+                van.formatted("about 3001 kg"),
+                "at its lightest about 3001 kg: too close to call whether this build can tow it even empty.");
+        says(van.formatted("about 3100 kg +/- 50 kg"), words.formatted("about 3100 kg"));
         assertFalse(
                 printed(van.formatted("3001 kg").replace("{tow-bar", "{ratings: {gvm: unknown}, tow-bar"))
                         .contains("even empty"),

@@ -49,6 +49,16 @@ class HeaviestTrailerTest {
                 "Up to 571 kg, limited by the rear axle. Van is heavier even empty: 1200 kg.",
                 of(VAN + BAR.replace("1500 kg", "1271.053 kg")).sentences());
         assertEquals(
+                "Up to 571 kg, limited by the rear axle. Van is heavier even empty: 581 kg (too close to call).",
+                of(VAN.replace("lightest: 1200 kg", "lightest: 581 kg +/- 11 kg")
+                                + BAR.replace("1500 kg", "1271.053 kg"))
+                        .sentences());
+        assertEquals(
+                "Up to 571 kg, limited by the rear axle. Van is heavier even empty: 583 kg.",
+                of(VAN.replace("lightest: 1200 kg", "lightest: 583 kg +/- 11 kg")
+                                + BAR.replace("1500 kg", "1271.053 kg"))
+                        .sentences());
+        assertEquals(
                 "Up to 1200 kg, limited by the rear axle.",
                 of(VAN + BAR.replace("1500 kg", "1359.053 kg")).sentences());
     }
