@@ -72,7 +72,7 @@ final class LetterMasses {
         return takes.isEmpty()
                 ? List.of()
                 : List.of(
-                        new Paragraph("What takes most off the " + RatingWords.name(passed) + ", which is passed by "
+                        new Paragraph("What takes most off the " + RatingWords.name(passed) + ", which is exceeded by "
                                 + Held.of(passed.judged().measure()).leftText()
                                 + RatingWords.in(passed) + ", each by itself:"),
                         new Points(takes.entrySet().stream()

@@ -109,11 +109,12 @@ public final class Addressees {
                 : meant.size() == 1 ? meant.get(0) : springs(thing, subject).orElse(said);
     }
 
+    /** Of a kind that has no name of its own nothing tells which part is meant but what that is called. */
     private Stream<Fitment> meant(String thing) {
         List<Kind> kinds = words.of(thing).map(Meaning::kinds).orElse(List.of());
         return fitments.stream()
-                .filter(fitment ->
-                        kinds.equals(List.of(fitment.kind())) || fitment.name().equalsIgnoreCase(thing));
+                .filter(fitment -> fitment.kind() != Kind.OTHER && kinds.equals(List.of(fitment.kind()))
+                        || fitment.name().equalsIgnoreCase(thing));
     }
 
     /** The parts still to be fitted that words such as "the springs" mean. */
