@@ -163,14 +163,22 @@ class LettersTest {
 
     /** 50 mm stand in a magazine that quotes the State; the GVM of a plate needs no text. */
     @Test
-    void whoGoesByTheLawIsAskedForTheTextThatNobodyRead() {
-        String asked =
-                "We know this limit at second hand alone (50 mm): please name the text and the clause that holds";
-        Ran.of("letters", TOURING, "--to", "engineer").printed(1).says(asked);
+    void whoGoesByTheLawIsAskedForTheTextThatNobodyRead() throws IOException {
+        String asked = " (50 mm): please name the text and the clause that holds";
+        Ran.of("letters", TOURING, "--to", "engineer")
+                .printed(1)
+                .says("We know at second hand alone this limit: greatest ")
+                .says(asked);
         Ran.of("letters", "scenarios/overloaded.yaml", "--to", "engineer")
                 .printed(1)
                 .saysNot("at second hand alone");
         Ran.of("letters", TOURING, "--to", "builder").printed(1).saysNot("at second hand alone");
+        // Whether the law asks for approval at all is no figure.
+        String stretch = Files.readString(PLAIN).replace("region: au\n", "region: au-wa\n")
+                + "fitments: [{name: Stretch, kind: chassis-extension, mass: 0 kg, wheelbase-added: 300 mm, approved: no}]\n";
+        BatchTest.piped(stretch, "letters", "-", "--to", "authority")
+                .says("We know at second hand alone whether a changed wheelbase or chassis has to be approved: please")
+                .saysNot("(1)");
     }
 
     @Test

@@ -15,6 +15,7 @@ import fitworthy.sheet.SuspensionDetails;
 import fitworthy.sheet.Tank;
 import fitworthy.source.Words;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -27,6 +28,9 @@ public final class Addressees {
     private static final String THE = "the ";
     /** What a card calls springs. */
     private static final Set<String> SPRINGS = Set.of("springs", "lifting parts");
+
+    /** Kinds that nobody makes or sells: they are the builder's own work. */
+    private static final Set<Kind> WORK = EnumSet.of(Kind.BODY_CUT, Kind.SEAT_CHANGE, Kind.CHASSIS_EXTENSION);
 
     private final ShopWords words;
     private final List<Fitment> fitments;
@@ -63,6 +67,10 @@ public final class Addressees {
         if (circuits.contains(of)
                 && fitments.stream().noneMatch(part -> part.name().equals(of))) {
             return new Addressee(Party.AUTO_ELECTRICIAN, "");
+        }
+        if (fitments.stream()
+                .anyMatch(part -> WORK.contains(part.kind()) && part.name().equals(of))) {
+            return new Addressee(Party.BUILDER, "");
         }
         return switch (of) {
             case "the vehicle" -> new Addressee(Party.VEHICLE_MAKER, "");

@@ -203,8 +203,13 @@ public final class Wording {
         if (isNothing(judged, comparison)) {
             return NOTHING;
         }
-        String spare = comparison.margin() >= 0 ? " spare" : judged.card().atLeast() ? " short" : " over";
+        String spare = comparison.margin() >= 0 ? " spare" : missed(judged);
         return atLeast(judged.measure()) + amount(judged, comparison) + spare;
+    }
+
+    /** Behind what lies between: on which side of its limit it is. */
+    private static String missed(Judged judged) {
+        return judged.card().atLeast() ? " short" : " over";
     }
 
     /** The margin alone, without a sign; of what is not known whole it is the least. */
@@ -254,10 +259,12 @@ public final class Wording {
         return (compared.margin() < 0 ? "-" : "") + amount(outcome.judged(), compared);
     }
 
-    /** The same without a sign: what is spare stands alone, what is passed is so much over. */
+    /** The same without a sign: what is spare stands alone, what is passed is so much over, or short where it is too little. */
     public static String spareOrOver(Assessed outcome) {
         String margin = margin(outcome);
-        return outcome.comparison().orElseThrow().margin() < 0 ? margin.substring(1) + " over" : margin;
+        return outcome.comparison().orElseThrow().margin() < 0
+                ? margin.substring(1) + missed(outcome.judged())
+                : margin;
     }
 
     /** What to do. */
@@ -268,6 +275,17 @@ public final class Wording {
     /** What to do in short: the first sentence of the remedy. */
     public static String order(Finding finding) {
         return FIRST_SENTENCE.split(remedy(finding), 2)[0];
+    }
+
+    /** Whether what to do says of what. */
+    public static boolean isOrderOfSubject(Finding finding) {
+        return Words.small(order(finding)).contains(Words.small(finding.judged().subject()));
+    }
+
+    /** The same with what was found before it where it does not say of what, for who reads nothing else. */
+    public static String orderAlone(Finding finding) {
+        String order = order(finding);
+        return isOrderOfSubject(finding) ? order : fill(finding.judged().card().title(), finding) + ". " + order;
     }
 
     /** What a check would say if it found something; its figure may not be known yet. */
