@@ -16,8 +16,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * A rule book that has passed its contract.
@@ -155,9 +153,12 @@ public record Book(
 
     /** What is printed at the end of what is printed for a region: the caution, and how to convert the units. */
     public String smallPrint(String region) {
-        return Stream.of(cover.caution(), nearest(region, Region::terms), nearest(region, Region::units))
-                .filter(words -> !words.isEmpty())
-                .collect(Collectors.joining(" "));
+        return (cover.caution() + " " + terms(region)).strip();
+    }
+
+    /** The second half of it: what the terms and units are called there; empty where they are called as they are printed. */
+    public String terms(String region) {
+        return (nearest(region, Region::terms) + " " + nearest(region, Region::units)).strip();
     }
 
     private String nearest(String region, Function<Region, String> words) {
