@@ -97,13 +97,26 @@ public final class Wording {
                 : against + ": " + margin(judged, comparison) + (comparison.uncertain() ? "; too close to call" : "");
     }
 
-    /** The same in short: the value, and by how much it passes or keeps the limit. */
+    /**
+     * The same in short: the value, and by how much it passes or keeps the limit; of a share or a bare number what it is, and
+     * the limit.
+     */
     public static String brief(Judged judged, Comparison comparison) {
-        return atLeast(judged.measure())
-                + quantity(Digits.asPrinted(judged, comparison).value(), Digits.kind(judged, comparison)) + ", "
+        String value = atLeast(judged.measure())
+                + quantity(Digits.asPrinted(judged, comparison).value(), Digits.kind(judged, comparison)) + ", ";
+        if (isShare(judged.measure().kind())) {
+            return judged.measure().kind().meaning() + " " + value + bareLimit(judged, comparison)
+                    + (comparison.house() ? HOUSE : "");
+        }
+        return value
                 + (noneAllowed(judged, comparison)
                         ? limit(judged, comparison)
                         : margin(judged, comparison) + (comparison.house() ? HOUSE : ""));
+    }
+
+    /** Whether it is so much of something, or so many: a number of which nobody knows what it is. */
+    private static boolean isShare(MeasureKind kind) {
+        return kind.unit().isEmpty() || kind.unit().equals(SHARE);
     }
 
     /** The same without what lies between: the value and what it is held against. */
