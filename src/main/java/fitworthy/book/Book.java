@@ -16,8 +16,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * A rule book that has passed its contract.
@@ -158,13 +156,16 @@ public record Book(
      * read its terms and units.
      */
     public String smallPrint(String region) {
-        return Stream.of(
-                        cover.caution(),
-                        nearest(region, Region::leftOpen),
-                        nearest(region, Region::terms),
-                        nearest(region, Region::units))
-                .filter(words -> !words.isEmpty())
-                .collect(Collectors.joining(" "));
+        return joined(cover.caution(), nearest(region, Region::leftOpen), terms(region));
+    }
+
+    /** The last of it: what the terms and units are called there; empty where they are called as they are printed. */
+    public String terms(String region) {
+        return joined(nearest(region, Region::terms), nearest(region, Region::units));
+    }
+
+    private static String joined(String... words) {
+        return Stream.of(words).filter(each -> !each.isEmpty()).collect(Collectors.joining(" "));
     }
 
     private String nearest(String region, Function<Region, String> words) {

@@ -25,6 +25,7 @@ import fitworthy.printout.words.FindingBrief;
 import fitworthy.printout.words.GuessWords;
 import fitworthy.printout.words.HeaviestTrailer;
 import fitworthy.printout.words.HouseWords;
+import fitworthy.printout.words.LevelledWords;
 import fitworthy.printout.words.LoadedVerdict;
 import fitworthy.printout.words.Payload;
 import fitworthy.printout.words.TooClose;
@@ -78,9 +79,11 @@ final class AnswerPage {
         if (withRoom) {
             blocks.addAll(room.blocks());
         }
-        String waiting = MarginTable.waiting(arrangement.advice());
-        if (!waiting.isEmpty()) {
-            blocks.add(new Paragraph(waiting));
+        String beside = (MarginTable.waiting(arrangement.advice()) + " "
+                        + LevelledWords.sum(arrangement.advice().loadings()))
+                .strip();
+        if (!beside.isEmpty()) {
+            blocks.add(new Paragraph(beside));
         }
         if (!HouseWords.looser(arrangement.advice()).isEmpty()) {
             blocks.add(new Paragraph("As decided by "
@@ -173,7 +176,12 @@ final class AnswerPage {
             return "Nothing was found that has to be done.";
         }
         Ranked first = heads.get(0);
-        return order(first).replaceFirst("\\.$", "") + FindingBrief.loading(first.group()) + ". " + acts(first) + ".";
+        return (first.open()
+                                ? order(first)
+                                : settled(
+                                        first, Wording.orderAlone(first.group().worst())))
+                        .replaceFirst("\\.$", "")
+                + FindingBrief.loading(first.group()) + ". " + acts(first) + ".";
     }
 
     private Table worst(List<Ranked> worst, boolean brief) {

@@ -17,9 +17,9 @@ import fitworthy.document.Report.Points;
 import fitworthy.document.Report.Row;
 import fitworthy.document.Report.Subheading;
 import fitworthy.document.Report.Table;
+import fitworthy.printout.words.Asked;
 import fitworthy.printout.words.BuyWords;
 import fitworthy.printout.words.Digits;
-import fitworthy.printout.words.FieldWords;
 import fitworthy.source.Words;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -88,25 +88,23 @@ public final class BuyTable {
     }
 
     /**
-     * Which part has to be ordered first, and by when; none where that is not known of any. What is not to be bought as
-     * planned has no such day, and what waits is settled by it.
+     * Which part has to be ordered first, and by when; none where that is not known of any, or nobody wants the work done by
+     * a day. What is not to be bought as planned has no such day, and what waits is settled by it.
      */
     private static Optional<String> earliest(BuyList list, LocalDate today) {
         return list.parts().stream()
                 .filter(part -> part.decision() != Decision.NOT_AS_PLANNED)
-                .filter(part -> part.lastDay().isPresent())
+                .filter(part -> list.wanted() != null && part.lastDay().isPresent())
                 .min(Comparator.comparing(part -> part.lastDay().orElseThrow()))
-                .map(part -> (list.wanted() == null
-                                ? part.name() + ", " + part.lastDay().orElseThrow()
-                                        + ": ordered later, the work ends later"
-                                : part.name() + " by " + part.lastDay().orElseThrow() + ", to be ready by "
-                                        + list.wanted())
-                        + (isPast(part, today) ? "; that day is past" : "")
+                .map(part -> part.name() + " by " + part.lastDay().orElseThrow() + ", to be ready by " + list.wanted()
+                        + (isPast(list, part, today) ? "; that day is past" : "")
                         + (part.decision() == Decision.WAIT ? "; settle first what it waits for." : "."));
     }
 
-    private static boolean isPast(Part part, LocalDate today) {
-        return part.lastDay().filter(day -> day.isBefore(today)).isPresent();
+    /** Of work that nobody wants by a day no order is late. */
+    private static boolean isPast(BuyList list, Part part, LocalDate today) {
+        return list.wanted() != null
+                && part.lastDay().filter(day -> day.isBefore(today)).isPresent();
     }
 
     private static LocalDate today(Arrangement arrangement) {
@@ -114,8 +112,9 @@ public final class BuyTable {
     }
 
     /** Which of the parts are too late already for the day that is wanted; nothing where none is. */
-    private static String late(List<Part> parts, LocalDate today) {
-        List<Part> late = parts.stream().filter(part -> isPast(part, today)).toList();
+    private static String late(BuyList list, List<Part> parts, LocalDate today) {
+        List<Part> late =
+                parts.stream().filter(part -> isPast(list, part, today)).toList();
         return late.isEmpty() ? "" : " Latest order day past: " + few(late) + ".";
     }
 
@@ -126,7 +125,7 @@ public final class BuyTable {
         if (!list.unknown().isEmpty()) {
             lines.add("Not known for certain: "
                     + BuyWords.figures(list.unknown().stream()
-                            .map(FieldWords::of)
+                            .map(field -> new Asked.Lacking("", List.of(field)).what())
                             .distinct()
                             .toList()));
         }
@@ -162,7 +161,7 @@ public final class BuyTable {
                         ? few(now) + "."
                         : Words.few(now.stream().map(Part::name).toList(), BESIDE_SETTLING)
                                 + "; first settle what page 2 says.")
-                + late(now, today(arrangement)));
+                + late(list, now, today(arrangement)));
     }
 
     /**
@@ -178,7 +177,7 @@ public final class BuyTable {
         List<Part> now = list.parts(Decision.ORDER_NOW);
         List<String> first = settle(list);
         if (!first.isEmpty()) {
-            facts.add(new Particular("Settle first", Words.few(first, MOST_FIRST) + "."));
+            facts.add(new Particular("Settle first", Words.few(first, MOST_FIRST, "; ") + "."));
         }
         facts.add(new Particular(now(list), now.isEmpty() ? "Nothing yet." : few(now) + "."));
         earliest(list, today(arrangement)).ifPresent(line -> facts.add(new Particular(LATEST, line)));
@@ -241,7 +240,7 @@ public final class BuyTable {
         }
         for (Decision decision : Decision.values()) {
             List<Row> rows = list.parts(decision).stream()
-                    .map(part -> row(part, today(arrangement)))
+                    .map(part -> row(list, part, today(arrangement)))
                     .toList();
             blocks.addAll(new Table(
                             BuyWords.heading(decision),
@@ -263,13 +262,13 @@ public final class BuyTable {
         return blocks;
     }
 
-    private static Row row(Part part, LocalDate today) {
+    private static Row row(BuyList list, Part part, LocalDate today) {
         List<String> cells = new ArrayList<>(List.of(
                 part.name(),
                 part.price() == null ? "no price" : part.price().toString(),
                 part.leadTime().known() ? Digits.number(part.leadTime().value(), "days", 0) + " days" : "not known",
                 part.lastDay()
-                        .map(day -> day + (isPast(part, today) ? ", past" : ""))
+                        .map(day -> day + (isPast(list, part, today) ? ", past" : ""))
                         .orElse("not known")));
         if (part.decision() != Decision.ORDER_NOW) {
             cells.add(Words.capital(BuyWords.full(part)));

@@ -5,6 +5,7 @@ import fitworthy.advice.Arrangement;
 import fitworthy.advice.Margin;
 import fitworthy.document.Page;
 import fitworthy.printout.words.FieldWords;
+import fitworthy.printout.words.LevelledWords;
 import fitworthy.printout.words.Payload;
 import fitworthy.printout.words.Wording;
 import fitworthy.source.Words;
@@ -72,6 +73,10 @@ public final class MarginTable {
         margins.forEach(page::line);
         if (!waiting.isEmpty()) {
             page.wrapped(0, waiting);
+        }
+        String levelled = LevelledWords.sum(arrangement.advice().loadings());
+        if (!levelled.isEmpty()) {
+            page.wrapped(0, levelled);
         }
         page.wrapped(0, "Payload " + Payload.inShort(arrangement.advice()));
     }

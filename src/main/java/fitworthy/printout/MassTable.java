@@ -12,12 +12,15 @@ import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.AxleLoads;
 import fitworthy.figures.plan.Centre;
+import fitworthy.figures.plan.Levelling;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.PointMass;
 import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.Digits.Held;
+import fitworthy.printout.words.LevelledWords;
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.Vehicle;
+import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -62,6 +65,7 @@ final class MassTable {
         }
         List<Row> limits =
                 loadings.stream().flatMap(loading -> limits(loading).stream()).toList();
+        String levelled = LevelledWords.sum(loadings);
         return List.of(
                 new Table(
                         "Masses in kg; places in mm behind the front axle, left of the centre line and above the "
@@ -77,10 +81,10 @@ final class MassTable {
                                 figure("Front axle", 9),
                                 figure("Rear axle", 10)),
                         rows),
-                new Paragraph(
-                        "front = mass x (1 - behind / wheelbase), rear = mass x behind / wheelbase; wheelbase "
-                                + millimetres(wheelbase)
-                                + " mm. What is taken off counts below zero, and as high as it sits once the vehicle is lifted."),
+                new Paragraph("front = mass x (1 - behind / wheelbase), rear = mass x behind / wheelbase; wheelbase "
+                        + millimetres(wheelbase)
+                        + " mm. What is taken off counts below zero, and as high as it sits once the vehicle is lifted."
+                        + (levelled.isEmpty() ? "" : " Against the limits: " + Words.small(levelled))),
                 new Table(
                         "Against the limits, in kg",
                         List.of(
@@ -126,7 +130,7 @@ final class MassTable {
         Vehicle.Ratings limits = loading.plan().ratings();
         String name = loading.loadCase().name();
         List<Row> rows = new ArrayList<>(List.of(
-                limit("front axle", name, LoadMeasures.AXLE, axles.front(), limits.frontAxle()),
+                limit("front axle", name, LoadMeasures.AXLE, Levelling.front(loading), limits.frontAxle()),
                 limit("rear axle", name, LoadMeasures.AXLE, axles.rear(), limits.rearAxle()),
                 limit("vehicle, GVM", name, LoadMeasures.LOADED, axles.total(), limits.gvm())));
         if (loading.towing()) {

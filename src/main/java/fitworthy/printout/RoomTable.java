@@ -203,7 +203,7 @@ public final class RoomTable {
             }
         }
         if (!inVain.isEmpty()) {
-            texts.add("a limit stays passed even with " + String.join(" or ", inVain) + " empty");
+            texts.add("a limit stays exceeded even with " + String.join(" or ", inVain) + " empty");
         }
         if (full > 0) {
             texts.add(full == loading.tanks().size() ? "each may be full" : "the others may be full");

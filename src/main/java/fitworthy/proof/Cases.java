@@ -107,7 +107,7 @@ public final class Cases {
             @Field(value = "the load case; not looked at where left out", example = "towing") String in,
             @Field(value = "the value as printed", example = "3001 kg") String value,
             @Field(value = "the limit as printed", example = "3000 kg") String limit,
-            @Field(value = "the margin as printed, negative where passed", example = "-1 kg") String margin,
+            @Field(value = "the margin as printed, negative where exceeded", example = "-1 kg") String margin,
             @Field(value = "words that the remedy holds as printed", example = "at least 1 kg off") String remedy,
             @Field(
                             value = "the guesses that it rests on, each by its field; not looked at where left out",

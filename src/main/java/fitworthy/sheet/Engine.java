@@ -21,7 +21,7 @@ public record Engine(
                         value = "crankshaft speed at rated power",
                         in = Dimension.ROTATION,
                         within = Plausible.CRANKSHAFT,
-                        find = "the handbook",
+                        find = "the engine's data sheet, or the handbook",
                         example = "3400 rpm")
                 Figure ratedSpeed,
         @Field(

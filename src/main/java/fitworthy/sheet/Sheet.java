@@ -371,7 +371,7 @@ public record Sheet(
                             example = "2300 mm")
                     Figure headroom,
             @Field(
-                            value = "driving in dust between two services",
+                            value = "how far it drives in dust between two services",
                             in = Dimension.LENGTH,
                             within = Plausible.DISTANCE,
                             find = "the route",

@@ -388,7 +388,8 @@ public record Vehicle(
 
     /** An eye, hook or bracket. */
     public record RecoveryPoint(
-            @Field(value = "what it was made for", find = "the handbook") Choice<MadeFor> madeFor,
+            @Field(value = "what it was made for", find = "the label or stamp on it, or the handbook")
+                    Choice<MadeFor> madeFor,
             @Field(
                             value = "working load limit",
                             in = Dimension.MASS,

@@ -11,6 +11,8 @@ import java.util.stream.Stream;
 /** Small helpers for words in messages. */
 public final class Words {
 
+    private static final String COMMA = ", ";
+
     private static final Pattern UNSEEN = Pattern.compile("[\\p{Cntrl}\\u202A-\\u202E\\u2066-\\u2069]+");
     private static final Pattern HUMP = Pattern.compile("(?<=[a-z0-9])(?=[A-Z])");
 
@@ -30,14 +32,15 @@ public final class Words {
 
     /** The first few names of a list, and how many more there are. */
     public static String few(List<String> names, int most) {
-        return few(names, most, ", ");
+        return few(names, most, COMMA);
     }
 
     /** The same of longer texts. @param between what parts one from the next */
     public static String few(List<String> texts, int most, String between) {
         return texts.size() <= most
                 ? String.join(between, texts)
-                : String.join(between, texts.subList(0, most)) + " and " + (texts.size() - most) + " more";
+                : String.join(between, texts.subList(0, most)) + (between.equals(COMMA) ? " and " : between + "and ")
+                        + (texts.size() - most) + " more";
     }
 
     /** The text on one line, cut where it is longer than {@code most} characters. */

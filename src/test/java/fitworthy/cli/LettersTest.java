@@ -150,6 +150,35 @@ class LettersTest {
         ran.says("GVM 2500 kg");
     }
 
+    /** 9300 lb are 4218.41 kg; who reads pounds is told what they are, as at the end of a check. */
+    @Test
+    void aLetterToAnotherCountryTellsItsTermsAndUnits() throws IOException {
+        String towing = Files.readString(PLAIN)
+                + "trailer: {name: Van, mass: 9300 lb, rated: 9900 lb, ball: 1000 lb, brakes: electric}\ncases: [{name: tow, towing: yes}]\n";
+        BatchTest.piped(towing.replace("region: au\n", "region: us-tx\n"), "letters", "-", "--to", "trailer-maker")
+                .says("Van 4218 kg, 4491 kg on its plate, 454 kg on the ball.")
+                .says("The GVM is the GVWR on the plate")
+                .says("100 kg are 220 lb");
+        BatchTest.piped(towing, "letters", "-", "--to", "trailer-maker").saysNot("GVWR");
+    }
+
+    /** 200 kg on the ball, half brought back: the front axle with the bars tight, the rear one with them off. */
+    @Test
+    void theAxlesOfALevelledVehicleAreSaidNotToSum() throws IOException {
+        String levelled =
+                Files.readString(PLAIN).replace("    ball: 300 kg\n", "    ball: 300 kg\n    levelling: yes\n")
+                        + "fitments: [{name: Bar, kind: tow-bar, mass: 0 kg, levelling: LEVELS, levelling-share: 50 %, bars-most: 300 kg, bars-least: 100 kg}]\n"
+                        + "trailer: {name: Van, mass: 2000 kg +/- 0 kg, rated: 2500 kg, ball: 200 kg +/- 0 kg, brakes: electric}\n"
+                        + "cases: [{name: tow, towing: yes}]\n";
+        BatchTest.piped(levelled.replace("LEVELS", "yes"), "check", "-").says("the axles sum to more than the vehicle");
+        BatchTest.piped(
+                        levelled.replace("LEVELS", "no")
+                                .replace("levelling-share: 50 %, bars-most: 300 kg, bars-least: 100 kg", ""),
+                        "check",
+                        "-")
+                .saysNot("the axles sum to more");
+    }
+
     /** The wagon of 2520 kg with a box of 500 kg; what is certified is what it is over now. */
     @Test
     void theEngineerIsToldWhatIsInForceAndWhatIsWanted() throws IOException {
@@ -163,14 +192,22 @@ class LettersTest {
 
     /** 50 mm stand in a magazine that quotes the State; the GVM of a plate needs no text. */
     @Test
-    void whoGoesByTheLawIsAskedForTheTextThatNobodyRead() {
-        String asked =
-                "We know this limit at second hand alone (50 mm): please name the text and the clause that holds";
-        Ran.of("letters", TOURING, "--to", "engineer").printed(1).says(asked);
+    void whoGoesByTheLawIsAskedForTheTextThatNobodyRead() throws IOException {
+        String asked = " (50 mm): please name the text and the clause that holds";
+        Ran.of("letters", TOURING, "--to", "engineer")
+                .printed(1)
+                .says("We know at second hand alone this limit: greatest ")
+                .says(asked);
         Ran.of("letters", "scenarios/overloaded.yaml", "--to", "engineer")
                 .printed(1)
                 .saysNot("at second hand alone");
         Ran.of("letters", TOURING, "--to", "builder").printed(1).saysNot("at second hand alone");
+        // Whether the law asks for approval at all is no figure.
+        String stretch = Files.readString(PLAIN).replace("region: au\n", "region: au-wa\n")
+                + "fitments: [{name: Stretch, kind: chassis-extension, mass: 0 kg, wheelbase-added: 300 mm, approved: no}]\n";
+        BatchTest.piped(stretch, "letters", "-", "--to", "authority")
+                .says("We know at second hand alone whether a changed wheelbase or chassis has to be approved: please")
+                .saysNot("(1)");
     }
 
     @Test

@@ -66,6 +66,24 @@ class ChangeWordsTest {
                 "within it in both");
     }
 
+    /** 2.5 mm2 of copper bears 30 A behind the dash; 60 A ask for more of it, of which there is too little and not too much. */
+    @Test
+    void whatIsTooLittleIsShortAndNotOver() throws FaultsException {
+        Advice planned = advice(
+                """
+                fitments: [{name: Fridge, kind: other, mass: 40 kg +/- 0 kg, at: {x: 2900 mm, y: 0 mm, z: 900 mm}}]
+                circuits:
+                  - {name: Feed, part: Fridge, current: 60 A, fuse: {rating: 70 A, distance: 100 mm},
+                     cable: {section: 2.5 mm2, length: 1 m, engine-bay: no, insulation: 105 degC}}
+                """);
+        String left = ChangeWords.terms(planned, offer(planned)).stream()
+                .filter(line -> line.startsWith("Left then: "))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(left.matches(".*Feed \\(least section[^)]*\\) [0-9.]+ mm2 short.*"), left);
+        assertFalse(left.contains("mm2 over"), left);
+    }
+
     /** The rear axle is over, then 80 kg further. */
     @Test
     void whatIsWorseIsNamed() throws FaultsException {

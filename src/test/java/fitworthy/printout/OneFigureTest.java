@@ -387,7 +387,10 @@ class OneFigureTest {
                 for (Assessed each : margin.outcomes().values()) {
                     Comparison got = each.comparison().orElseThrow();
                     assertEquals(
-                            Wording.amount(each.judged(), got) + (got.margin() < 0 ? " over" : ""),
+                            Wording.amount(each.judged(), got)
+                                    + (got.margin() >= 0
+                                            ? ""
+                                            : each.judged().card().atLeast() ? " short" : " over"),
                             Wording.spareOrOver(each));
                     tried++;
                 }

@@ -76,14 +76,14 @@ public class RoomTableTest {
                 "on the ball (200 kg planned): at most 57 kg, limited by the rear axle");
         says(
                 printed(unweighed + bar.replace("1271.053", "1190.053")),
-                "on the ball (200 kg planned): none, the rear axle is passed by 1 kg without one");
+                "on the ball (200 kg planned): none, the rear axle is exceeded by 1 kg without one");
         assertFalse(printed(VAN + bar).contains("on the ball"), "what it weighs is known");
     }
 
     @Test
     void whatIsPassedAlreadyIsSaid() throws FaultsException {
         says(printed("vehicle: {ratings: {gvm: 2450 kg}}"), "none anywhere (GVM over already)");
-        says(printed("vehicle: {ratings: {gvm: 2450 kg}}"), "a limit stays passed even with Main tank empty");
+        says(printed("vehicle: {ratings: {gvm: 2450 kg}}"), "a limit stays exceeded even with Main tank empty");
     }
 
     /** Rear end 3900 mm behind the front axle: 558.947 x 2850 / 3900 = 408.5 kg on the rear axle, less than the GVM's 480. */

@@ -25,6 +25,7 @@ import java.util.List;
 final class CircuitMeasures implements Topic {
     private static final MeasureKind CABLE = rated(
             "electrical.cable", "mm2", 1, "section of the cable", "least section in the table that carries the load");
+    private static final MeasureKind CABLE_LOAD = number("electrical.cable-load", "A", 1, "load on the cable");
     private static final MeasureKind CABLE_MAKER =
             rated("electrical.cable-maker", "A", 1, "load on the cable", "rating by the cable's maker");
     private static final MeasureKind CABLE_CARRIES =
@@ -54,6 +55,7 @@ final class CircuitMeasures implements Topic {
     public List<MeasureKind> kinds() {
         return List.of(
                 CABLE,
+                CABLE_LOAD,
                 CABLE_MAKER,
                 CABLE_CARRIES,
                 OUTDONE,
@@ -174,6 +176,9 @@ final class CircuitMeasures implements Topic {
         if (!cable.rating().known()) {
             Figure least = ampacity.leastFor(known);
             boolean thin = cable.section().isBelow(least);
+            measures.add(Measure.of(CABLE_LOAD, circuit.name(), current.or(known))
+                    .worked(working)
+                    .asLeast(!current.known() && known.known()));
             measures.add(Measure.of(
                             CABLE,
                             circuit.name(),

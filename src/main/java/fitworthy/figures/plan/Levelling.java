@@ -99,7 +99,8 @@ public record Levelling(Figure ball, Figure share, Figure lever, Figure reach) {
         return planned(plan) && !plan.ratings().levelling().is(YesNo.NO);
     }
 
-    private static boolean helps(Loading loading) {
+    /** The same of a loading: only one that tows. */
+    public static boolean helps(Loading loading) {
         return helpsFront(loading.plan()) && loading.trailer().isPresent();
     }
 

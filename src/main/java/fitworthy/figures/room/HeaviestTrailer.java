@@ -11,6 +11,7 @@ import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PointMass;
 import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.figures.plan.PracticeId;
+import fitworthy.figures.plan.TowingAfterCut;
 import fitworthy.figures.plan.UsedUp;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
@@ -39,6 +40,8 @@ final class HeaviestTrailer {
     private final Optional<Figure> supplies;
 
     private final List<Step> steps = new ArrayList<>();
+    /** What ratings allow at the most that may be less. */
+    private final List<Step> bounds = new ArrayList<>();
 
     /** @param carrier the vehicle loaded so, without the trailer */
     private HeaviestTrailer(Loading loading, Trailer trailer, Carrier carrier, Optional<Figure> supplies) {
@@ -80,18 +83,24 @@ final class HeaviestTrailer {
         plates();
         steps.addAll(onTheBall(trailer.mass()));
         steps.add(carrier.gcmForTrailer());
-        return trailer.mass().known() || !trailer.rated().known()
-                ? Most.of(steps)
-                : Most.of(
-                        steps,
-                        onTheBall(trailer.rated()).stream().filter(Step::bounds).toList());
+        if (!trailer.mass().known() && trailer.rated().known()) {
+            onTheBall(trailer.rated()).stream().filter(Step::bounds).forEach(bounds::add);
+        }
+        Figure made = plan.ratings().ball();
+        if (!TowingAfterCut.rating(plan, made).known()) {
+            bounds.add(onTheBall(Limit.BALL_RATING, made, trailer.mass()));
+        }
+        return Most.of(steps, bounds);
     }
 
     private Most ballAlone() {
         List<Step> limits = new ArrayList<>();
         ballRatings().forEach((limit, most) -> limits.add(Step.stated(limit, most)));
         limits.addAll(steps(new Taken("most", Sort.BALL, ballPoint(), Figure.of(1, 0), "", List.of())));
-        return Most.of(limits);
+        Figure made = plan.ratings().ball();
+        return Most.of(
+                limits,
+                TowingAfterCut.rating(plan, made).known() ? List.of() : List.of(Step.stated(Limit.BALL_RATING, made)));
     }
 
     private Point ballPoint() {
@@ -114,15 +123,7 @@ final class HeaviestTrailer {
     private List<Step> onTheBall(Figure mass) {
         Figure part = ball.dividedBy(mass);
         List<Step> limits = new ArrayList<>();
-        ballRatings()
-                .forEach((limit, most) -> limits.add(new Step(
-                        limit,
-                        most,
-                        part,
-                        units -> Math.hypot(most.tolerance(), units * part.tolerance()),
-                        new Working.Formula(
-                                "heaviest = limit x trailer / ball",
-                                List.of(in("limit", most, "kg"), in("trailer", mass, "kg"), in("ball", ball, "kg"))))));
+        ballRatings().forEach((limit, most) -> limits.add(onTheBall(limit, most, mass)));
         limits.addAll(steps(new Taken(
                 "heaviest",
                 Sort.BALL,
@@ -133,6 +134,18 @@ final class HeaviestTrailer {
         return limits;
     }
 
+    private Step onTheBall(Limit limit, Figure most, Figure mass) {
+        Figure part = ball.dividedBy(mass);
+        return new Step(
+                limit,
+                most,
+                part,
+                units -> Math.hypot(most.tolerance(), units * part.tolerance()),
+                new Working.Formula(
+                        "heaviest = limit x trailer / ball",
+                        List.of(in("limit", most, "kg"), in("trailer", mass, "kg"), in("ball", ball, "kg"))));
+    }
+
     private void rating() {
         Vehicle.Ratings ratings = plan.ratings();
         boolean unrated =
@@ -140,7 +153,7 @@ final class HeaviestTrailer {
         if (!trailer.brakes().known()) {
             plain(Limit.TOW_RATING, Figure.missing(trailer.brakes().missing()));
         } else if (trailer.brakes().is(Brakes.NONE)) {
-            plain(Limit.TOW_RATING_UNBRAKED, ratings.towingUnbraked());
+            rating(Limit.TOW_RATING_UNBRAKED, ratings.towingUnbraked());
         } else if (unrated) {
             Figure most = plan.practice(PracticeId.TOWING_UNRATED_MOST);
             Figure kerb = plan.vehicle().mass().kerb();
@@ -150,7 +163,16 @@ final class HeaviestTrailer {
                     new Working.Formula(
                             "heaviest = most x kerb", List.of(in("most", most, "%"), in("kerb", kerb, "kg")))));
         } else {
-            plain(Limit.TOW_RATING, ratings.towing());
+            rating(Limit.TOW_RATING, ratings.towing());
+        }
+    }
+
+    /** As made it bounds the answer where nobody says whether it holds. */
+    private void rating(Limit limit, Figure made) {
+        Figure holds = TowingAfterCut.rating(plan, made);
+        plain(limit, holds);
+        if (!holds.known()) {
+            bounds.add(Step.stated(limit, made));
         }
     }
 
@@ -198,11 +220,12 @@ final class HeaviestTrailer {
 
     private Map<Limit, Figure> ballRatings() {
         Map<Limit, Figure> ratings = new LinkedHashMap<>();
-        ratings.put(Limit.BALL_RATING, plan.ratings().ball());
+        Figure rating = TowingAfterCut.rating(plan, plan.ratings().ball());
+        ratings.put(Limit.BALL_RATING, rating);
         ratings.put(Limit.TOW_BAR_BALL, plan.towBar().plate().ball());
         ratings.put(Limit.TRAILER_COUPLING_BALL, trailer.coupling().ball());
         supplies.ifPresent(more -> {
-            ratings.put(Limit.BALL_RATING_LATER, plan.ratings().ball().minus(more));
+            ratings.put(Limit.BALL_RATING_LATER, rating.minus(more));
             ratings.put(Limit.TOW_BAR_BALL_LATER, plan.towBar().plate().ball().minus(more));
             ratings.put(
                     Limit.TRAILER_COUPLING_BALL_LATER, trailer.coupling().ball().minus(more));

@@ -29,7 +29,7 @@ public final class RoomMeasures implements Topic {
                     "room.trailer",
                     "kg",
                     0,
-                    "heaviest trailer with its load on the ball in proportion; below zero by how much a limit is passed"
+                    "heaviest trailer with its load on the ball in proportion; below zero by how much a limit is exceeded"
                             + " without it")
             .signed()
             .byLoading();
@@ -40,7 +40,7 @@ public final class RoomMeasures implements Topic {
                     "room.ball",
                     "kg",
                     0,
-                    "most that may be on the ball, whatever the trailer weighs; below zero by how much a limit is passed"
+                    "most that may be on the ball, whatever the trailer weighs; below zero by how much a limit is exceeded"
                             + " without it")
             .signed()
             .byLoading();
@@ -51,7 +51,7 @@ public final class RoomMeasures implements Topic {
                     "room.aboard",
                     "kg",
                     0,
-                    "people and cargo that may still be added there; below zero by how much a limit is passed already")
+                    "people and cargo that may still be added there; below zero by how much a limit is exceeded already")
             .signed()
             .byLoading();
     public static final MeasureKind ABOARD_LIMIT = MeasureKind.word(
@@ -210,7 +210,7 @@ public final class RoomMeasures implements Topic {
 
     private static String next(Most most) {
         return most.isOver()
-                ? ", passed already"
+                ? ", exceeded already"
                 : most.steps().stream()
                         .skip(1)
                         .map(step -> ", then " + step.limit().words() + " at "

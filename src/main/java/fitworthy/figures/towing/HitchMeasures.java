@@ -16,6 +16,7 @@ import fitworthy.figures.plan.MassWorkings;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
+import fitworthy.figures.plan.TowingAfterCut;
 import fitworthy.figures.plan.TrailerAxles;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
@@ -138,9 +139,17 @@ public final class HitchMeasures implements Topic {
         if (!brakes.known()) {
             measures.add(Measure.of(TRAILER, "trailer", trailer.mass(), Figure.missing(brakes.missing())));
         } else if (brakes.is(Brakes.NONE)) {
-            measures.add(Measure.of(TRAILER, "unbraked trailer", trailer.mass(), ratings.towingUnbraked()));
+            measures.add(Measure.of(
+                    TRAILER,
+                    "unbraked trailer",
+                    trailer.mass(),
+                    TowingAfterCut.against(plan, ratings.towingUnbraked(), trailer.mass())));
         } else if (!unrated) {
-            measures.add(Measure.of(TRAILER, "braked trailer", trailer.mass(), ratings.towing()));
+            measures.add(Measure.of(
+                    TRAILER,
+                    "braked trailer",
+                    trailer.mass(),
+                    TowingAfterCut.against(plan, ratings.towing(), trailer.mass())));
         }
         if (unrated && !brakes.is(Brakes.NONE)) {
             unrated(plan, trailer, measures);
@@ -234,9 +243,12 @@ public final class HitchMeasures implements Topic {
         Working[] worked = BallLoad.of(plan.sheet()).orElseThrow().working();
         // A limit of what presses down is not kept by what pulls up.
         if (trailer.onFifthWheel() || !trailer.ball().isBelow(Figure.ZERO)) {
-            measures.add(
-                    Measure.of(BALL, "vehicle", trailer.ball(), plan.ratings().ball())
-                            .worked(worked));
+            measures.add(Measure.of(
+                            BALL,
+                            "vehicle",
+                            trailer.ball(),
+                            TowingAfterCut.against(plan, plan.ratings().ball(), trailer.ball()))
+                    .worked(worked));
             measures.add(Measure.of(
                             BALL,
                             "tow bar",

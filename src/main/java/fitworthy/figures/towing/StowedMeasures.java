@@ -10,6 +10,7 @@ import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.BallLoad;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.Topic;
+import fitworthy.figures.plan.TowingAfterCut;
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.Trailer;
 import java.util.List;
@@ -76,7 +77,7 @@ final class StowedMeasures implements Topic {
                     .worked(load.working("left", left)));
         }
         BallLoad.Left most = load.heaviest();
-        limit("vehicle", plan.ratings().ball(), load, most, measures);
+        limit("vehicle", TowingAfterCut.against(plan, plan.ratings().ball(), most.ball()), load, most, measures);
         limit("tow bar", plan.towBar().plate().ball(), load, most, measures);
         limit("trailer coupling", trailer.coupling().ball(), load, most, measures);
     }

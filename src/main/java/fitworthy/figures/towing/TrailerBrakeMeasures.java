@@ -40,14 +40,14 @@ final class TrailerBrakeMeasures implements Topic {
     private static final MeasureKind SOME_WHEELS =
             number("towing.some-wheels", "kg", 0, "greatest mass of a trailer with brakes on some wheels only");
     private static final MeasureKind NO_BREAKAWAY =
-            number("towing.no-breakaway", "kg", 0, "greatest axle load of a trailer without a breakaway brake");
-    private static final MeasureKind NO_BREAKAWAY_MASS =
-            number("towing.no-breakaway-mass", "kg", 0, "greatest mass of a braked trailer without a breakaway brake");
+            number("towing.no-breakaway", "kg", 0, "greatest axle load of this trailer, which has no breakaway brake");
+    private static final MeasureKind NO_BREAKAWAY_MASS = number(
+            "towing.no-breakaway-mass", "kg", 0, "greatest mass of this braked trailer, which has no breakaway brake");
     private static final MeasureKind NO_BREAKAWAY_CAMP = number(
             "towing.no-breakaway-camp",
             "kg",
             0,
-            "greatest mass of a braked trailer to live in without a breakaway brake");
+            "greatest mass of this braked trailer to live in, which has no breakaway brake");
     private static final MeasureKind BREAKAWAY_HOLD =
             number("towing.breakaway-hold", "min", 0, "how long the trailer's brakes hold after a breakaway");
     private static final MeasureKind BRAKE_CONTROL =

@@ -21,6 +21,7 @@ import fitworthy.quantity.Mark;
 import fitworthy.quantity.Missing;
 import fitworthy.sheet.Guesses;
 import fitworthy.sheet.Sheet;
+import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -45,6 +46,9 @@ final class LetterItems {
 
     /** How the sheet speaks of a maker, who is asked here. */
     private static final Pattern YOURS = Pattern.compile("its maker (states|has)\\b");
+
+    /** How the meaning of what is not a figure begins. */
+    private static final Pattern WHETHER = Pattern.compile("^whether\\b");
 
     private static final Pattern MASS = Pattern.compile(".*\\.mass");
 
@@ -162,19 +166,31 @@ final class LetterItems {
 
     /** The limits that nobody read in the text itself; who goes by it is asked for its place. */
     private static String secondHand(Party party, List<Point> points) {
-        String values = points.stream()
+        String limits = points.stream()
                 .flatMap(point -> point.finding().worst().practice().stream())
-                .map(Practice::entry)
-                .filter(value -> !value.none()
-                        && (value.basis().is(Basis.PUBLISHED_SECONDHAND)
-                                || value.basis().is(Basis.MEMORY)))
-                .map(DatedLimit.Value::value)
+                .filter(LetterItems::isSecondHand)
+                .map(LetterItems::limit)
                 .distinct()
                 .collect(Collectors.joining(", "));
-        return values.isEmpty() || !KNOW_LAW.contains(party)
+        return limits.isEmpty() || !KNOW_LAW.contains(party)
                 ? ""
-                : " We know this limit at second hand alone (" + values
-                        + "): please name the text and the clause that holds, and what it says.";
+                : " We know at second hand alone " + limits
+                        + ": please name the text and the clause that holds, and what it says.";
+    }
+
+    private static boolean isSecondHand(Practice practice) {
+        DatedLimit.Value value = practice.entry();
+        return !value.none()
+                && (value.basis().is(Basis.PUBLISHED_SECONDHAND)
+                        || value.basis().is(Basis.MEMORY));
+    }
+
+    /** What it limits and to how much; of what the law asks or does not, that alone. */
+    private static String limit(Practice practice) {
+        String meaning = Words.small(practice.meaning().split(";", 2)[0]);
+        return WHETHER.matcher(meaning).find()
+                ? meaning
+                : "this limit: " + meaning + " (" + practice.entry().value() + ")";
     }
 
     private static String end(String text) {

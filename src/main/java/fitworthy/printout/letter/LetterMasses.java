@@ -13,9 +13,11 @@ import fitworthy.figures.mass.LoadMeasures;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.AxleLoads;
+import fitworthy.figures.plan.Levelling;
 import fitworthy.figures.plan.Loading;
 import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.Digits.Held;
+import fitworthy.printout.words.LevelledWords;
 import fitworthy.printout.words.RatingWords;
 import fitworthy.printout.words.TooClose;
 import fitworthy.printout.words.Wording;
@@ -57,9 +59,10 @@ final class LetterMasses {
         }
         boolean axles = enclosed.removeIf(thing -> AXLES.matcher(thing).matches()) || NEED_AXLES.contains(party);
         boolean mass = enclosed.removeIf(thing -> MASS.matcher(thing).matches()) || party == Party.INSURER;
+        String levelled = axles ? LevelledWords.sum(advice.loadings()) : "";
         return axles || mass
                 ? List.of(
-                        new Paragraph("What it will weigh:"),
+                        new Paragraph("What it will weigh:" + (levelled.isEmpty() ? "" : " " + levelled)),
                         new Points(advice.loadings().stream()
                                 .map(loading -> masses(loading, axles))
                                 .toList()))
@@ -82,7 +85,7 @@ final class LetterMasses {
         Measure measure = passed.judged().measure();
         List<Block> blocks = new ArrayList<>();
         if (!takes.isEmpty()) {
-            blocks.add(new Paragraph("What takes most off the " + RatingWords.name(passed) + ", which is passed by "
+            blocks.add(new Paragraph("What takes most off the " + RatingWords.name(passed) + ", which is exceeded by "
                     + Held.of(measure).leftText() + RatingWords.in(passed) + ", each by itself:"));
             blocks.add(new Points(takes.entrySet().stream()
                     .limit(MOST_HEAVY)
@@ -104,8 +107,13 @@ final class LetterMasses {
         List<String> loads = new ArrayList<>(
                 List.of(load("vehicle", LoadMeasures.LOADED, axles.total(), "GVM", loading, Vehicle.Ratings::gvm)));
         if (withAxles) {
-            loads.add(
-                    load("front axle", LoadMeasures.AXLE, axles.front(), "limit", loading, Vehicle.Ratings::frontAxle));
+            loads.add(load(
+                    "front axle",
+                    LoadMeasures.AXLE,
+                    Levelling.front(loading),
+                    "limit",
+                    loading,
+                    Vehicle.Ratings::frontAxle));
             loads.add(load("rear axle", LoadMeasures.AXLE, axles.rear(), "limit", loading, Vehicle.Ratings::rearAxle));
         }
         if (loading.towing()) {

@@ -160,9 +160,12 @@ public final class Letters {
             blocks.add(new Paragraph(bringing(party) + String.join("; ", enclosed) + "."));
         }
         if (party != Party.BUILDER) {
-            blocks.add(new Paragraph("Our figures are worked out from a build sheet, on the practice of " + sheet.asOf()
-                    + (Guesses.of(sheet).isEmpty() ? "" : ", and in part from guesses")
-                    + ". They are advice, not certification."));
+            blocks.add(
+                    new Paragraph(("Our figures are worked out from a build sheet, on the practice of " + sheet.asOf()
+                                    + (Guesses.of(sheet).isEmpty() ? "" : ", and in part from guesses")
+                                    + ". They are advice, not certification. "
+                                    + advice.book().terms(sheet.region()))
+                            .strip()));
         }
         blocks.add(new Signatures(List.of(party == Party.BUILDER ? "Done by" : "The workshop")));
         return blocks;

@@ -61,7 +61,7 @@ public final class RoomBrief {
         tanks(
                 page,
                 room,
-                "A limit stays passed even with ",
+                "A limit stays exceeded even with ",
                 loading -> some(
                         loading,
                         tank -> tank.room().most().isOver(),

@@ -15,6 +15,7 @@ import fitworthy.sheet.SuspensionDetails;
 import fitworthy.sheet.Tank;
 import fitworthy.source.Words;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -27,6 +28,9 @@ public final class Addressees {
     private static final String THE = "the ";
     /** What a card calls springs. */
     private static final Set<String> SPRINGS = Set.of("springs", "lifting parts");
+
+    /** Kinds that nobody makes or sells: they are the builder's own work. */
+    private static final Set<Kind> WORK = EnumSet.of(Kind.BODY_CUT, Kind.SEAT_CHANGE, Kind.CHASSIS_EXTENSION);
 
     private final ShopWords words;
     private final List<Fitment> fitments;
@@ -63,6 +67,10 @@ public final class Addressees {
         if (circuits.contains(of)
                 && fitments.stream().noneMatch(part -> part.name().equals(of))) {
             return new Addressee(Party.AUTO_ELECTRICIAN, "");
+        }
+        if (fitments.stream()
+                .anyMatch(part -> WORK.contains(part.kind()) && part.name().equals(of))) {
+            return new Addressee(Party.BUILDER, "");
         }
         return switch (of) {
             case "the vehicle" -> new Addressee(Party.VEHICLE_MAKER, "");
@@ -109,11 +117,12 @@ public final class Addressees {
                 : meant.size() == 1 ? meant.get(0) : springs(thing, subject).orElse(said);
     }
 
+    /** Of a kind that has no name of its own nothing tells which part is meant but what that is called. */
     private Stream<Fitment> meant(String thing) {
         List<Kind> kinds = words.of(thing).map(Meaning::kinds).orElse(List.of());
         return fitments.stream()
-                .filter(fitment ->
-                        kinds.equals(List.of(fitment.kind())) || fitment.name().equalsIgnoreCase(thing));
+                .filter(fitment -> fitment.kind() != Kind.OTHER && kinds.equals(List.of(fitment.kind()))
+                        || fitment.name().equalsIgnoreCase(thing));
     }
 
     /** The parts still to be fitted that words such as "the springs" mean. */

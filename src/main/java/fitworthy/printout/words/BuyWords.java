@@ -198,9 +198,12 @@ public final class BuyWords {
                 words.isEmpty() ? Words.small(otherwise.apply(finding.judged().card())) : words, finding);
     }
 
-    /** What has to be done before anything is ordered; of a limit of the vehicle by how much. */
+    /**
+     * What has to be done before anything is ordered, or where that does not say of what, what was found; of a limit of the
+     * vehicle by how much.
+     */
     public static String toSettle(Group<Finding> finding) {
-        return finding.card().settledBy() == Settled.LESS_LOAD
+        return finding.card().settledBy() == Settled.LESS_LOAD || !Wording.isOrderOfSubject(finding.worst())
                 ? title(finding)
                 : firstSentence(Wording.remedy(finding.worst()));
     }

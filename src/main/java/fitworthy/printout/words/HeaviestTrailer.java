@@ -102,7 +102,7 @@ public record HeaviestTrailer(RoomLeft room, Trailer trailer) {
 
     private static String over(Most most) {
         return most.over().stream()
-                        .map(step -> "the " + step.limit().words() + " is passed by "
+                        .map(step -> "the " + step.limit().words() + " is exceeded by "
                                 + Wording.quantity(most.passed(step), RoomMeasures.TRAILER)
                                 + (most.passed(step) < most.left(step).tolerance() ? " (" + TooClose.WORDS + ")" : ""))
                         .collect(Collectors.joining(", "))

@@ -71,9 +71,9 @@ public final class PlannedWords {
 
     /** A trailer by what it weighs, what its plate says and what it puts on the ball, as far as these are known. */
     public static String towed(Trailer trailer) {
-        return named(trailer.name(), figure(trailer.mass(), "kg"))
-                + (trailer.rated().known() ? ", " + figure(trailer.rated(), "kg") + " on its plate" : "")
-                + (trailer.ball().known() ? ", " + figure(trailer.ball(), "kg") + " on the ball" : "");
+        return named(trailer.name(), kilograms(trailer.mass()))
+                + (trailer.rated().known() ? ", " + kilograms(trailer.rated()) + " on its plate" : "")
+                + (trailer.ball().known() ? ", " + kilograms(trailer.ball()) + " on the ball" : "");
     }
 
     private static String named(String name, String figure) {
@@ -97,6 +97,11 @@ public final class PlannedWords {
             return figure(battery.capacity(), "Ah");
         }
         return part.details() instanceof SolarPanel panel ? figure(panel.wholePower(), "W") : "";
+    }
+
+    /** Whole, as a scale shows it: what the sheet has in pounds has no end of digits. */
+    private static String kilograms(Figure mass) {
+        return mass.known() ? mass.mark().before(Digits.number(mass.value(), "kg", 0) + " kg") : "";
     }
 
     private static String figure(Figure figure, String unit) {

@@ -22,7 +22,7 @@ public final class RatingWords {
 
     private RatingWords() {}
 
-    /** The ratings that are passed, those of one loading together. */
+    /** The ratings that are exceeded, those of one loading together. */
     static String over(Advice advice, List<Assessed> passed) {
         Map<String, List<String>> byLoading = new LinkedHashMap<>();
         passed.stream().limit(NAMED).forEach(rating -> byLoading

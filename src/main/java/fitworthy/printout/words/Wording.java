@@ -100,13 +100,26 @@ public final class Wording {
                 : against + ": " + margin(judged, comparison) + (comparison.uncertain() ? "; too close to call" : "");
     }
 
-    /** The same in short: the value, and by how much it passes or keeps the limit. */
+    /**
+     * The same in short: the value, and by how much it passes or keeps the limit; of a share or a bare number what it is, and
+     * the limit.
+     */
     public static String brief(Judged judged, Comparison comparison) {
-        return atLeast(judged.measure())
-                + quantity(Digits.asPrinted(judged, comparison).value(), Digits.kind(judged, comparison)) + ", "
+        String value = atLeast(judged.measure())
+                + quantity(Digits.asPrinted(judged, comparison).value(), Digits.kind(judged, comparison)) + ", ";
+        if (isShare(judged.measure().kind())) {
+            return judged.measure().kind().meaning() + " " + value + bareLimit(judged, comparison)
+                    + (comparison.house() ? HOUSE : "");
+        }
+        return value
                 + (noneAllowed(judged, comparison)
                         ? limit(judged, comparison)
                         : margin(judged, comparison) + (comparison.house() ? HOUSE : ""));
+    }
+
+    /** Whether it is so much of something, or so many: a number of which nobody knows what it is. */
+    private static boolean isShare(MeasureKind kind) {
+        return kind.unit().isEmpty() || kind.unit().equals(SHARE);
     }
 
     /** The same without what lies between: the value and what it is held against. */
@@ -211,8 +224,13 @@ public final class Wording {
         if (isNothing(judged, comparison)) {
             return NOTHING;
         }
-        String spare = comparison.margin() >= 0 ? " spare" : judged.card().atLeast() ? " short" : " over";
+        String spare = comparison.margin() >= 0 ? " spare" : missed(judged);
         return atLeast(judged.measure()) + amount(judged, comparison) + spare;
+    }
+
+    /** Behind what lies between: on which side of its limit it is. */
+    private static String missed(Judged judged) {
+        return judged.card().atLeast() ? " short" : " over";
     }
 
     /** The margin alone, without a sign; of what is not known whole it is the least. */
@@ -262,10 +280,12 @@ public final class Wording {
         return (compared.margin() < 0 ? "-" : "") + amount(outcome.judged(), compared);
     }
 
-    /** The same without a sign: what is spare stands alone, what is passed is so much over. */
+    /** The same without a sign: what is spare stands alone, what is passed is so much over, or short where it is too little. */
     public static String spareOrOver(Assessed outcome) {
         String margin = margin(outcome);
-        return outcome.comparison().orElseThrow().margin() < 0 ? margin.substring(1) + " over" : margin;
+        return outcome.comparison().orElseThrow().margin() < 0
+                ? margin.substring(1) + missed(outcome.judged())
+                : margin;
     }
 
     /** What to do. */
@@ -276,6 +296,17 @@ public final class Wording {
     /** What to do in short: the first sentence of the remedy. */
     public static String order(Finding finding) {
         return FIRST_SENTENCE.split(remedy(finding), 2)[0];
+    }
+
+    /** Whether what to do says of what. */
+    public static boolean isOrderOfSubject(Finding finding) {
+        return Words.small(order(finding)).contains(Words.small(finding.judged().subject()));
+    }
+
+    /** The same with what was found before it where it does not say of what, for who reads nothing else. */
+    public static String orderAlone(Finding finding) {
+        String order = order(finding);
+        return isOrderOfSubject(finding) ? order : fill(finding.judged().card().title(), finding) + ". " + order;
     }
 
     /** What a check would say if it found something; its figure may not be known yet. */

@@ -75,7 +75,7 @@ class BookPagesTest {
     void aTitleIsReadOfWhateverItIsAbout() throws Exception {
         String all = served.get("/book").body();
         assertFalse(all.contains("{subject}") || all.contains("{value}"));
-        assertTrue(all.contains("The \u2026 passes its limit once the tanks beyond the other axle are used up"), all);
+        assertTrue(all.contains("The \u2026 exceeds its limit once the tanks beyond the other axle are used up"), all);
     }
 
     @Test

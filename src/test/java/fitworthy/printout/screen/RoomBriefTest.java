@@ -74,7 +74,7 @@ class RoomBriefTest {
                 "Not to be filled to the top: Main tank, at most 44 L, or Water, at most 10 L (everything aboard).");
         String over = printed(water + "vehicle: {ratings: {gvm: 2490 kg}}");
         assertTrue(
-                over.contains("A limit stays passed even with Main tank empty or Water empty (everything aboard)."),
+                over.contains("A limit stays exceeded even with Main tank empty or Water empty (everything aboard)."),
                 over);
         assertFalse(over.contains("filled to the top"), over);
     }

@@ -52,6 +52,27 @@ class AskedTest {
                         + asked.stream().map(one -> one.whom().words()).toList()));
     }
 
+    /** Kinds without a name of their own are all alike: one such part on the sheet is not the one that a card means. */
+    @Test
+    void aPartOfNoKindIsMeantByItsNameAlone() throws FaultsException {
+        String hitch =
+                """
+                vehicle: {ratings: {levelling: yes}}
+                trailer: {name: Van, mass: 2000 kg +/- 0 kg, ball: 250 kg +/- 0 kg, rated: 2500 kg, brakes: electric}
+                fitments:
+                  - {name: Bar, kind: tow-bar, mass: 0 kg, levelling: yes, levelling-share: 50 %, bars-most: 200 kg, bars-least: 100 kg}
+                  - {name: Tool box, kind: other, mass: 20 kg, at: {x: 3000 mm, y: 0 mm, z: 900 mm}}
+                """;
+        List<String> whom =
+                Asked.of(advice(hitch)).stream().map(one -> one.whom().words()).toList();
+        assertTrue(whom.contains("the maker of the load-levelling hitch"), whom.toString());
+        assertFalse(whom.contains("the maker of Tool box"), whom.toString());
+        assertTrue(
+                Asked.of(advice(hitch.replace("Tool box", "Load-levelling hitch"))).stream()
+                        .anyMatch(one -> one.whom().of().equals("Load-levelling hitch")),
+                "by its name");
+    }
+
     static Stream<String> topics() throws FaultsException {
         return Books.shipped().topics().stream();
     }

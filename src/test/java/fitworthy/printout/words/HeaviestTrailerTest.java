@@ -77,18 +77,36 @@ class HeaviestTrailerTest {
                         .sentences());
     }
 
+    /** As made it may tow 3000 kg and 2206 kg by the rear axle; nobody says so of the chassis that is cut. */
+    @Test
+    void ofACutChassisNobodyTellsWhatItMayTow() throws FaultsException {
+        String stretch =
+                """
+                fitments: [{name: Stretch, kind: chassis-extension, mass: 0 kg, wheelbase-added: 1 mm, rear-overhang: 1050 mm,
+                  approved: yes, behind-cut: 900 kg +/- 0 kg, cut: 2000 mm, towing-stated: %s}]
+                """;
+        String unstated = of(VAN + BAR + stretch.formatted("no")).sentences();
+        assertTrue(unstated.startsWith("Not known, but no more than 22"), unstated);
+        assertTrue(
+                unstated.endsWith(
+                        "to be found out: Stretch: what it may tow and carry on the ball after the cut, stated in writing."),
+                unstated);
+        String stated = of(VAN + BAR + stretch.formatted("yes")).sentences();
+        assertTrue(stated.startsWith("Up to 22"), stated);
+    }
+
     @Test
     void aVehicleThatIsOverWithoutATrailerMayTowNone() throws FaultsException {
         HeaviestTrailer none = of(VAN + BAR.replace("1500 kg", "1190.053 kg"));
-        assertEquals("No trailer at all: the rear axle is passed by 1 kg without one.", none.sentences());
+        assertEquals("No trailer at all: the rear axle is exceeded by 1 kg without one.", none.sentences());
         assertTrue(none.isOverAlone());
         String crate = "cargo: [{name: Crate, mass: 10 kg +/- %s kg, at: {x: 2850 mm, y: 0 mm, z: 900 mm}}]\n";
         assertEquals(
-                "No trailer at all: the rear axle is passed by 1 kg (too close to call) without one.",
+                "No trailer at all: the rear axle is exceeded by 1 kg (too close to call) without one.",
                 of(VAN + BAR.replace("1500 kg", "1200.053 kg") + crate.formatted("8"))
                         .sentences());
         assertEquals(
-                "No trailer at all: the rear axle is passed by 1 kg without one.",
+                "No trailer at all: the rear axle is exceeded by 1 kg without one.",
                 of(VAN + BAR.replace("1500 kg", "1200.053 kg") + crate.formatted("0"))
                         .sentences());
     }

@@ -74,6 +74,28 @@ class WordingTest {
                 "vehicle: {mass: {rear-axle: 1050 kg +/- 20 kg}, tyres: {rear-pressure: 119 kPa}}");
     }
 
+    /** 60 A on a cable that carries less: the number alone says of nothing what it is a share. */
+    @Test
+    void aShareIsToldWithWhatItIsOf() throws FaultsException {
+        Finding share = finding(
+                "electrical.fuse-above-cable",
+                """
+                fitments: [{name: Radio, kind: other, mass: 1 kg, at: {x: 1000 mm, y: 0 mm, z: 900 mm}}]
+                circuits:
+                  - {name: Feed, part: Radio, current: 10 A, driving: no, cable: {section: 2 mm2, length: 1 m, engine-bay: no},
+                     fuse: {rating: 60 A, distance: 100 mm}}
+                """);
+        String told = Wording.brief(share.judged(), share.comparison().orElseThrow());
+        assertTrue(
+                told.matches("rating of the fuse, as a share of what the cable carries [0-9]+ %, at most [0-9]+ %"),
+                told);
+        Finding mass = finding("mass.gvm-over", "vehicle: {ratings: {gvm: 2500 kg}}");
+        assertEquals(
+                "2520 kg, 20 kg over",
+                Wording.brief(mass.judged(), mass.comparison().orElseThrow()),
+                "what has a unit of its own is told by the margin");
+    }
+
     @Test
     void aLimitOfNothingIsToldInWords(@TempDir Path folder) throws Exception {
         Path house = folder.resolve("house.yaml");
