@@ -61,17 +61,16 @@ final class ElectricalRemedies {
         table.rule("electrical.voltage-wrong", says("name ", " in the circuit", set(at("circuits.{subject}.voltage"))));
         table.rule("electrical.cable-thin", says("at least ", " instead", set(at("circuits.{subject}.cable.section"))));
         // At the heat of its place, as the remedy has it.
-        table.rule(
-                "electrical.cable-over-rating",
-                says("at least ", ",", (tree, sheet, finding, amount) -> set(at("circuits.{subject}.cable.rating"))
-                        .done(
-                                Trees.with(
-                                        tree,
-                                        NodePath.of("circuits", finding.judged().subject(), "cable", "rating-hot"),
-                                        "yes"),
-                                sheet,
-                                finding,
-                                amount)));
+        table.rule("electrical.cable-over-rating", says("at least ", ",", (tree, sheet, finding, amount) -> set(at(
+                        "circuits.{subject}.cable.rating"))
+                .done(
+                        Trees.with(
+                                tree,
+                                NodePath.of("circuits", finding.judged().subject(), "cable", "rating-hot"),
+                                "yes"),
+                        sheet,
+                        finding,
+                        amount)));
         table.rule("electrical.fuse-below-load", says("at least ", " if", set(fuse("rating"))));
         table.rule(
                 "electrical.fuse-above-cable electrical.fuse-far-above-cable",
