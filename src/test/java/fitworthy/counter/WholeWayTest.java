@@ -80,6 +80,11 @@ class WholeWayTest {
               - Tall aerial
               - Flat roof rack
               - Brake controller
+            circuits:
+              - Driving lamps
+              - Charger feed
+              - Fridge in the canopy
+              - Radio
             tanks:
               - Plover tank
               - Plover long-range tank
