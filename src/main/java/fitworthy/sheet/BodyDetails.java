@@ -88,22 +88,9 @@ public sealed interface BodyDetails extends Details {
 
         /** Whether the sheet tells of hold-downs or legs, which only one that comes off has. */
         public boolean tellsHowItComesOff() {
-            return Stream.of(
-                            holdDown.points(),
-                            holdDown.limit(),
-                            holdDown.loaded(),
-                            holdDown.forward(),
-                            holdDown.aside(),
-                            holdDown.back(),
-                            holdDown.cogHeight(),
-                            holdDown.cogBehind(),
-                            holdDown.down(),
-                            holdDown.downBehind(),
-                            legs.limit(),
-                            legs.lifted(),
-                            legs.spacing(),
-                            legs.cogHeight())
-                    .anyMatch(Figure::known);
+            return holdDown.isTold()
+                    || Stream.of(legs.limit(), legs.lifted(), legs.spacing(), legs.cogHeight())
+                            .anyMatch(Figure::known);
         }
     }
 
@@ -189,7 +176,8 @@ public sealed interface BodyDetails extends Details {
                     Figure cogHeight,
             @Field(
                             value =
-                                    "how far that lies behind the front edge of its base; half the canopy's length where left out",
+                                    "how far that lies behind the front edge of its base; by the masses that the sheet puts in the"
+                                            + " canopy where left out",
                             in = Dimension.LENGTH,
                             within = Plausible.CENTRE_OF_GRAVITY,
                             find = "the maker, or the load list",
@@ -209,7 +197,14 @@ public sealed interface BodyDetails extends Details {
                             within = Plausible.BODY_LENGTH,
                             find = "the maker's drawing",
                             example = "1000 mm")
-                    Figure downBehind) {}
+                    Figure downBehind) {
+
+        /** Whether the sheet tells anything of them. */
+        public boolean isTold() {
+            return Stream.of(points, limit, loaded, forward, aside, back, cogHeight, cogBehind, down, downBehind)
+                    .anyMatch(Figure::known);
+        }
+    }
 
     /** Legs for lifting a canopy off and leaving it. */
     record Legs(

@@ -69,8 +69,8 @@ class KnownSituationsTest {
     }
 
     /**
-     * A supplier's worked example (second-hand): GVM 3350, trailer 3500, GCM 6850 kg. With the GVM raised to 3850 and
-     * the GCM left, 3000 kg remain for a trailer at full GVM.
+     * A supplier's worked example (read, https://wilkinsonsuspension.com.au/gvm-upgrades/): GVM 3350, trailer 3500, GCM
+     * 6850 kg. With the GVM raised to 3850 they would make 7350, "500kg over"; so 3000 kg remain at full GVM.
      */
     @Test
     void aRaisedGvmLeavesTheGcmAndSoLessForTheTrailer() throws FaultsException {

@@ -188,20 +188,26 @@ final class BodyBuildMeasures implements Topic {
         if (closed && !plan.sheet().trip().dust().is(Sheet.Dust.NONE)) {
             measures.add(Measure.of(DUST, name, body.dustSealed()));
         }
+        Held loaded = Held.of(plan, fitment, body.holdDown().loaded());
         if (fitment.removable().is(YesNo.YES) || !fitment.removable().known() && body.tellsHowItComesOff()) {
-            List<Measure> held = new ArrayList<>();
-            comingOff(plan, fitment, body, held);
-            held.forEach(measure -> measures.add(measure.given(fitment.removable())));
+            List<Measure> comingOff = new ArrayList<>();
+            holdDown(plan, fitment, body, loaded, comingOff);
+            legs(plan, fitment, body, loaded.mass(), comingOff);
+            comingOff.forEach(measure -> measures.add(measure.given(fitment.removable())));
+        } else if (body.holdDown().isTold()) {
+            // Nobody has to tell how one is held that stays on; what is told is looked at.
+            List<Measure> told = new ArrayList<>();
+            holdDown(plan, fitment, body, loaded, told);
+            told.stream().filter(Measure::isKnown).forEach(measures::add);
         }
     }
 
-    /** How it is held while it is on, and how it stands while it is off. */
-    private static void comingOff(Plan plan, Fitment fitment, Body body, List<Measure> measures) {
+    /** How it is held while it is on. */
+    private static void holdDown(Plan plan, Fitment fitment, Body body, Held inIt, List<Measure> measures) {
         String name = fitment.name();
         BodyDetails.HoldDown holdDown = body.holdDown();
         Figure least = plan.practice(PracticeId.BODY_HOLD_DOWN_LEAST);
-        Held loaded = Held.of(plan, fitment, holdDown.loaded())
-                .orTooMuch(holdDown.points().times(holdDown.limit()), least);
+        Held loaded = inIt.orTooMuch(holdDown.points().times(holdDown.limit()), least);
         Figure held = loaded.mass();
         measures.add(Measure.of(HOLD_DOWN, name, LoadBox.holdDown(holdDown.points(), holdDown.limit(), held))
                 .worked(
@@ -216,7 +222,12 @@ final class BodyBuildMeasures implements Topic {
         measures.add(Measure.enough(HOLD_DOWN_NEEDED, name, least.times(held))
                 .worked("needed = least x held", in("least", least, ""), in("held", held, "kg")));
         measures.add(Measure.of(HOLD_DOWN_POINTS, name, holdDown.points()));
-        CanopyHold.measures(plan, name, body, loaded, measures);
+        CanopyHold.measures(plan, fitment, body, loaded, measures);
+    }
+
+    /** How it stands while it is off. @param held what its hold-downs hold, kg */
+    private static void legs(Plan plan, Fitment fitment, Body body, Figure held, List<Measure> measures) {
+        String name = fitment.name();
         BodyDetails.Legs legs = body.legs();
         Figure lifted = lifted(fitment, body, held);
         measures.add(Measure.of(LEG, name, LoadBox.onOneLeg(lifted), legs.limit())

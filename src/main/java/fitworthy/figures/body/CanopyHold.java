@@ -15,6 +15,8 @@ import fitworthy.figures.plan.Sliding;
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.BodyDetails.Body;
 import fitworthy.sheet.BodyDetails.HoldDown;
+import fitworthy.sheet.Fitment;
+import fitworthy.sheet.Point;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -43,7 +45,8 @@ final class CanopyHold {
     private CanopyHold() {}
 
     /** @param loaded what its hold-downs hold */
-    static void measures(Plan plan, String name, Body body, Held loaded, List<Measure> measures) {
+    static void measures(Plan plan, Fitment canopy, Body body, Held loaded, List<Measure> measures) {
+        String name = canopy.name();
         HoldDown holds = body.holdDown();
         Figure held = loaded.mass();
         boolean told = Stream.concat(
@@ -54,7 +57,7 @@ final class CanopyHold {
             return;
         }
         WAYS.forEach(way -> way.measures(plan, name, holds, loaded, measures));
-        tips(name, body, held, plan.practice(PracticeId.BODY_TIPS_FORWARD_LEAST), measures);
+        tips(plan, canopy, body, held, measures);
     }
 
     /** What is said of one way in which it may slide. */
@@ -87,10 +90,12 @@ final class CanopyHold {
     }
 
     /** One that stands by itself needs nothing that pulls it down. */
-    private static void tips(String name, Body body, Figure held, Figure least, List<Measure> measures) {
+    private static void tips(Plan plan, Fitment canopy, Body body, Figure held, List<Measure> measures) {
+        String name = canopy.name();
+        Figure least = plan.practice(PracticeId.BODY_TIPS_FORWARD_LEAST);
         HoldDown holds = body.holdDown();
         Figure height = holds.cogHeight();
-        Figure behind = holds.cogBehind().or(body.length().times(0.5));
+        Figure behind = behind(plan, canopy, body);
         Figure alone = LoadBox.tipsForward(behind, height, Figure.ZERO, Figure.ZERO, Figure.of(1, 0));
         // What pulls it down is asked where it can decide.
         if (!alone.known() || alone.isAtLeast(least)) {
@@ -133,6 +138,20 @@ final class CanopyHold {
                         in("behind", behind, "mm"),
                         in("held", held, "kg"),
                         in("lever", lever, "mm")));
+    }
+
+    /**
+     * How far the middle of all that is held lies behind the front edge: as given, else by the masses that the sheet puts in
+     * it, the canopy's own at half its length where that has no place.
+     */
+    private static Figure behind(Plan plan, Fitment canopy, Body body) {
+        Figure given = body.holdDown().cogBehind();
+        if (given.known()) {
+            return given;
+        }
+        Point half = new Point(body.front().plus(body.length().times(0.5)), Figure.ZERO, Figure.ZERO);
+        Figure behind = Held.middle(plan, canopy, half).minus(body.front());
+        return behind.known() ? behind : given;
     }
 
     private static void tips(String name, Figure tips, Figure least, Working working, List<Measure> measures) {

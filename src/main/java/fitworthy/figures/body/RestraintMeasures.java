@@ -12,6 +12,7 @@ import fitworthy.figures.plan.LoadBox;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
+import fitworthy.figures.plan.Sliding;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
@@ -43,14 +44,9 @@ final class RestraintMeasures implements Topic {
             "what its bolts or brackets hold, as written or all that the sheet puts in it");
     private static final MeasureKind FIXING_NEEDED =
             number("body.fixing-needed", "kg", 0, "what its bolts or brackets have to bear together");
-    private static final MeasureKind TIED_FORWARD = number(
-            "body.tied-forward", "", 2, "what its lashings hold it with as it would slide forward, over its weight");
-    private static final MeasureKind TIED_OTHERWISE = number(
-            "body.tied-otherwise", "", 2, "what its lashings hold it with to the sides or back, over its weight");
-    private static final MeasureKind TIED_FORWARD_NEEDED = number(
-            "body.tied-forward-needed", "kg", 0, "what each of its lashings has to bear as it would slide forward");
-    private static final MeasureKind TIED_OTHERWISE_NEEDED = number(
-            "body.tied-otherwise-needed", "kg", 0, "what each of its lashings has to bear to the sides and back");
+    private static final Way FORWARD = new Way("body.tied-forward", "as it would slide forward", Sliding.FORWARD);
+    private static final Way ASIDE = new Way("body.tied-aside", "to the sides", Sliding.ASIDE);
+    private static final Way BACK = new Way("body.tied-back", "as it would slide back", Sliding.BACK);
     private static final MeasureKind HELD_ABOVE =
             yesNo("body.held-above", "whether it is held so high that it cannot tip over");
     private static final MeasureKind STANDS_FORWARD = number(
@@ -76,10 +72,12 @@ final class RestraintMeasures implements Topic {
                 STRAPS_CAN,
                 FIXING_HELD,
                 FIXING_NEEDED,
-                TIED_FORWARD,
-                TIED_OTHERWISE,
-                TIED_FORWARD_NEEDED,
-                TIED_OTHERWISE_NEEDED,
+                FORWARD.held,
+                FORWARD.needed,
+                ASIDE.held,
+                ASIDE.needed,
+                BACK.held,
+                BACK.needed,
                 HELD_ABOVE,
                 STANDS_FORWARD,
                 STANDS_ASIDE,
@@ -162,49 +160,47 @@ final class RestraintMeasures implements Topic {
 
     /** Grip is left out: it holds until the load begins to move, and the lashings from then on. */
     private static void tied(Plan plan, Sheet.Load load, Tied tied, List<Measure> measures) {
-        Pull forward = new Pull(tied.forward(), tied.along());
-        Pull back = new Pull(tied.back(), tied.along());
-        Pull aside = new Pull(tied.aside(), tied.across());
         if (!tied.stopped().is(YesNo.YES)) {
-            measures.add(held(TIED_FORWARD, forward, load, tied, forward.held(tied, load)));
-            needed(TIED_FORWARD_NEEDED, forward, load, plan.practice(PracticeId.BODY_FORWARD_LEAST), measures);
+            FORWARD.measures(plan, load, tied, tied.forward(), tied.along(), measures);
         }
-        Pull weaker = aside.held(tied, load).isBelow(back.held(tied, load)) ? aside : back;
-        Figure least = aside.held(tied, load).least(back.held(tied, load));
-        measures.add(held(TIED_OTHERWISE, weaker, load, tied, least));
-        needed(TIED_OTHERWISE_NEEDED, weaker, load, plan.practice(PracticeId.BODY_BACK_LEAST), measures);
+        ASIDE.measures(plan, load, tied, tied.aside(), tied.across(), measures);
+        BACK.measures(plan, load, tied, tied.back(), tied.along(), measures);
     }
 
-    /** Lashings that pull one way. @param share of their pull that acts that way */
-    private record Pull(Figure lashings, Figure share) {
-        Figure held(Tied tied, Sheet.Load load) {
-            return DirectLashing.held(lashings, tied.limit(), share, load.mass());
-        }
-    }
+    /** What is said of lashings against one way in which a load may slide. */
+    private static final class Way {
+        private final MeasureKind held;
+        private final MeasureKind needed;
+        private final Sliding sliding;
 
-    private static Measure held(MeasureKind kind, Pull pull, Sheet.Load load, Tied tied, Figure held) {
-        return Measure.of(kind, load.name(), held)
-                .worked(
-                        "held = lashings x limit x share / load",
-                        in("lashings", pull.lashings(), ""),
-                        in("limit", tied.limit(), "kg"),
-                        in("share", pull.share(), "%"),
-                        in("load", load.mass(), "kg"));
-    }
-
-    /** Nothing where none of them pulls that way: no strength is enough then. */
-    private static void needed(MeasureKind kind, Pull pull, Sheet.Load load, Figure least, List<Measure> measures) {
-        if (pull.lashings().isZero() || pull.share().isZero()) {
-            return;
+        Way(String id, String as, Sliding sliding) {
+            this.held = number(id, "", 2, "what its lashings hold it with " + as + ", over its weight");
+            this.needed = number(id + "-needed", "kg", 0, "what each of its lashings has to bear " + as);
+            this.sliding = sliding;
         }
-        measures.add(Measure.enough(
-                        kind, load.name(), DirectLashing.needed(pull.lashings(), pull.share(), load.mass(), least))
-                .worked(
-                        "needed = least x load / (lashings x share)",
-                        in("least", least, ""),
-                        in("load", load.mass(), "kg"),
-                        in("lashings", pull.lashings(), ""),
-                        in("share", pull.share(), "%")));
+
+        /** @param share of the pull of these lashings that acts that way */
+        void measures(Plan plan, Sheet.Load load, Tied tied, Figure lashings, Figure share, List<Measure> measures) {
+            measures.add(Measure.of(held, load.name(), DirectLashing.held(lashings, tied.limit(), share, load.mass()))
+                    .worked(
+                            "held = lashings x limit x share / load",
+                            in("lashings", lashings, ""),
+                            in("limit", tied.limit(), "kg"),
+                            in("share", share, "%"),
+                            in("load", load.mass(), "kg")));
+            // Where none of them pulls that way no strength is enough.
+            if (!lashings.isZero() && !share.isZero()) {
+                Figure least = sliding.least(plan);
+                measures.add(
+                        Measure.enough(needed, load.name(), DirectLashing.needed(lashings, share, load.mass(), least))
+                                .worked(
+                                        "needed = least x load / (lashings x share)",
+                                        in("least", least, ""),
+                                        in("load", load.mass(), "kg"),
+                                        in("lashings", lashings, ""),
+                                        in("share", share, "%")));
+            }
+        }
     }
 
     /** It tips about an edge of its base where braking or a bend asks for more than its weight gives. */

@@ -4,20 +4,30 @@ import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.measure.Working.Input;
+import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
+import fitworthy.sheet.BodyDetails.Body;
+import fitworthy.sheet.ElectricalDetails.Battery;
+import fitworthy.sheet.ElectricalDetails.BatteryPlace;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.LoadCase;
+import fitworthy.sheet.Point;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Tank;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * What the points of a part hold: what is written, or all that the sheet puts in or on it, itself included, in the
- * loading in which that is most. Of what has no known mass nothing counts, so that the sum is the least that it can be.
+ * loading in which that is most. Of what has no known mass, or of which it is open whether it stands in a canopy, nothing
+ * counts, so that the sum is the least that it can be.
  *
  * @param mass in kg
  * @param contents what the sheet puts in or on it
@@ -27,14 +37,37 @@ public record Held(Figure mass, List<Input> contents, boolean least) {
 
     /** @param written what the sheet says that the points hold */
     public static Held of(Plan plan, Fitment part, Figure written) {
-        Set<String> within = plan.sheet().withContents(Set.of(part.name()));
-        List<Input> heaviest = plan.cases().stream()
-                .map(loadCase -> contents(plan, loadCase, within))
+        List<Input> heaviest = loadings(plan, part)
+                .map(contents -> contents.stream()
+                        .filter(thing -> thing.mass().known())
+                        .map(thing -> in(thing.name(), thing.mass(), "kg"))
+                        .toList())
                 .max(Comparator.comparingDouble(
                         contents -> Working.total(contents).value()))
-                .orElseThrow();
+                .orElse(List.of());
         Figure told = written.orTolerance(AssumedTolerance.of(plan.sheet()));
         return new Held(told.most(Masses.of(part, plan.sheet())).most(Working.total(heaviest)), heaviest, false);
+    }
+
+    /**
+     * How far the middle of a part and all that the sheet puts in or on it lies behind the front axle, in m, in the loading
+     * in which that is least; missing where the place or mass of any is.
+     *
+     * @param own where the middle of the part itself is, where it has no place
+     */
+    public static Figure middle(Plan plan, Fitment part, Point own) {
+        return loadings(plan, part)
+                .map(contents -> Centre.of(contents.stream()
+                                .map(thing -> new PointMass(
+                                        thing.name(),
+                                        Sort.FITMENT,
+                                        thing.mass(),
+                                        thing.at().orElse(own),
+                                        false))
+                                .toList())
+                        .x())
+                .reduce(Figure::least)
+                .orElse(own.x());
     }
 
     /**
@@ -61,25 +94,82 @@ public record Held(Figure mass, List<Input> contents, boolean least) {
         };
     }
 
-    private static List<Input> contents(Plan plan, LoadCase loadCase, Set<String> within) {
+    /** What stands in a part, in kg, and where, as far as it has a place. */
+    private record Thing(String name, Figure mass, Optional<Point> at) {}
+
+    /** The part and what the sheet puts in or on it, in each loading in which it is on. */
+    private static Stream<List<Thing>> loadings(Plan plan, Fitment part) {
+        Within within = Within.of(plan, part);
+        return plan.cases().stream()
+                .filter(loadCase -> !plan.off(loadCase).contains(part.name()))
+                .map(loadCase -> things(plan, loadCase, within));
+    }
+
+    private static List<Thing> things(Plan plan, LoadCase loadCase, Within within) {
         Sheet sheet = plan.sheet();
         double share = AssumedTolerance.of(sheet);
-        Set<String> off = sheet.withContents(loadCase.off());
-        List<Input> contents = new ArrayList<>();
+        Set<String> off = plan.off(loadCase);
+        List<Thing> things = new ArrayList<>();
         sheet.fitments().stream()
-                .filter(part -> within.contains(part.name()) && !off.contains(part.name()))
-                .forEach(part -> contents.add(in(part.name(), Masses.of(part, sheet), "kg")));
+                .filter(part -> within.parts().contains(part.name()) && !off.contains(part.name()))
+                .forEach(part -> things.add(new Thing(
+                        part.name(), Masses.of(part, sheet), plan.places().of(part))));
         for (Tank tank : sheet.tanks()) {
-            if (within.contains(tank.name()) && !off.contains(tank.name())) {
+            if (within.parts().contains(tank.name()) && !off.contains(tank.name())) {
+                Optional<Point> at = Optional.of(plan.places().of(tank));
                 if (tank.stock().is(YesNo.NO)) {
-                    contents.add(in(tank.name(), tank.mass().orTolerance(share), "kg"));
+                    things.add(new Thing(tank.name(), tank.mass().orTolerance(share), at));
                 }
-                contents.add(in(Liquids.name(tank), Liquids.mass(tank, Masses.fill(plan, loadCase, off, tank)), "kg"));
+                things.add(
+                        new Thing(Liquids.name(tank), Liquids.mass(tank, Masses.fill(plan, loadCase, off, tank)), at));
             }
         }
         sheet.cargo().stream()
-                .filter(load -> within.contains(load.in()) && !off.contains(load.in()) && loadCase.carries(load.name()))
-                .forEach(load -> contents.add(in(load.name(), load.mass().orTolerance(share), "kg")));
-        return contents.stream().filter(input -> input.figure().known()).toList();
+                .filter(load -> within.holds(load) && !off.contains(load.in()) && loadCase.carries(load.name()))
+                .forEach(load -> things.add(new Thing(
+                        load.name(),
+                        load.mass().orTolerance(share),
+                        Optional.of(plan.places().of(load)))));
+        return things;
+    }
+
+    /**
+     * What the sheet puts in or on a part: by its {@code in}, and in a canopy by its place too.
+     *
+     * @param parts names of parts and tanks, and of the part itself
+     * @param loads names of cargo that stands in it by its place
+     */
+    private record Within(Set<String> parts, Set<String> loads) {
+
+        static Within of(Plan plan, Fitment part) {
+            Sheet sheet = plan.sheet();
+            Set<String> parts = new HashSet<>(Set.of(part.name()));
+            Set<String> loads = new HashSet<>();
+            if (part.kind() == Fitment.Kind.CANOPY) {
+                Predicate<Point> stands = at -> Standing.holdsAsFarAsTold(plan, part, at);
+                sheet.fitments().stream()
+                        .filter(other -> other.in().isEmpty() && !(other.details() instanceof Body))
+                        .filter(other -> isAtHome(other)
+                                || plan.places().of(other).filter(stands).isPresent())
+                        .forEach(other -> parts.add(other.name()));
+                sheet.tanks().stream()
+                        .filter(tank ->
+                                tank.in().isEmpty() && stands.test(plan.places().of(tank)))
+                        .forEach(tank -> parts.add(tank.name()));
+                sheet.cargo().stream()
+                        .filter(load ->
+                                load.in().isEmpty() && stands.test(plan.places().of(load)))
+                        .forEach(load -> loads.add(load.name()));
+            }
+            return new Within(sheet.withContents(parts), loads);
+        }
+
+        private static boolean isAtHome(Fitment part) {
+            return part.details() instanceof Battery battery && battery.place().is(BatteryPlace.CANOPY);
+        }
+
+        boolean holds(Sheet.Load load) {
+            return parts.contains(load.in()) || loads.contains(load.name());
+        }
     }
 }

@@ -4,7 +4,7 @@ import fitworthy.quantity.Figure;
 import fitworthy.sheet.BodyDetails.HoldDown;
 import java.util.function.Function;
 
-/** A way in which a canopy slides off what it stands on. */
+/** A way in which a canopy or a load slides off what it stands on. */
 public enum Sliding {
     FORWARD(PracticeId.BODY_FORWARD_LEAST, HoldDown::forward),
     ASIDE(PracticeId.BODY_ASIDE_LEAST, HoldDown::aside),

@@ -64,28 +64,34 @@ final class Stowage {
         Taken more = new Taken("most", Sort.CARGO, spot.at(), Figure.of(1, 0), "", List.of());
         List<Step> steps = new ArrayList<>(carrier.steps(more));
         steps.addAll(above.steps(more, spot.on(), spot.roof(), ""));
-        spot.boxes().stream().filter(part -> part.removable().is(YesNo.YES)).forEach(part -> {
-            steps.add(holdDowns(part));
-            legs(part).ifPresent(steps::add);
+        spot.boxes().forEach(part -> {
+            holdDowns(part).ifPresent(steps::add);
+            if (part.removable().is(YesNo.YES)) {
+                legs(part).ifPresent(steps::add);
+            }
         });
         return steps;
     }
 
-    /** What the hold-downs of a canopy that comes off leave over what they are to hold, in the weakest direction that is told. */
-    private Step holdDowns(Fitment part) {
+    /**
+     * What the hold-downs of a canopy leave over what they are to hold, in the weakest direction that is told; of one that
+     * stays on nothing where nothing is.
+     */
+    private Optional<Step> holdDowns(Fitment part) {
         BodyDetails.HoldDown holdDown = ((BodyDetails.Body) part.details()).holdDown();
         Figure held = Held.of(plan, part, holdDown.loaded()).mass();
-        List<Bears> ways = Stream.concat(
-                        Stream.of(new Bears(
-                                holdDown.points().times(holdDown.limit()),
-                                plan.practice(PracticeId.BODY_HOLD_DOWN_LEAST))),
-                        Stream.of(Sliding.values())
-                                .map(way -> new Bears(way.holds(holdDown), way.least(plan)))
-                                .filter(way -> way.together().known()))
-                .toList();
-        Bears weakest = ways.stream()
-                .reduce((one, other) -> other.holds().isBelow(one.holds()) ? other : one)
-                .orElseThrow();
+        Bears points =
+                new Bears(holdDown.points().times(holdDown.limit()), plan.practice(PracticeId.BODY_HOLD_DOWN_LEAST));
+        Stream<Bears> told = Stream.concat(
+                        Stream.of(points),
+                        Stream.of(Sliding.values()).map(way -> new Bears(way.holds(holdDown), way.least(plan))))
+                .filter(way -> way.together().known()
+                        || way == points && part.removable().is(YesNo.YES));
+        return told.reduce((one, other) -> other.holds().isBelow(one.holds()) ? other : one)
+                .map(weakest -> holdDowns(weakest, held));
+    }
+
+    private static Step holdDowns(Bears weakest, Figure held) {
         Figure holds = weakest.holds();
         return Step.plain(Limit.HOLD_DOWNS, holds.minus(held), () -> {
             List<String> lines = new ArrayList<>(left(holds, held).lines());

@@ -58,7 +58,7 @@ final class BodyRemedies {
         table.told(
                 RemedyTable.LEFT_OR_USUAL, "body.load-loose body.departure-low body.breakover-low body.straps-in-vain");
         table.rule(
-                "body.tied-slides-forward body.tied-slides-aside",
+                "body.tied-slides-forward body.tied-slides-aside body.tied-slides-back",
                 says("lashings for ", " or more", set(at("cargo.{subject}.tied.limit"))));
         table.rule("body.load-tips-forward", says("on a base ", " long", set(at("cargo.{subject}.footing.length"))));
         table.rule("body.load-tips-aside", says("on a base ", " wide", set(at("cargo.{subject}.footing.width"))));

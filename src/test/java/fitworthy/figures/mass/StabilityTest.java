@@ -22,8 +22,9 @@ class StabilityTest {
     }
 
     /**
-     * Worked examples in a public repository of trade sums (read, clay-good/roughlogic.com, specification 913, "Static
-     * Rollover Threshold"): a track of 72 in over a centre of gravity of 80 in makes 0.45, 96 in over 60 in makes 0.80.
+     * Worked examples in a public repository of trade sums (read,
+     * https://github.com/clay-good/roughlogic.com/blob/main/specs/spec-v913.md, "Static Rollover Threshold"): a track of
+     * 72 in over a centre of gravity of 80 in makes 0.45, 96 in over 60 in makes 0.80.
      */
     @Test
     void factorIsThatOfTheWorkedExamples() {

@@ -13,7 +13,10 @@ class SpringRateTest {
         return Figure.of(value, 0);
     }
 
-    /** A technical magazine's example (seen): 250 kg on a wheel with 1 kgf/mm press its spring 250 mm together. */
+    /**
+     * A technical magazine's example (read, http://www.autospeed.com/cms/A_112279/printArticle.html): 250 kg on a wheel
+     * with 1 kgf/mm press its spring 250 mm together.
+     */
     @Test
     void aQuarterTonneOnOneKilogramForcePerMillimetreGivesWay250Millimetres() {
         assertEquals(0.250, SpringRate.deflection(exact(250), exact(9806.65)).value(), 1e-12);

@@ -77,8 +77,9 @@ class TyreFiguresTest {
     }
 
     /**
-     * A forum's worked example (aulro.com, discovery 2 tyre pressures): 1720 kg on an axle, two tyres of 925 kg at 50
-     * psi; it gives 46.4 psi where 46.49 is exact, and the placard says 46.
+     * A forum's worked example (read,
+     * https://www.aulro.com/afvb/discovery-2-a/136358-d2-tyre-pressures-post1897672.html): 1720 kg on an axle, two tyres
+     * of 925 kg at 50 psi; it gives 46.4 psi where 46.49 is exact, and the placard says 46.
      */
     @Test
     void pressureInProportionAgreesWithAWorkedExample() {
@@ -101,7 +102,7 @@ class TyreFiguresTest {
     }
 
     /**
-     * UN R39 clause 5.3 as quoted in a forum (z4-forum.com): nothing below the true speed. A speedometer that is right
+     * UN Regulation 39, paragraph 5.4 (source un-speedometers of the book): nothing below the true speed. A speedometer that is right
      * becomes unlawful with any growth; for 7 per cent of growth it has to read 7 per cent high before.
      */
     @Test
