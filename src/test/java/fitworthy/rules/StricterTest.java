@@ -46,6 +46,7 @@ class StricterTest {
                         "electrical.charge-lead-sure",
                         "electrical.charge-lithium-sure",
                         "electrical.discharge-lithium-sure",
+                        "electrical.feed-share",
                         "electrical.firewall",
                         "electrical.inverter-lowest",
                         "electrical.panel-rise",

@@ -95,18 +95,18 @@ final class SecondDraw {
     }
 
     /**
-     * The circuit that may feed an inverter of which no circuit is the feed: of no part, and taking at least half of its full
+     * The circuit that may feed an inverter of which no circuit is the feed: of no part, and taking a good part of its full
      * power. It would be counted beside the inverter.
      */
     private Optional<Missing> feedOfInverter(Fitment inverter) {
-        Figure half = fullPower(inverter).times(0.5);
+        Figure much = fullPower(inverter).times(circuits.plan().practice(PracticeId.ELECTRICAL_FEED_SHARE));
         return circuits
                 .such(circuit -> !circuit.isMains()
                         && circuit.part().isEmpty()
                         && !circuit.battery().is(Circuit.Supply.STARTER)
                         && !circuit.shortTime().is(YesNo.YES)
                         && feeds.branches(circuit).isEmpty()
-                        && inverters.drawn(circuit, circuits.voltage()).isAtLeast(half))
+                        && inverters.drawn(circuit, circuits.voltage()).isAtLeast(much))
                 .stream()
                 .findFirst()
                 .map(circuit -> new Missing(

@@ -36,6 +36,7 @@ public enum PracticeId {
     ELECTRICAL_FIREWALL("electrical.firewall"),
     ELECTRICAL_FUSE_SHARE_MOST("electrical.fuse-share-most"),
     ELECTRICAL_FUSE_SHARE_STOP("electrical.fuse-share-stop"),
+    ELECTRICAL_FEED_SHARE("electrical.feed-share"),
     ELECTRICAL_INVERTER_LOWEST("electrical.inverter-lowest"),
     ELECTRICAL_LITHIUM_COLDEST("electrical.lithium-coldest"),
     ELECTRICAL_PANEL_RISE("electrical.panel-rise"),
