@@ -295,12 +295,6 @@ public final class Wording {
         return Words.small(order(finding)).contains(Words.small(finding.judged().subject()));
     }
 
-    /** The same with what was found before it where it does not say of what, for who reads nothing else. */
-    public static String orderAlone(Finding finding) {
-        String order = order(finding);
-        return isOrderOfSubject(finding) ? order : fill(finding.judged().card().title(), finding) + ". " + order;
-    }
-
     /** What a check would say if it found something; its figure may not be known yet. */
     public static String title(Judged judged) {
         String title = judged.card().title();
