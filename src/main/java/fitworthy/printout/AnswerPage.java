@@ -176,12 +176,7 @@ final class AnswerPage {
             return "Nothing was found that has to be done.";
         }
         Ranked first = heads.get(0);
-        return (first.open()
-                                ? order(first)
-                                : settled(
-                                        first, Wording.orderAlone(first.group().worst())))
-                        .replaceFirst("\\.$", "")
-                + FindingBrief.loading(first.group()) + ". " + acts(first) + ".";
+        return order(first).replaceFirst("\\.$", "") + FindingBrief.loading(first.group()) + ". " + acts(first) + ".";
     }
 
     private Table worst(List<Ranked> worst, boolean brief) {

@@ -20,6 +20,8 @@ import fitworthy.document.Report.Table;
 import fitworthy.printout.words.Asked;
 import fitworthy.printout.words.BuyWords;
 import fitworthy.printout.words.Digits;
+import fitworthy.printout.words.FieldWords;
+import fitworthy.quantity.Missing;
 import fitworthy.source.Words;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -125,11 +127,17 @@ public final class BuyTable {
         if (!list.unknown().isEmpty()) {
             lines.add("Not known for certain: "
                     + BuyWords.figures(list.unknown().stream()
-                            .map(field -> new Asked.Lacking("", List.of(field)).what())
+                            .map(BuyTable::named)
                             .distinct()
                             .toList()));
         }
         return lines;
+    }
+
+    /** A field with what it is of, where its words do not say that. */
+    private static String named(Missing field) {
+        Asked.Lacking lacking = new Asked.Lacking("", List.of(field));
+        return lacking.thing().isEmpty() ? FieldWords.of(field) : lacking.what();
     }
 
     /** What stands before that which can be ordered, at once or where something is settled first. */

@@ -12,8 +12,8 @@ public final class LevelledWords {
     /** Why its axles do not sum to the whole; empty where they do. */
     public static String sum(List<Loading> loadings) {
         return loadings.stream().anyMatch(Levelling::helps)
-                ? "Towing, the front axle is told with the bars of the load-levelling hitch tight, all else with them off,"
-                        + " as each is heaviest: the axles sum to more than the vehicle."
+                ? "Towing, the front axle stands here with the bars of the load-levelling hitch tight, all else with them off. So"
+                        + " the axles sum to more than the vehicle."
                 : "";
     }
 }

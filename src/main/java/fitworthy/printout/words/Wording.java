@@ -108,7 +108,8 @@ public final class Wording {
         String value = atLeast(judged.measure())
                 + quantity(Digits.asPrinted(judged, comparison).value(), Digits.kind(judged, comparison)) + ", ";
         if (isShare(judged.measure().kind())) {
-            return judged.measure().kind().meaning() + " " + value + bareLimit(judged, comparison)
+            return (judged.measure().kind().unit().isEmpty() ? judged.measure().kind().meaning() + " " : "")
+                    + value + bareLimit(judged, comparison)
                     + (comparison.house() ? HOUSE : "");
         }
         return value
@@ -301,12 +302,6 @@ public final class Wording {
     /** Whether what to do says of what. */
     public static boolean isOrderOfSubject(Finding finding) {
         return Words.small(order(finding)).contains(Words.small(finding.judged().subject()));
-    }
-
-    /** The same with what was found before it where it does not say of what, for who reads nothing else. */
-    public static String orderAlone(Finding finding) {
-        String order = order(finding);
-        return isOrderOfSubject(finding) ? order : fill(finding.judged().card().title(), finding) + ". " + order;
     }
 
     /** What a check would say if it found something; its figure may not be known yet. */
