@@ -108,8 +108,11 @@ public final class Wording {
         String value = atLeast(judged.measure())
                 + quantity(Digits.asPrinted(judged, comparison).value(), Digits.kind(judged, comparison)) + ", ";
         if (isShare(judged.measure().kind())) {
-            return (judged.measure().kind().unit().isEmpty() ? judged.measure().kind().meaning() + " " : "")
-                    + value + bareLimit(judged, comparison)
+            return (judged.measure().kind().unit().isEmpty()
+                            ? judged.measure().kind().meaning() + " "
+                            : "")
+                    + value
+                    + bareLimit(judged, comparison)
                     + (comparison.house() ? HOUSE : "");
         }
         return value

@@ -86,9 +86,7 @@ class WordingTest {
                      fuse: {rating: 60 A, distance: 100 mm}}
                 """);
         String told = Wording.brief(share.judged(), share.comparison().orElseThrow());
-        assertTrue(
-                told.matches("[0-9]+ %, at most [0-9]+ %"),
-                told);
+        assertTrue(told.matches("[0-9]+ %, at most [0-9]+ %"), told);
         Finding mass = finding("mass.gvm-over", "vehicle: {ratings: {gvm: 2500 kg}}");
         assertEquals(
                 "2520 kg, 20 kg over",
