@@ -47,7 +47,8 @@ class NeverUsualTest {
             "trip.sun",
             "trailer.width",
             "tray.width",
-            "canopy.width");
+            "canopy.width",
+            "circuit.cable.rating-hot");
 
     private static Map<String, FieldSchema> guessable() {
         Map<String, FieldSchema> fields = new TreeMap<>();

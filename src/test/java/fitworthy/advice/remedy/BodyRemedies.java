@@ -102,7 +102,7 @@ final class BodyRemedies {
         table.rule(
                 "across.trip-seats-short",
                 says("Keep ", " seats", set(of(Fitment.Kind.SEAT_CHANGE, "vehicle", "seats"))));
-        table.rule("across.people-more across.people-fewer", says("trip that ", " travel", set(at("trip.people"))));
+        table.rule("across.people-more across.people-fewer", says(": ", " aboard", set(at("trip.people"))));
         table.rule("body.hold-down-weak", says("at least ", " in all", (tree, sheet, finding, amount) -> {
             NodePath points = NodePath.of("fitments", finding.judged().subject(), "hold-down", "points");
             double many = parsed(((Node.Scalar) points.in(tree)).text(), "").value();
