@@ -258,7 +258,7 @@ class ChangesTest {
                 "ask 2 of ->the tank",
                 "in-region au ask 1 party ->route",
                 "in-region au ask 1 what ->where water is",
-                "remedy Take {water.reserve-needed}, {water.reserve-short} more. That leaves")) {
+                "remedy Set out with {water.reserve-needed}, {water.reserve-short} more than planned. That leaves")) {
             assertTrue(told.get(0).contains(part), told.get(0));
         }
         changes().printed(1).says("- severity: stop (before: change)");

@@ -1070,7 +1070,7 @@ class SecondComputationTest {
                         "Charger feed"),
                 says("an alternator of at least " + needed + " A", "electrical.alternator-over", "alternator", ON),
                 says(
-                        String.format(Locale.ROOT, "Fit one that pulls %.0f kg or more", pull),
+                        String.format(Locale.ROOT, "Fit one for %.0f kg or more", pull),
                         "recovery.winch-small",
                         "Winch",
                         ON),

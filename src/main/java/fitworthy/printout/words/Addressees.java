@@ -30,7 +30,7 @@ public final class Addressees {
     private static final Set<String> SPRINGS = Set.of("springs", "lifting parts");
 
     /** Kinds that nobody makes or sells: they are the builder's own work. */
-    private static final Set<Kind> WORK = EnumSet.of(Kind.BODY_CUT, Kind.SEAT_CHANGE, Kind.CHASSIS_EXTENSION);
+    private static final Set<Kind> WORK = EnumSet.of(Kind.BODY_CUT, Kind.SEAT_CHANGE);
 
     private final ShopWords words;
     private final List<Fitment> fitments;

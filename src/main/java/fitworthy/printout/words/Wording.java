@@ -101,19 +101,14 @@ public final class Wording {
     }
 
     /**
-     * The same in short: the value, and by how much it passes or keeps the limit; of a share or a bare number what it is, and
-     * the limit.
+     * The same in short: the value, and by how much it passes or keeps the limit; of a share or a bare number the limit
+     * itself.
      */
     public static String brief(Judged judged, Comparison comparison) {
         String value = atLeast(judged.measure())
                 + quantity(Digits.asPrinted(judged, comparison).value(), Digits.kind(judged, comparison)) + ", ";
         if (isShare(judged.measure().kind())) {
-            return (judged.measure().kind().unit().isEmpty()
-                            ? judged.measure().kind().meaning() + " "
-                            : "")
-                    + value
-                    + bareLimit(judged, comparison)
-                    + (comparison.house() ? HOUSE : "");
+            return value + bareLimit(judged, comparison) + (comparison.house() ? HOUSE : "");
         }
         return value
                 + (noneAllowed(judged, comparison)

@@ -60,8 +60,8 @@ final class BodyRemedies {
         table.rule(
                 "body.tied-slides-forward body.tied-slides-aside body.tied-slides-back",
                 says("lashings for ", " or more", set(at("cargo.{subject}.tied.limit"))));
-        table.rule("body.load-tips-forward", says("on a base ", " long", set(at("cargo.{subject}.footing.length"))));
-        table.rule("body.load-tips-aside", says("on a base ", " wide", set(at("cargo.{subject}.footing.width"))));
+        table.rule("body.load-tips-forward", says("need a base ", " long", set(at("cargo.{subject}.footing.length"))));
+        table.rule("body.load-tips-aside", says("need a base ", " wide", set(at("cargo.{subject}.footing.width"))));
         table.rule("body.shaft-whirls", says("piece to ", " between", set(at("fitments.{subject}.shaft.span"))));
         table.rule("body.rails-weak body.rails-yield", says("yield at ", "\\.", set(at("vehicle.rails.yield"))));
         table.rule("body.fixing-weak", says("that bear ", " in all", (tree, sheet, finding, amount) -> {

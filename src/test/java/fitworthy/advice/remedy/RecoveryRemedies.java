@@ -44,7 +44,7 @@ final class RecoveryRemedies {
                 "recovery.point-weak", says("at least ", " at the", (tree, sheet, finding, amount) -> set((a, b, c) ->
                                 pointsAt(tree, sheet, finding))
                         .done(tree, sheet, finding, amount)));
-        table.rule("recovery.winch-small", says("that pulls ", " or more", set(at("fitments.{subject}.pull"))));
+        table.rule("recovery.winch-small", says("Fit one for ", " or more", set(at("fitments.{subject}.pull"))));
         table.rule("recovery.line-weak", says("strength above ", ",", (tree, sheet, finding, amount) -> set(at(
                         "fitments.{subject}.line"))
                 .done(tree, sheet, finding, new Amount(amount.value() + 0.001, amount.unit()))));
