@@ -20,6 +20,8 @@ public record UsualPlace(
         @Field(value = "what is meant by it", needed = true, example = "on a rack above the cabin") String meaning,
         @Field(value = "other words for the same", example = "[at the front bar]") List<String> also,
         @Field("whether what is there is carried on the roof; not told where left out") Choice<YesNo> roof,
+        @Field("whether it lies among the seats, ahead of every tray and canopy; not told where left out")
+                Choice<YesNo> seats,
         @Field(value = "where that is", needed = true) List<Value> values) {
 
     /** Where it is, by region and date. */

@@ -109,6 +109,17 @@ final class Landmarks {
         return start == Start.FRONT_AXLE ? behindCut(along) : along;
     }
 
+    /** A place among the seats with all its spread ahead of every tray and canopy, as far as these say where they begin. */
+    Figure aheadOfBodies(Figure place) {
+        return details(BodyDetails.Body.class)
+                .map(BodyDetails.Body::front)
+                .filter(Figure::known)
+                .reduce(Figure::least)
+                .map(front -> Figure.of(front.value() - place.tolerance(), place.tolerance()))
+                .filter(place::isAbove)
+                .orElse(place);
+    }
+
     /** How far above the ground a spot is, with its spread; nothing where the book does not say. */
     Optional<Figure> up(Spot spot, String in) {
         Figure up = spot.aboveFloor().known() ? floor(spot.start().value(), in).plus(spot.aboveFloor()) : spot.z();

@@ -191,12 +191,8 @@ public final class PlacesInWords {
         Map<String, Node> told = new LinkedHashMap<>();
         List<Figure> along =
                 spots.stream().map(spot -> landmarks.along(spot, in)).toList();
-        told.put(
-                "x",
-                written(
-                        "usual ",
-                        along.stream().filter(Figure::known).findFirst().orElse(along.get(0)),
-                        words));
+        Figure x = along.stream().filter(Figure::known).findFirst().orElse(along.get(0));
+        told.put("x", written("usual ", place.seats().is(YesNo.YES) ? landmarks.aheadOfBodies(x) : x, words));
         told.put("y", written("usual ", spots.get(0).y(), words));
         spots.stream()
                 .flatMap(spot -> landmarks.up(spot, in).stream())

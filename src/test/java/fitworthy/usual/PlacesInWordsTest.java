@@ -58,9 +58,9 @@ class PlacesInWordsTest {
         "front bar, -750, 150, -750, 150, -750",
         "at the front bar, -750, 150, -750, 150, -750",
         "under the bonnet, 0, 350, 0, 350, 0",
-        "in the cab, 1767, 570, 1767, 570, 1767",
+        "in the cab, 1767, 570, 1530, 570, 1767",
         "front seats, 1482, 171, 1482, 171, 1482",
-        "rear seats, 2337, 199.5, 2337, 199.5, 2637",
+        "rear seats, 2337, 199.5, 1900.5, 199.5, 2637",
         "between the axles, 1425, 570, 1425, 570, 1575",
         "over the rear axle, 2850, 150, 2850, 150, 3150",
         "ahead of the rear axle, 2350, 300, 2350, 300, 2650",
@@ -154,6 +154,25 @@ class PlacesInWordsTest {
                         .orElseThrow()
                         .at()
                         .x());
+    }
+
+    /** 82 % of 2850 mm are 2337 mm, 199.5 mm to and fro: 2536.5 mm at the farthest. */
+    @Test
+    void nobodySitsInATray() throws FaultsException {
+        String seat = box("rear seats");
+        is(
+                2.337,
+                0.1995,
+                placed(TRAY.replace("front: 2100 mm", "front: 2536.5 mm") + seat)
+                        .x());
+        is(
+                2.3365,
+                0.1995,
+                placed(TRAY.replace("front: 2100 mm", "front: 2536 mm") + seat).x());
+        is(
+                2.337,
+                0.1995,
+                placed(TRAY.replace("front: 2100 mm", "front: ask") + seat).x());
     }
 
     @Test

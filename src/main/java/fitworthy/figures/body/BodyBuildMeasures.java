@@ -18,6 +18,7 @@ import fitworthy.figures.plan.Topic;
 import fitworthy.figures.plan.VehicleClass;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.Missing;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.BodyDetails;
 import fitworthy.sheet.BodyDetails.AtRear;
@@ -195,10 +196,14 @@ final class BodyBuildMeasures implements Topic {
             legs(plan, fitment, body, loaded.mass(), comingOff);
             comingOff.forEach(measure -> measures.add(measure.given(fitment.removable())));
         } else if (body.holdDown().isTold()) {
-            // Nobody has to tell how one is held that stays on; what is told is looked at.
+            // Nobody has to tell how one is held that stays on; what is told is looked at, and what it holds asked for
+            // that.
             List<Measure> told = new ArrayList<>();
             holdDown(plan, fitment, body, loaded, told);
-            told.stream().filter(Measure::isKnown).forEach(measures::add);
+            List<Missing> asked = body.holdDown().loaded().missing();
+            told.stream()
+                    .filter(measure -> asked.containsAll(measure.missing()))
+                    .forEach(measures::add);
         }
     }
 

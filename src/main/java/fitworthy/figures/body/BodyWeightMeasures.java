@@ -15,6 +15,7 @@ import fitworthy.quantity.YesNo;
 import fitworthy.sheet.BodyDetails.Body;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Fitment.Kind;
+import fitworthy.sheet.LoadCase;
 import fitworthy.sheet.Sheet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -90,7 +91,7 @@ final class BodyWeightMeasures implements Topic {
                                         && !(part.details() instanceof Body))
                                 .map(Fitment::name),
                         loading.plan().sheet().cargo().stream()
-                                .filter(load -> load.in().isEmpty())
+                                .filter(load -> load.in().isEmpty() && isTakenWith(loading.plan(), canopy, load))
                                 .map(Sheet.Load::name))
                 .collect(Collectors.toSet());
         Map<String, Choice<YesNo>> left = new LinkedHashMap<>();
@@ -104,6 +105,14 @@ final class BodyWeightMeasures implements Topic {
             measures.add(Measure.of(LEFT_ABOARD, canopy.name(), Choice.of(YesNo.NO)));
         }
         left.forEach((name, stays) -> measures.add(Measure.of(LEFT_ABOARD, name, stays)));
+    }
+
+    /** Whether a load travels in the canopy too, as far as any loading has that on: what is taken without it alone rides where it stood. */
+    private static boolean isTakenWith(Plan plan, Fitment canopy, Sheet.Load load) {
+        List<LoadCase> with = plan.cases().stream()
+                .filter(loadCase -> !plan.off(loadCase).contains(canopy.name()))
+                .toList();
+        return with.isEmpty() || with.stream().anyMatch(loadCase -> loadCase.carries(load.name()));
     }
 
     private static Choice<YesNo> isBetween(Figure x, Figure front, Figure end) {

@@ -187,7 +187,7 @@ public final class Plan {
     }
 
     /** Parts and tanks that are off in a load case: those it names, and what stands in or on them. */
-    Set<String> off(LoadCase loadCase) {
+    public Set<String> off(LoadCase loadCase) {
         return sheet.withContents(loadCase.off());
     }
 

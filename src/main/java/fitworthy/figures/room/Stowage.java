@@ -136,6 +136,15 @@ final class Stowage {
                 .toList();
     }
 
+    /** Whether its place is in what is off. */
+    private boolean isLeftBehind(Sheet.Load piece) {
+        return piece.in().isEmpty()
+                && plan.fitments(Fitment.Kind.CANOPY).stream()
+                        .filter(canopy -> loading.isOff(canopy.name()))
+                        .anyMatch(canopy ->
+                                Held.byPlace(plan, canopy, plan.places().of(piece)));
+    }
+
     /** Those that hold what stands at a place and is said to be in nothing. */
     private List<Fitment> aroundPlace(Point at) {
         return loading.bodies().stream()
@@ -216,7 +225,7 @@ final class Stowage {
     /** Where a piece of cargo has its place, whether it is aboard or not. */
     private void cargo(List<Spot> spots) {
         plan.sheet().cargo().stream()
-                .filter(piece -> !loading.isOff(piece.in()))
+                .filter(piece -> !loading.isOff(piece.in()) && !isLeftBehind(piece))
                 .forEach(piece -> spots.add(new Spot(
                         "beside " + piece.name(),
                         plan.places().of(piece),
