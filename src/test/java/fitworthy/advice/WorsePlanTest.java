@@ -153,8 +153,12 @@ class WorsePlanTest {
                     "a ball that is too heavy as planned is a stop of its own"),
             Relief.of(
                     "circuits\\.N\\.fuse\\.rating",
-                    "electrical\\.cable-(thin|over-rating)",
+                    "electrical\\.(cable-(thin|over-rating)|no-fuse-suits)",
                     "a fuse that the cable bears guards it, and is itself too small for the load"),
+            Relief.of(
+                    ".*(plate|coupling|ratings)\\.ball",
+                    "towing\\.bars-weak",
+                    "bars bear no more than the ball is allowed; a heavier one is a stop of its own"),
             Relief.of("trailer\\.ball", "towing\\.bars-stiff", "stiff bars suit a heavier ball"),
             Relief.of(
                     "trailer\\.ball", "towing\\.levelling-tightens", "of a heavier ball supplies take a smaller share"),
