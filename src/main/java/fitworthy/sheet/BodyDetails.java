@@ -201,7 +201,12 @@ public sealed interface BodyDetails extends Details {
 
         /** Whether the sheet tells anything of them. */
         public boolean isTold() {
-            return Stream.of(points, limit, loaded, forward, aside, back, cogHeight, cogBehind, down, downBehind)
+            return Stream.of(points, limit, loaded).anyMatch(Figure::known) || tellsWays();
+        }
+
+        /** Whether it tells anything of what they do against each way in which it may move. */
+        public boolean tellsWays() {
+            return Stream.of(forward, aside, back, cogHeight, cogBehind, down, downBehind)
                     .anyMatch(Figure::known);
         }
     }

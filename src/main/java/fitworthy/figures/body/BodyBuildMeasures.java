@@ -189,19 +189,24 @@ final class BodyBuildMeasures implements Topic {
         if (closed && !plan.sheet().trip().dust().is(Sheet.Dust.NONE)) {
             measures.add(Measure.of(DUST, name, body.dustSealed()));
         }
+        boolean comesOff =
+                fitment.removable().is(YesNo.YES) || !fitment.removable().known() && body.tellsHowItComesOff();
+        if (comesOff || body.holdDown().isTold()) {
+            held(plan, fitment, body, comesOff, measures);
+        }
+    }
+
+    /** Nobody has to tell how one is held that stays on; what is told is looked at, and what it holds asked for that. */
+    private static void held(Plan plan, Fitment fitment, Body body, boolean comesOff, List<Measure> measures) {
         Held loaded = Held.of(plan, fitment, body.holdDown().loaded());
-        if (fitment.removable().is(YesNo.YES) || !fitment.removable().known() && body.tellsHowItComesOff()) {
-            List<Measure> comingOff = new ArrayList<>();
-            holdDown(plan, fitment, body, loaded, comingOff);
-            legs(plan, fitment, body, loaded.mass(), comingOff);
-            comingOff.forEach(measure -> measures.add(measure.given(fitment.removable())));
-        } else if (body.holdDown().isTold()) {
-            // Nobody has to tell how one is held that stays on; what is told is looked at, and what it holds asked for
-            // that.
-            List<Measure> told = new ArrayList<>();
-            holdDown(plan, fitment, body, loaded, told);
+        List<Measure> held = new ArrayList<>();
+        holdDown(plan, fitment, body, loaded, held);
+        if (comesOff) {
+            legs(plan, fitment, body, loaded.mass(), held);
+            held.forEach(measure -> measures.add(measure.given(fitment.removable())));
+        } else {
             List<Missing> asked = body.holdDown().loaded().missing();
-            told.stream()
+            held.stream()
                     .filter(measure -> asked.containsAll(measure.missing()))
                     .forEach(measures::add);
         }

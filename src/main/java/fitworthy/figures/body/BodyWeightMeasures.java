@@ -84,6 +84,9 @@ final class BodyWeightMeasures implements Topic {
                     Choice.<YesNo>missing(end.missing().get(0))));
             return;
         }
+        List<LoadCase> withIt = loading.plan().cases().stream()
+                .filter(loadCase -> !loading.plan().off(loadCase).contains(canopy.name()))
+                .toList();
         Set<String> comeOff = Stream.concat(
                         loading.plan().sheet().fitments().stream()
                                 .filter(part -> part.removable().is(YesNo.YES)
@@ -91,7 +94,7 @@ final class BodyWeightMeasures implements Topic {
                                         && !(part.details() instanceof Body))
                                 .map(Fitment::name),
                         loading.plan().sheet().cargo().stream()
-                                .filter(load -> load.in().isEmpty() && isTakenWith(loading.plan(), canopy, load))
+                                .filter(load -> load.in().isEmpty() && isTaken(load, withIt))
                                 .map(Sheet.Load::name))
                 .collect(Collectors.toSet());
         Map<String, Choice<YesNo>> left = new LinkedHashMap<>();
@@ -107,12 +110,13 @@ final class BodyWeightMeasures implements Topic {
         left.forEach((name, stays) -> measures.add(Measure.of(LEFT_ABOARD, name, stays)));
     }
 
-    /** Whether a load travels in the canopy too, as far as any loading has that on: what is taken without it alone rides where it stood. */
-    private static boolean isTakenWith(Plan plan, Fitment canopy, Sheet.Load load) {
-        List<LoadCase> with = plan.cases().stream()
-                .filter(loadCase -> !plan.off(loadCase).contains(canopy.name()))
-                .toList();
-        return with.isEmpty() || with.stream().anyMatch(loadCase -> loadCase.carries(load.name()));
+    /**
+     * Whether a load travels in the canopy too: what is taken without it alone rides where it stood.
+     *
+     * @param withIt the loadings in which the canopy is on; where there are none nothing says so
+     */
+    private static boolean isTaken(Sheet.Load load, List<LoadCase> withIt) {
+        return withIt.isEmpty() || withIt.stream().anyMatch(loadCase -> loadCase.carries(load.name()));
     }
 
     private static Choice<YesNo> isBetween(Figure x, Figure front, Figure end) {

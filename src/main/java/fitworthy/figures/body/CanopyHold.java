@@ -49,11 +49,7 @@ final class CanopyHold {
         String name = canopy.name();
         HoldDown holds = body.holdDown();
         Figure held = loaded.mass();
-        boolean told = Stream.concat(
-                        Stream.of(Sliding.values()).map(way -> way.holds(holds)),
-                        Stream.of(holds.cogHeight(), holds.cogBehind(), holds.down(), holds.downBehind()))
-                .anyMatch(Figure::known);
-        if (!told && held.isAtMost(plan.practice(PracticeId.BODY_CANOPY_HEAVY))) {
+        if (!holds.tellsWays() && held.isAtMost(plan.practice(PracticeId.BODY_CANOPY_HEAVY))) {
             return;
         }
         WAYS.forEach(way -> way.measures(plan, name, holds, loaded, measures));

@@ -18,6 +18,7 @@ import fitworthy.sheet.LowPoint;
 import fitworthy.sheet.MassDetails.ChassisExtension;
 import fitworthy.sheet.Point;
 import fitworthy.sheet.Sheet;
+import fitworthy.sheet.Tank;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -67,21 +68,19 @@ final class UndersideMeasures implements Topic {
         return !plan.toBeDone(ChassisExtension.class).isEmpty()
                 || !place.growth().times(0.5).plus(place.lift()).isAtLeast(Figure.of(0, 0))
                 || plan.sheet().tanks().stream()
-                        .anyMatch(tank -> Alterations.added(tank)
-                                && !tank.isDone()
-                                && (isCalled(tank.name(), point)
-                                        || Alterations.underFloor(plan, tank)
-                                                && mayHang(
-                                                        plan,
-                                                        Optional.of(
-                                                                plan.places().of(tank)),
-                                                        point)))
-                || plan.sheet().fitments().stream()
-                        .anyMatch(part -> !part.isDone()
-                                && (isCalled(part.name(), point)
-                                        || HANGING.contains(part.kind())
-                                                && part.in().isEmpty()
-                                                && mayHang(plan, plan.places().of(part), point)));
+                        .anyMatch(tank -> Alterations.added(tank) && !tank.isDone() && mayBe(plan, tank, point))
+                || plan.sheet().fitments().stream().anyMatch(part -> !part.isDone() && mayBe(plan, part, point));
+    }
+
+    private static boolean mayBe(Plan plan, Tank tank, LowPoint point) {
+        Optional<Point> at = Optional.of(plan.places().of(tank));
+        return isCalled(tank.name(), point) || Alterations.underFloor(plan, tank) && mayHang(plan, at, point);
+    }
+
+    private static boolean mayBe(Plan plan, Fitment part, LowPoint point) {
+        boolean hangs = HANGING.contains(part.kind()) && part.in().isEmpty();
+        return isCalled(part.name(), point)
+                || hangs && mayHang(plan, plan.places().of(part), point);
     }
 
     private static boolean isCalled(String name, LowPoint point) {

@@ -105,15 +105,15 @@ public record Held(Figure mass, List<Input> contents, boolean least) {
     /** The part and what the sheet puts in or on it, in each loading in which it is on. */
     private static Stream<List<Thing>> loadings(Plan plan, Fitment part) {
         Within within = Within.of(plan, part);
-        return plan.cases().stream()
-                .filter(loadCase -> !plan.off(loadCase).contains(part.name()))
-                .map(loadCase -> things(plan, loadCase, within));
+        return plan.cases().stream().flatMap(loadCase -> {
+            Set<String> off = plan.off(loadCase);
+            return off.contains(part.name()) ? Stream.empty() : Stream.of(things(plan, loadCase, off, within));
+        });
     }
 
-    private static List<Thing> things(Plan plan, LoadCase loadCase, Within within) {
+    private static List<Thing> things(Plan plan, LoadCase loadCase, Set<String> off, Within within) {
         Sheet sheet = plan.sheet();
         double share = AssumedTolerance.of(sheet);
-        Set<String> off = plan.off(loadCase);
         List<Thing> things = new ArrayList<>();
         sheet.fitments().stream()
                 .filter(part -> within.parts().contains(part.name()) && !off.contains(part.name()))

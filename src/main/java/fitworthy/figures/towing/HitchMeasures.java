@@ -263,31 +263,26 @@ public final class HitchMeasures implements Topic {
                     .worked(worked));
         }
         measures.add(Measure.of(ON_PIN, "trailer", Choice.yesNo(trailer.onFifthWheel())));
-        if (trailer.onFifthWheel()) {
-            share("pin", PIN_SHARE, PIN_NEEDED, PracticeId.TOWING_PIN_SHARE_LEAST, plan, trailer, measures);
-        } else {
+        if (!trailer.onFifthWheel()) {
             measures.add(Measure.of(BALL_LOAD, "tow ball", trailer.ball()).worked(worked));
-            share("ball", BALL_SHARE, BALL_NEEDED, PracticeId.TOWING_BALL_SHARE_LEAST, plan, trailer, measures);
         }
+        share(plan, trailer, worked, measures);
     }
 
-    private static void share(
-            String on,
-            MeasureKind share,
-            MeasureKind needed,
-            PracticeId leastShare,
-            Plan plan,
-            Trailer trailer,
-            List<Measure> measures) {
-        String subject = on.equals("pin") ? "king pin" : "tow ball";
-        measures.add(Measure.of(share, subject, trailer.ball().dividedBy(trailer.mass()))
-                .worked(
-                        "share = " + on + " / trailer",
-                        in(on, trailer.ball(), "kg"),
-                        in("trailer", trailer.mass(), "kg"))
-                .worked(BallLoad.of(plan.sheet()).orElseThrow().working()));
-        Figure least = plan.practice(leastShare);
-        measures.add(Measure.enough(needed, subject, least.times(trailer.mass()))
+    /** The share of the trailer that ball or pin carries, each with a least share of its own. */
+    private static void share(Plan plan, Trailer trailer, Working[] worked, List<Measure> measures) {
+        boolean pin = trailer.onFifthWheel();
+        String on = pin ? "pin" : "ball";
+        String subject = pin ? "king pin" : "tow ball";
+        Figure least = plan.practice(pin ? PracticeId.TOWING_PIN_SHARE_LEAST : PracticeId.TOWING_BALL_SHARE_LEAST);
+        measures.add(
+                Measure.of(pin ? PIN_SHARE : BALL_SHARE, subject, trailer.ball().dividedBy(trailer.mass()))
+                        .worked(
+                                "share = " + on + " / trailer",
+                                in(on, trailer.ball(), "kg"),
+                                in("trailer", trailer.mass(), "kg"))
+                        .worked(worked));
+        measures.add(Measure.enough(pin ? PIN_NEEDED : BALL_NEEDED, subject, least.times(trailer.mass()))
                 .worked("needed = least x trailer", in("least", least, "%"), in("trailer", trailer.mass(), "kg")));
     }
 
