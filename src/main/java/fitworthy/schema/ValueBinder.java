@@ -39,6 +39,15 @@ final class ValueBinder {
             Map.entry("gasoline", "petrol"),
             Map.entry("unleaded", "petrol"),
             Map.entry("surge", "over-run"),
+            Map.entry("mains", "shore"),
+            Map.entry("hookup", "shore"),
+            Map.entry("hook-up", "shore"),
+            Map.entry("shore-power", "shore"),
+            Map.entry("shore power", "shore"),
+            Map.entry("campsite", "shore"),
+            Map.entry("genset", "generator"),
+            Map.entry("shore", "mains"),
+            Map.entry("generator", "mains"),
             Map.entry("gooseneck", "fifth-wheel"));
 
     private final BoundTree tree;

@@ -31,7 +31,8 @@ public record Circuit(
                         example = "Inverter")
                 String inverter,
         @Field(
-                        value = "voltage at which it draws its current: its battery's, or the inverter's",
+                        value =
+                                "voltage at which it draws its current: its battery's, the inverter's, or that of shore or the generator",
                         in = Dimension.VOLTAGE,
                         within = Plausible.VOLTAGE,
                         find = "the battery's or the inverter's label",
@@ -55,7 +56,12 @@ public record Circuit(
                         find = "its data sheet",
                         example = "20 A")
                 Figure starting,
-        @Field(value = "the battery it hangs on", find = "the plan") Choice<Supply> battery,
+        @Field(
+                        value =
+                                "the battery it hangs on, or what feeds it in a battery's place: shore, the supply of a campsite"
+                                        + " or a house, or a generator; one that battery or shore may feed hangs on its battery",
+                        find = "the plan")
+                Choice<Supply> battery,
         @Field(value = "whether it runs on while driving", find = "the plan") Choice<YesNo> driving,
         @Field(
                         value = "whether it is used with the engine off; asked of circuits on the starter battery, yes"
@@ -121,9 +127,12 @@ public record Circuit(
         return name.hashCode();
     }
 
+    /** The vehicle's batteries, and what feeds without one: the supply of a campsite or a house, or a generator. */
     public enum Supply {
         STARTER,
-        SECOND
+        SECOND,
+        SHORE,
+        GENERATOR
     }
 
     /** On which side of an inverter. */
@@ -147,9 +156,14 @@ public record Circuit(
     /** No battery of a vehicle is above this, in V, one of 48 V or 51.2 V included; mains is 100 V and more. */
     private static final double BATTERY_MOST = 60;
 
-    /** Whether it is known to be fed by an inverter, as its voltage is no battery's. */
+    /** Whether it is known to be of mains voltage, as that is no battery's or no battery feeds it. */
     public boolean isMains() {
-        return voltage.value() > BATTERY_MOST;
+        return voltage.value() > BATTERY_MOST || isOnShore() && !voltage.known();
+    }
+
+    /** Whether shore or a generator feeds it, and no battery of the vehicle. */
+    public boolean isOnShore() {
+        return battery.is(Supply.SHORE) || battery.is(Supply.GENERATOR);
     }
 
     /** Whether it is an appliance of mains voltage with a plug, of whose lead the builder knows no section, length or fuse. */
@@ -230,5 +244,13 @@ public record Circuit(
             @Field(
                             value = "whether the cable up to it lies in a sheath or conduit; no where left out",
                             find = "the fitter")
-                    Choice<YesNo> enclosed) {}
+                    Choice<YesNo> enclosed) {
+
+        /** Whether there is one. */
+        public Choice<YesNo> isThere() {
+            return rating.known()
+                    ? Choice.yesNo(rating.value() > 0)
+                    : Choice.missing(rating.missing().get(0));
+        }
+    }
 }

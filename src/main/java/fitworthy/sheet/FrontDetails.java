@@ -93,7 +93,7 @@ public sealed interface FrontDetails extends Details {
                             value =
                                     "the battery of the sheet that feeds it, whose capacity is then the one that counts",
                             find = "the plan")
-                    Choice<Circuit.Supply> fedBy,
+                    Choice<FedBy> fedBy,
             @Field(
                             value =
                                     "capacity of the battery that feeds it; asked where fed-by does not say which it is",
@@ -109,7 +109,13 @@ public sealed interface FrontDetails extends Details {
                             find = "a photograph from straight ahead",
                             example = "5 %")
                     Figure grilleHidden)
-            implements FrontDetails {}
+            implements FrontDetails {
+
+        public enum FedBy {
+            STARTER,
+            SECOND
+        }
+    }
 
     /** A set of lamps of one kind in one place. */
     record Lamps(

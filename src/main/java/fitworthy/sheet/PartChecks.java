@@ -167,7 +167,7 @@ final class PartChecks {
 
     /** A winch hangs on one battery: where both its name and a capacity are given they have to be of the same. */
     private void winch(FrontDetails.Winch winch, NodePath path) {
-        Figure named = winch.fedBy().is(Circuit.Supply.STARTER)
+        Figure named = winch.fedBy().is(FrontDetails.Winch.FedBy.STARTER)
                 ? sheet.vehicle().engine().starterBattery()
                 : sheet.fitments().stream()
                         .map(Fitment::details)

@@ -156,6 +156,8 @@ final class SheetChecks {
         }
         if (circuit.voltage().known() && !circuit.isMains()) {
             faults.tell("is for circuits of mains voltage", "leave it out at a circuit of the battery's voltage", path);
+        } else if (circuit.isOnShore()) {
+            faults.tell("feeds from a battery", "leave it out where shore or a generator feeds the circuit", path);
         } else if (sheet.circuits().stream()
                 .filter(feed -> !feed.isMains() && feed.part().equals(circuit.inverter()))
                 .anyMatch(feed -> feed.battery().known()
@@ -179,10 +181,7 @@ final class SheetChecks {
                         && !feed.battery().is(circuit.battery().value()))) {
             faults.tell("hangs on another battery than this circuit", "the same 'battery' at both", path);
         } else if (circuit.isMains() || above.stream().anyMatch(Circuit::isMains)) {
-            faults.tell(
-                    "is for boards of the battery's voltage",
-                    "leave it out at a circuit of mains voltage: it hangs on its inverter",
-                    path);
+            faults.tell("is for boards of the battery's voltage", "leave it out at a circuit of mains voltage", path);
         }
     }
 

@@ -116,6 +116,16 @@ class QuestionsTest {
         assertEquals(0, questions.questions().get(1).turns().count(Severity.STOP));
     }
 
+    /** It is no load of a battery, so that nobody has to know how long it runs and what it draws standing. */
+    @Test
+    void ofWhatHangsOnShoreNobodyIsAskedForBatteryInverterOrHours() throws FaultsException {
+        String heater =
+                "circuits: [{name: Heater, voltage: 240 V, current: 15 A, need: other, mains-work: plugged-in%s}]";
+        assertEquals(List.of(), fields(of(heater.formatted(", battery: shore"))));
+        assertEquals(List.of(), fields(of(heater.formatted(", battery: generator"))));
+        assertTrue(fields(of(heater.formatted(""))).contains("circuits.Heater.battery"), "nobody says what feeds it");
+    }
+
     @Test
     void whatTheBookLacksIsAskedOfNobody() throws FaultsException {
         Node.Mapping touring = Sheets.scenario("touring");

@@ -277,7 +277,10 @@ class ContradictionTest {
                 """;
         Sheets.plainWith(String.format(sheet, "inverter: Inverter"));
         for (String wrong : List.of(
-                "inverter: Rack", "inverter: Inverter, battery: starter", "inverter: Inverter, voltage: 12 V")) {
+                "inverter: Rack",
+                "inverter: Inverter, battery: starter",
+                "inverter: Inverter, battery: shore",
+                "inverter: Inverter, voltage: 12 V")) {
             String kettle = wrong.contains("battery:") ? sheet.replace("battery: second, %s", "%s") : sheet;
             kettle = wrong.contains("voltage:") ? kettle.replace("voltage: 240 V, ", "") : kettle;
             assertEquals(List.of("circuits.2.inverter"), faults(String.format(kettle, wrong)), wrong);

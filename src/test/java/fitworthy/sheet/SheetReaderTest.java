@@ -2,6 +2,7 @@ package fitworthy.sheet;
 
 import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -600,6 +601,30 @@ class SheetReaderTest {
                 BadSheet.faults(BadSheet.with("kind: bar", "kind: bra, head-height: 1 m"))
                         .size(),
                 "fields of a kind that is not known are not judged");
+    }
+
+    @Test
+    void whatShoreAndGeneratorAreCalledElsewhereIsTold() throws FaultsException {
+        String circuit = "circuits: [{name: Heater, voltage: 240 V, battery: %s}]\n";
+        for (List<String> pair : List.of(
+                List.of("mains", "shore"),
+                List.of("hookup", "shore"),
+                List.of("shore power", "shore"),
+                List.of("genset", "generator"))) {
+            assertEquals(
+                    List.of("1:52 circuits.1.battery: is '" + pair.get(0)
+                            + "', which is not one of the answers (did you mean '" + pair.get(1)
+                            + "'?) -> battery: one of starter, second, shore, generator"),
+                    BadSheet.faults(circuit.formatted(pair.get(0)) + BadSheet.GOOD));
+        }
+        assertTrue(BadSheet.read(circuit.formatted("shore") + BadSheet.GOOD)
+                .circuits()
+                .get(0)
+                .isOnShore());
+        assertFalse(BadSheet.read(circuit.formatted("second") + BadSheet.GOOD)
+                .circuits()
+                .get(0)
+                .isOnShore());
     }
 
     @Test

@@ -98,7 +98,7 @@ final class CircuitMeasures implements Topic {
 
     /** What is asked of a cable that a battery feeds; one behind an inverter has neither its fuse nor the chassis there. */
     private static void onBattery(Plan plan, Circuit circuit, List<Measure> measures) {
-        measures.add(Measure.of(FUSED, circuit.name(), fused(circuit.fuse())));
+        measures.add(Measure.of(FUSED, circuit.name(), circuit.fuse().isThere()));
         way(circuit.name(), circuit.fuse(), measures);
         farEnd(plan, circuit, measures);
         measures.add(Measure.of(EARTH, circuit.name(), circuit.earth()));
@@ -107,7 +107,7 @@ final class CircuitMeasures implements Topic {
     /** A cable between two batteries is fed from both ends, unless it ends at a charger with a cable of its own. */
     private static void farEnd(Plan plan, Circuit circuit, List<Measure> measures) {
         if (betweenBatteries(plan, circuit)) {
-            measures.add(Measure.of(FAR_FUSED, circuit.name(), fused(circuit.farFuse())));
+            measures.add(Measure.of(FAR_FUSED, circuit.name(), circuit.farFuse().isThere()));
         }
         if (asksFarFuse(plan, circuit)) {
             way(far(circuit), circuit.farFuse(), measures);
@@ -117,6 +117,7 @@ final class CircuitMeasures implements Topic {
     private static boolean betweenBatteries(Plan plan, Circuit circuit) {
         boolean ownCable = plan.sheet().circuits().stream()
                 .anyMatch(other -> other.part().equals(circuit.part())
+                        && !other.isOnShore()
                         && other.battery().known()
                         && circuit.battery().known()
                         && !other.battery().is(circuit.battery().value()));
@@ -137,12 +138,6 @@ final class CircuitMeasures implements Topic {
 
     private static String far(Circuit circuit) {
         return circuit.name() + " at the far end";
-    }
-
-    private static Choice<YesNo> fused(Circuit.Fuse fuse) {
-        return fuse.rating().known()
-                ? Choice.yesNo(fuse.rating().value() > 0)
-                : Choice.missing(fuse.rating().missing().get(0));
     }
 
     private static void way(String subject, Circuit.Fuse fuse, List<Measure> measures) {

@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
-/** The circuits that are on in a loading, by the battery that they hang on, and what is known of these batteries. */
+/** The circuits that are on in a loading and hang on a battery, by that battery, and what is known of the batteries. */
 final class CircuitsOn {
 
     private final Loading loading;
@@ -32,6 +32,7 @@ final class CircuitsOn {
         this.inverters = new Inverters(plan);
         this.feeds = new Feeds(plan);
         this.on = plan.sheet().circuits().stream()
+                .filter(circuit -> !circuit.isOnShore())
                 .filter(circuit -> feeds.way(circuit).noneMatch(each -> loading.isOff(each.part())))
                 .filter(this::supplied)
                 .toList();
@@ -92,7 +93,7 @@ final class CircuitsOn {
         Engine engine = plan.vehicle().engine();
         List<Figure> told = plan.sheet().circuits().stream()
                 .filter(circuit -> !circuit.battery().is(Circuit.Supply.SECOND))
-                .filter(circuit -> !circuit.isMains())
+                .filter(circuit -> !circuit.isMains() && !circuit.isOnShore())
                 .map(Circuit::voltage)
                 .toList();
         boolean agreed = told.stream().allMatch(Figure::known)

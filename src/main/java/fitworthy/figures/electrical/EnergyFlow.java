@@ -54,7 +54,8 @@ final class EnergyFlow {
         plan.fitments(Fitment.Kind.CHARGER).stream()
                 .filter(EnergyFlow::isDriven)
                 .filter(charger -> plan.sheet().circuits().stream()
-                        .noneMatch(circuit -> circuit.part().equals(charger.name())))
+                        .noneMatch(circuit ->
+                                !circuit.isOnShore() && circuit.part().equals(charger.name())))
                 .forEach(charger -> unfed.put(
                         charger,
                         new Missing(

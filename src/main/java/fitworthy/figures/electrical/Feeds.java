@@ -126,12 +126,13 @@ final class Feeds {
 
     /** Whether a circuit brings charge to the battery that it hangs on; a charger's feed on the starter battery takes it. */
     boolean gives(Circuit circuit) {
-        return plan.fitments(Fitment.Kind.SOLAR_PANEL).stream()
-                        .anyMatch(panel -> panel.name().equals(circuit.part()))
-                || isOfCharger(
-                        circuit,
-                        charger ->
-                                !charger.fromAlternator() || circuit.battery().is(Circuit.Supply.SECOND));
+        return !circuit.isOnShore()
+                && (plan.fitments(Fitment.Kind.SOLAR_PANEL).stream()
+                                .anyMatch(panel -> panel.name().equals(circuit.part()))
+                        || isOfCharger(
+                                circuit,
+                                charger -> !charger.fromAlternator()
+                                        || circuit.battery().is(Circuit.Supply.SECOND)));
     }
 
     private boolean isDriven(Circuit circuit) {

@@ -53,7 +53,7 @@ final class Inverters {
     private List<Circuit> maybeOnBatteryOf(Circuit circuit) {
         return plan.sheet().circuits().stream()
                 .filter(load -> load != circuit && !ofCharger(load) && mayBeOf(load, circuit.part()))
-                .filter(load -> load.isMains() || !load.voltage().known())
+                .filter(load -> (load.isMains() || !load.voltage().known()) && !load.isOnShore())
                 .filter(load -> !circuit.battery().known()
                         || !load.battery().known()
                         || load.battery().is(circuit.battery().value()))
@@ -100,7 +100,7 @@ final class Inverters {
      */
     List<Fitment> feeding(Circuit circuit) {
         return plan.fitments(Fitment.Kind.INVERTER).stream()
-                .filter(inverter -> circuit.isMains() && !ofCharger(circuit) && mayBeOf(circuit, inverter.name()))
+                .filter(inverter -> wantsInverter(circuit) && mayBeOf(circuit, inverter.name()))
                 .filter(inverter -> plan.sheet().circuits().stream()
                         .filter(feed -> !feed.isMains() && feed.part().equals(inverter.name()))
                         .allMatch(feed -> !feed.battery().known()
@@ -162,8 +162,7 @@ final class Inverters {
     Map<Circuit, Missing> unserved() {
         Map<Circuit, Missing> unserved = new LinkedHashMap<>();
         plan.sheet().circuits().stream()
-                .filter(load ->
-                        load.isMains() && !ofCharger(load) && feeding(load).isEmpty())
+                .filter(load -> wantsInverter(load) && feeding(load).isEmpty())
                 .forEach(load -> unserved.put(
                         load,
                         new Missing(
@@ -234,6 +233,11 @@ final class Inverters {
                 || feeder(load)
                         .filter(inverter -> inverter.name().equals(feed.part()))
                         .isPresent();
+    }
+
+    /** Whether only an inverter can feed it: of mains voltage, no charger's lead, and on no other supply of such voltage. */
+    private boolean wantsInverter(Circuit circuit) {
+        return circuit.isMains() && !circuit.isOnShore() && !ofCharger(circuit);
     }
 
     private boolean ofCharger(Circuit circuit) {

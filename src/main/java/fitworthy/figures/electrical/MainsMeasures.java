@@ -17,10 +17,12 @@ final class MainsMeasures implements Topic {
             word("electrical.mains-work", "who does the wiring of mains voltage", MainsWork.class);
     private static final MeasureKind SAFETY_SWITCH =
             yesNo("electrical.mains-switch", "whether a safety switch guards the wiring of mains voltage");
+    private static final MeasureKind BREAKER = yesNo(
+            "electrical.mains-breaker", "whether a breaker or fuse guards the wiring that shore or a generator feeds");
 
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(WORK, SAFETY_SWITCH);
+        return List.of(WORK, SAFETY_SWITCH, BREAKER);
     }
 
     @Override
@@ -30,6 +32,11 @@ final class MainsMeasures implements Topic {
             if (!circuit.mainsWork().is(MainsWork.PLUGGED_IN)) {
                 measures.add(Measure.of(SAFETY_SWITCH, circuit.name(), circuit.safetySwitch())
                         .given(circuit.mainsWork()));
+                if (circuit.isOnShore() || !circuit.battery().known()) {
+                    measures.add(
+                            Measure.of(BREAKER, circuit.name(), circuit.fuse().isThere())
+                                    .given(circuit.mainsWork(), circuit.battery()));
+                }
             }
         });
     }

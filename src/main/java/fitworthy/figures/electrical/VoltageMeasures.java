@@ -81,10 +81,13 @@ final class VoltageMeasures implements Topic {
                 });
     }
 
-    /** The voltages of the batteries that feed a circuit; none where the sheet has no such battery. */
+    /** The voltages of the batteries that feed a circuit; none where no battery does or the sheet has none such. */
     private static List<Figure> supplies(Plan plan, Circuit circuit) {
         if (!circuit.battery().known()) {
             return List.of(Figure.missing(circuit.battery().missing()));
+        }
+        if (circuit.isOnShore()) {
+            return List.of();
         }
         return circuit.battery().is(Circuit.Supply.STARTER)
                 ? List.of(CircuitsOn.starterVoltage(plan))

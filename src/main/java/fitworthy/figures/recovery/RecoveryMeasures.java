@@ -16,7 +16,6 @@ import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
-import fitworthy.sheet.Circuit;
 import fitworthy.sheet.Engine;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.FrontDetails.Winch;
@@ -245,7 +244,7 @@ public final class RecoveryMeasures implements Topic {
         measures.add(Measure.of(LINE, name, winch.line(), winch.pull()));
         measures.add(Measure.of(CURRENT, name, winch.current(), winch.feed()));
         Engine engine = plan.vehicle().engine();
-        boolean second = winch.fedBy().is(Circuit.Supply.SECOND);
+        boolean second = winch.fedBy().is(Winch.FedBy.SECOND);
         Figure battery = WinchRun.battery(plan, winch);
         Figure run =
                 WinchRun.hours(battery, winch.current(), second ? Figure.of(0, 0) : Alternator.leftByVehicle(plan));

@@ -3,7 +3,6 @@ package fitworthy.figures.recovery;
 import fitworthy.figures.plan.Plan;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
-import fitworthy.sheet.Circuit;
 import fitworthy.sheet.ElectricalDetails.Battery;
 import fitworthy.sheet.FrontDetails.Winch;
 
@@ -17,11 +16,11 @@ public final class WinchRun {
 
     /** Capacity in Ah of the battery that feeds a winch: of the one on the sheet that it names, else as given. */
     static Figure battery(Plan plan, Winch winch) {
-        Choice<Circuit.Supply> fedBy = winch.fedBy();
-        if (fedBy.is(Circuit.Supply.STARTER)) {
+        Choice<Winch.FedBy> fedBy = winch.fedBy();
+        if (fedBy.is(Winch.FedBy.STARTER)) {
             return plan.vehicle().engine().starterBattery();
         }
-        return fedBy.is(Circuit.Supply.SECOND)
+        return fedBy.is(Winch.FedBy.SECOND)
                 ? plan.details(Battery.class).stream()
                         .map(Battery::capacity)
                         .reduce(Figure::plus)
