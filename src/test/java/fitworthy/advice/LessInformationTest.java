@@ -151,8 +151,8 @@ class LessInformationTest {
             // carries. What is said to be on the roof stays there without its height.
             entry("mass.roof-over", "(fitments|tanks|cargo)\\.[0-9]+\\.at\\.z"),
             entry("mass.roof-unsure", "(fitments|tanks|cargo)\\.[0-9]+\\.at\\.z"),
-            entry("body.roof-load-unsecured", "cargo\\.[0-9]+\\.at\\.z"),
-            entry("body.fixing-unstated", "(fitments|tanks)\\.[0-9]+\\.at\\.z"),
+            entry("body.roof-load-unsecured", "cargo\\.[0-9]+\\.(at\\.z|secured)"),
+            entry("body.fixing-unstated", "(fitments|tanks)\\.[0-9]+\\.(at\\.z|fixing-stated)"),
             entry("across.too-high", "(fitments|tanks|cargo)\\.[0-9]+\\.at\\.z"),
             // A winch of which nobody says where it is sits at the front.
             entry("recovery.point-weak", "fitments\\.[0-9]+\\.at"),
@@ -161,7 +161,10 @@ class LessInformationTest {
                     "mirrors.load-hides",
                     "(vehicle\\.view|fitments\\.[0-9]+)\\.mirrors.*|fitments\\.[0-9]+\\.(left|right).*|vehicle\\.view"),
             // Where it may lie in one space with people it counts among what lies loose, and the barrier is asked.
-            entry("body.load-unsecured", "vehicle\\.(cargo-barrier|tub)|fitments\\.[0-9]+\\.front"),
+            // Of what is light nobody is asked whether it is held; that it is not is said.
+            entry(
+                    "body.load-unsecured",
+                    "vehicle\\.(cargo-barrier|tub)|fitments\\.[0-9]+\\.front|cargo\\.[0-9]+\\.secured"),
             // One whose brakes need no controller mostly has no battery, and is not asked.
             entry("towing.battery-feed-unfused", "trailer\\.battery-feed"),
             entry("mass.behind-axle", "fitments\\.[0-9]+\\.at"),

@@ -74,6 +74,12 @@ final class BodyBuildMeasures implements Topic {
             "body.hold-down-held", "kg", 0, "what its hold-downs hold, as written or all that the sheet puts in it");
     private static final MeasureKind HOLD_DOWN_NEEDED =
             number("body.hold-down-needed", "kg", 0, "working load that its hold-downs need together");
+    private static final MeasureKind HOLD_DOWN_ASKED = rated(
+            "body.hold-down-asked",
+            "",
+            2,
+            "how many times the weight they hold its hold-downs have to bear",
+            "how many times they do");
     private static final MeasureKind HOLD_DOWN_POINTS = number("body.hold-down-points", "", 0, "hold-down points");
     private static final MeasureKind LEG =
             rated("body.leg", "kg", 0, "load on one leg when it stands on two", "what the leg may carry");
@@ -129,6 +135,7 @@ final class BodyBuildMeasures implements Topic {
                 OVERHANG_LONGEST,
                 HOLD_DOWN_HELD,
                 HOLD_DOWN_NEEDED,
+                HOLD_DOWN_ASKED,
                 FEET_NEEDED,
                 GAS_MOUNT_NEEDED));
         kinds.addAll(Firearms.KINDS);
@@ -219,16 +226,17 @@ final class BodyBuildMeasures implements Topic {
         Figure least = plan.practice(PracticeId.BODY_HOLD_DOWN_LEAST);
         Held loaded = inIt.orTooMuch(holdDown.points().times(holdDown.limit()), least);
         Figure held = loaded.mass();
-        measures.add(Measure.of(HOLD_DOWN, name, LoadBox.holdDown(holdDown.points(), holdDown.limit(), held))
-                .worked(
-                        "ratio = points x limit / held",
+        Figure ratio = LoadBox.holdDown(holdDown.points(), holdDown.limit(), held);
+        Working.Formula worked = new Working.Formula(
+                "ratio = points x limit / held",
+                List.of(
                         in("points", holdDown.points(), ""),
                         in("limit", holdDown.limit(), "kg"),
-                        in("held", held, "kg"))
-                .worked(loaded.working(holdDown.loaded())));
-        measures.add(Measure.of(HOLD_DOWN_HELD, name, held)
-                .worked(loaded.working(holdDown.loaded()))
-                .asLeast(loaded.least()));
+                        in("held", held, "kg")));
+        Working sum = loaded.working(holdDown.loaded());
+        measures.add(Measure.of(HOLD_DOWN, name, ratio).worked(worked, sum));
+        measures.add(Measure.of(HOLD_DOWN_ASKED, name, least, ratio).worked(worked, sum));
+        measures.add(Measure.of(HOLD_DOWN_HELD, name, held).worked(sum).asLeast(loaded.least()));
         measures.add(Measure.enough(HOLD_DOWN_NEEDED, name, least.times(held))
                 .worked("needed = least x held", in("least", least, ""), in("held", held, "kg")));
         measures.add(Measure.of(HOLD_DOWN_POINTS, name, holdDown.points()));

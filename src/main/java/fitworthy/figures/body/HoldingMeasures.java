@@ -25,7 +25,10 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Whether anything holds what is heavy, asked where the sheet tells of no straps or bolts to be worked out. */
+/**
+ * Whether anything holds what is heavy, asked where the sheet tells of no straps or bolts to be worked out. What is said
+ * not to be held is told of what is lighter too.
+ */
 final class HoldingMeasures implements Topic {
     private static final MeasureKind SECURED =
             yesNo("body.secured", "whether straps, a net or walls keep a heavy load where it is");
@@ -52,19 +55,20 @@ final class HoldingMeasures implements Topic {
             return;
         }
         Choice<YesNo> roof = Masses.onRoof(load, plan.sheet());
-        if (mayBe(roof) && isByItself(plan, load.in()) && isHeavyOnRoof(plan, load.mass())) {
+        if (mayBe(roof) && isByItself(plan, load.in()) && isHeavyOnRoof(plan, load.mass(), load.secured())) {
             measures.add(Measure.of(ROOF_SECURED, load.name(), load.secured()).given(roof));
-        } else if (isHeavy(plan, load.mass()) && maySlide(plan, load)) {
+        } else if (isHeavy(plan, load.mass(), load.secured()) && maySlide(plan, load)) {
             measures.add(Measure.of(SECURED, load.name(), load.secured()));
         }
     }
 
-    /** One that no canopy closes in, and that does not count among what lies loose beside people. */
+    /** One that no canopy closes in, and that does not count as too much that lies loose beside people. */
     private static boolean maySlide(Plan plan, Sheet.Load load) {
         Point at = plan.places().of(load);
         boolean open =
                 load.in().isEmpty() && (plan.fitments(Fitment.Kind.CANOPY).isEmpty() || aheadOfBodies(plan, at));
-        return open && (plan.vehicle().cargoBarrier().is(YesNo.YES) || behindPeople(plan, at));
+        boolean light = load.mass().isAtMost(plan.practice(PracticeId.BODY_LOOSE_MOST));
+        return open && (light || plan.vehicle().cargoBarrier().is(YesNo.YES) || behindPeople(plan, at));
     }
 
     /** The parts in which something is: of all others what they weigh themselves is enough to look at. */
@@ -124,10 +128,10 @@ final class HoldingMeasures implements Topic {
             Optional<Point> at,
             List<Measure> measures) {
         if (mayBe(roof)) {
-            if (isHeavyOnRoof(plan, mass)) {
+            if (isHeavyOnRoof(plan, mass, stated)) {
                 measures.add(Measure.of(FIXING_STATED, name, stated).given(roof));
             }
-        } else if (isHeavy(plan, mass)
+        } else if (isHeavy(plan, mass, stated)
                 && at.filter(place -> !behindPeople(plan, place)).isPresent()) {
             measures.add(Measure.of(FIXING_STATED, name, stated));
         }
@@ -144,12 +148,17 @@ final class HoldingMeasures implements Topic {
         return !roof.is(YesNo.NO);
     }
 
-    private static boolean isHeavy(Plan plan, Figure mass) {
-        return !mass.isAtMost(plan.practice(PracticeId.BODY_LOOSE_MOST));
+    private static boolean isHeavy(Plan plan, Figure mass, Choice<YesNo> held) {
+        return isAbove(plan, mass, held, PracticeId.BODY_LOOSE_MOST);
     }
 
-    private static boolean isHeavyOnRoof(Plan plan, Figure mass) {
-        return !mass.isAtMost(plan.practice(PracticeId.BODY_ROOF_UNTIED_MOST));
+    private static boolean isHeavyOnRoof(Plan plan, Figure mass, Choice<YesNo> held) {
+        return isAbove(plan, mass, held, PracticeId.BODY_ROOF_UNTIED_MOST);
+    }
+
+    /** @param asked mass from which it is asked; what is said not to be held counts from far less on */
+    private static boolean isAbove(Plan plan, Figure mass, Choice<YesNo> held, PracticeId asked) {
+        return !mass.isAtMost(plan.practice(held.is(YesNo.NO) ? PracticeId.BODY_SAID_LOOSE_MOST : asked));
     }
 
     /** Surely not in one space with people: on a tray, in a canopy or in a tub. */

@@ -1,6 +1,7 @@
 package fitworthy.figures.body;
 
 import static fitworthy.figures.measure.MeasureKind.number;
+import static fitworthy.figures.measure.MeasureKind.rated;
 import static fitworthy.figures.measure.MeasureKind.yesNo;
 import static fitworthy.figures.measure.Working.in;
 
@@ -24,6 +25,7 @@ import fitworthy.sheet.Footing;
 import fitworthy.sheet.Lashing;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Tied;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -44,6 +46,12 @@ final class RestraintMeasures implements Topic {
             "what its bolts or brackets hold, as written or all that the sheet puts in it");
     private static final MeasureKind FIXING_NEEDED =
             number("body.fixing-needed", "kg", 0, "what its bolts or brackets have to bear together");
+    private static final MeasureKind HELD_ASKED = rated(
+            "body.held-asked",
+            "",
+            2,
+            "how many times its weight has to hold it, the way that leaves least",
+            "what does");
     private static final Way FORWARD = new Way("body.tied-forward", "as it would slide forward", Sliding.FORWARD);
     private static final Way ASIDE = new Way("body.tied-aside", "to the sides", Sliding.ASIDE);
     private static final Way BACK = new Way("body.tied-back", "as it would slide back", Sliding.BACK);
@@ -72,6 +80,7 @@ final class RestraintMeasures implements Topic {
                 STRAPS_CAN,
                 FIXING_HELD,
                 FIXING_NEEDED,
+                HELD_ASKED,
                 FORWARD.held,
                 FORWARD.needed,
                 ASIDE.held,
@@ -103,13 +112,13 @@ final class RestraintMeasures implements Topic {
         Held loaded =
                 Held.of(plan, part, fixing.loaded()).orTooMuch(fixing.points().times(fixing.limit()), least);
         Figure held = loaded.mass();
-        measures.add(Measure.of(FIXED, part.name(), LoadBox.holdDown(fixing.points(), fixing.limit(), held))
-                .worked(
-                        "ratio = points x limit / held",
-                        in("points", fixing.points(), ""),
-                        in("limit", fixing.limit(), "kg"),
-                        in("held", held, "kg"))
-                .worked(loaded.working(fixing.loaded())));
+        Working.Formula ratio = new Working.Formula(
+                "ratio = points x limit / held",
+                List.of(in("points", fixing.points(), ""), in("limit", fixing.limit(), "kg"), in("held", held, "kg")));
+        Figure share = LoadBox.holdDown(fixing.points(), fixing.limit(), held);
+        measures.add(Measure.of(FIXED, part.name(), share).worked(ratio).worked(loaded.working(fixing.loaded())));
+        Hold.nearest(HELD_ASKED, part.name(), List.of(new Hold(share, least, ratio)))
+                .ifPresent(measures::add);
         measures.add(Measure.of(FIXING_HELD, part.name(), held)
                 .worked(loaded.working(fixing.loaded()))
                 .asLeast(loaded.least()));
@@ -127,17 +136,17 @@ final class RestraintMeasures implements Topic {
         Figure share = plan.practice(
                 lashing.stopped().is(YesNo.YES) ? PracticeId.BODY_BACK_LEAST : PracticeId.BODY_HOLD_DOWN_LEAST);
         measures.add(Measure.of(STOPPED, load.name(), lashing.stopped()));
-        measures.add(Measure.of(HELD, load.name(), Straps.held(lashing, load.mass()))
-                .worked(
-                        // Grip counts only where something presses the load down.
-                        pressed
-                                ? "held = grip x (1 + straps x 1.5 x pull x sin(angle) / load)"
-                                : "held = grip x straps x 1.5 x pull x sin(angle) / load",
-                        grip,
-                        in("straps", lashing.straps(), ""),
-                        pull,
-                        angle,
-                        weight));
+        Figure held = Straps.held(lashing, load.mass());
+        Working.Formula worked = new Working.Formula(
+                // Grip counts only where something presses the load down.
+                pressed
+                        ? "held = grip x (1 + straps x 1.5 x pull x sin(angle) / load)"
+                        : "held = grip x straps x 1.5 x pull x sin(angle) / load",
+                List.of(grip, in("straps", lashing.straps(), ""), pull, angle, weight));
+        measures.add(Measure.of(HELD, load.name(), held).worked(worked));
+        Hold.nearest(HELD_ASKED, load.name(), List.of(new Hold(held, share, worked)))
+                .map(asked -> asked.given(lashing.stopped()))
+                .ifPresent(measures::add);
         Figure needed = Straps.needed(lashing, load.mass(), share);
         // As many as are planned can be laid, however many that is.
         Figure most = plan.practice(PracticeId.BODY_STRAPS_MOST).most(lashing.straps());
@@ -160,11 +169,13 @@ final class RestraintMeasures implements Topic {
 
     /** Grip is left out: it holds until the load begins to move, and the lashings from then on. */
     private static void tied(Plan plan, Sheet.Load load, Tied tied, List<Measure> measures) {
+        List<Hold> holds = new ArrayList<>();
         if (!tied.stopped().is(YesNo.YES)) {
-            FORWARD.measures(plan, load, tied, tied.forward(), tied.along(), measures);
+            holds.add(FORWARD.measures(plan, load, tied, tied.forward(), tied.along(), measures));
         }
-        ASIDE.measures(plan, load, tied, tied.aside(), tied.across(), measures);
-        BACK.measures(plan, load, tied, tied.back(), tied.along(), measures);
+        holds.add(ASIDE.measures(plan, load, tied, tied.aside(), tied.across(), measures));
+        holds.add(BACK.measures(plan, load, tied, tied.back(), tied.along(), measures));
+        Hold.nearest(HELD_ASKED, load.name(), holds).ifPresent(measures::add);
     }
 
     /** What is said of lashings against one way in which a load may slide. */
@@ -180,17 +191,19 @@ final class RestraintMeasures implements Topic {
         }
 
         /** @param share of the pull of these lashings that acts that way */
-        void measures(Plan plan, Sheet.Load load, Tied tied, Figure lashings, Figure share, List<Measure> measures) {
-            measures.add(Measure.of(held, load.name(), DirectLashing.held(lashings, tied.limit(), share, load.mass()))
-                    .worked(
-                            "held = lashings x limit x share / load",
+        Hold measures(Plan plan, Sheet.Load load, Tied tied, Figure lashings, Figure share, List<Measure> measures) {
+            Figure holds = DirectLashing.held(lashings, tied.limit(), share, load.mass());
+            Working.Formula worked = new Working.Formula(
+                    "held = lashings x limit x share / load",
+                    List.of(
                             in("lashings", lashings, ""),
                             in("limit", tied.limit(), "kg"),
                             in("share", share, "%"),
                             in("load", load.mass(), "kg")));
+            Figure least = sliding.least(plan);
+            measures.add(Measure.of(held, load.name(), holds).worked(worked));
             // Where none of them pulls that way no strength is enough.
             if (!lashings.isZero() && !share.isZero()) {
-                Figure least = sliding.least(plan);
                 measures.add(
                         Measure.enough(needed, load.name(), DirectLashing.needed(lashings, share, load.mass(), least))
                                 .worked(
@@ -200,6 +213,7 @@ final class RestraintMeasures implements Topic {
                                         in("lashings", lashings, ""),
                                         in("share", share, "%")));
             }
+            return new Hold(holds, least, worked);
         }
     }
 

@@ -17,6 +17,7 @@ public enum PracticeId {
     BODY_OVERHANG_MOST("body.overhang-most"),
     BODY_RAIL_RESERVE_LEAST("body.rail-reserve-least"),
     BODY_ROOF_UNTIED_MOST("body.roof-untied-most"),
+    BODY_SAID_LOOSE_MOST("body.said-loose-most"),
     BODY_SHAFT_ANGLE_SPEED_MOST("body.shaft-angle-speed-most"),
     BODY_SHAFT_SPEED_MOST("body.shaft-speed-most"),
     BODY_STRAPS_MOST("body.straps-most"),

@@ -141,7 +141,7 @@ final class BodyRemedies {
         table.told(
                 RemedyTable.LEFT_OR_USUAL,
                 "body.overhang-grown body.behind-axle body.canopy-slides-forward-unsure body.canopy-slides-aside-unsure"
-                        + " body.canopy-slides-back-unsure body.canopy-tips-forward-unsure across.lift-upsets-all across.one-seat");
+                        + " body.canopy-slides-back-unsure body.canopy-tips-forward-unsure body.hold-down-unsure body.held-unsure across.lift-upsets-all across.one-seat");
     }
 
     private static double share(Finding finding) {
