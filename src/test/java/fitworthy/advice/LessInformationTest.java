@@ -139,6 +139,7 @@ class LessInformationTest {
             // A trailer that says nothing of its hitch is on a ball, and the rules of the ball take their place.
             entry("towing.pin-over", "trailer\\.hitch"),
             entry("towing.pin-light", "trailer\\.hitch"),
+            entry("towing.pin-light-emptied", "trailer\\.hitch"),
             entry("towing.pin-heavy", "trailer\\.hitch"),
             // The stricter of two rules takes its place: the fan itself is judged where the maker allows no depth.
             entry("intake.fan-within-maker", "vehicle\\.intake\\.wading"),

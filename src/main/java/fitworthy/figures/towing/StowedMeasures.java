@@ -15,7 +15,7 @@ import fitworthy.quantity.Figure;
 import fitworthy.sheet.Trailer;
 import java.util.List;
 
-/** Whether what is listed in the trailer comes to what is given of it, and what the ball carries as it is used up. */
+/** Whether what is listed in the trailer comes to what is given of it, and what ball or pin carries as it is used up. */
 final class StowedMeasures implements Topic {
     private static final MeasureKind GAP = rated(
             "towing.list-gap",
@@ -26,13 +26,16 @@ final class StowedMeasures implements Topic {
     private static final MeasureKind SHARE = number(
                     "towing.ball-share-emptied", "%", 1, "least share of the trailer on the ball")
             .onTheWay("as supplies run out");
+    private static final MeasureKind PIN_SHARE = number(
+                    "towing.pin-share-emptied", "%", 1, "least share of the trailer on the pin")
+            .onTheWay("as supplies run out");
     private static final MeasureKind BALL = rated(
                     "towing.ball-emptied", "kg", 0, "greatest load on the ball", "ball load limit")
             .onTheWay("as supplies run out");
 
     @Override
     public List<MeasureKind> kinds() {
-        return List.of(GAP, SHARE, BALL);
+        return List.of(GAP, SHARE, PIN_SHARE, BALL);
     }
 
     @Override
@@ -41,7 +44,11 @@ final class StowedMeasures implements Topic {
             Trailer given = load.trailer();
             measures.add(gap("mass", given.mass(), load.listedMass(), load.masses("list")));
             if (!load.isWorkedOut()) {
-                measures.add(gap("load on the ball", given.ball(), load.listed(), load.loads("list")));
+                measures.add(gap(
+                        given.onFifthWheel() ? "load on the pin" : "load on the ball",
+                        given.ball(),
+                        load.listed(),
+                        load.loads("list")));
             }
             if (!given.supplies().isEmpty()) {
                 emptied(plan, load, measures);
@@ -66,16 +73,15 @@ final class StowedMeasures implements Topic {
 
     private static void emptied(Plan plan, BallLoad load, List<Measure> measures) {
         Trailer trailer = load.trailer();
-        if (!trailer.onFifthWheel()) {
-            BallLoad.Left left = load.lightest();
-            measures.add(Measure.of(SHARE, "tow ball", BallLoad.share(left))
-                    .worked("share = left / trailer", in("left", left.ball(), "kg"), in("trailer", left.mass(), "kg"))
-                    .worked(
-                            "trailer = loaded - gone",
-                            in("loaded", trailer.mass(), "kg"),
-                            in("gone", trailer.mass().minus(left.mass()), "kg"))
-                    .worked(load.working("left", left)));
-        }
+        BallLoad.Left left = load.lightest();
+        boolean pin = trailer.onFifthWheel();
+        measures.add(Measure.of(pin ? PIN_SHARE : SHARE, pin ? "king pin" : "tow ball", BallLoad.share(left))
+                .worked("share = left / trailer", in("left", left.ball(), "kg"), in("trailer", left.mass(), "kg"))
+                .worked(
+                        "trailer = loaded - gone",
+                        in("loaded", trailer.mass(), "kg"),
+                        in("gone", trailer.mass().minus(left.mass()), "kg"))
+                .worked(load.working("left", left)));
         BallLoad.Left most = load.heaviest();
         limit("vehicle", TowingAfterCut.against(plan, plan.ratings().ball(), most.ball()), load, most, measures);
         limit("tow bar", plan.towBar().plate().ball(), load, most, measures);

@@ -116,7 +116,7 @@ final class TowingRemedies {
         table.told(
                 RemedyTable.LEFT_OR_USUAL,
                 "towing.trailer-unsure towing.ball-unsure towing.axles-untold towing.ball-heavy towing.pin-heavy towing.ratio-high towing.overhang-long towing.list-disagrees"
-                        + " towing.ball-light-emptied towing.ball-over-emptied towing.ball-unsure-emptied towing.levelling-tightens");
+                        + " towing.ball-light-emptied towing.pin-light-emptied towing.ball-over-emptied towing.ball-unsure-emptied towing.levelling-tightens");
     }
 
     /** The trailer, with its share still on the ball, as light as the ball's limit asks. */
