@@ -88,6 +88,14 @@ record Ampacity(Tables tables, Circuit.Cable cable) {
                 : least.or(atBest);
     }
 
+    /** In words, the least section in the table that carries a current with the insulation that is counted. */
+    String leastInTable(Figure current) {
+        Figure least = leastFor(current, counted());
+        return least.known()
+                ? in("", least, "mm2").shown() + " or more"
+                : "more than " + in("", tables.largestCable(), "mm2").shown();
+    }
+
     /** For what insulation and place it is counted. */
     Working.Input[] inputs(Working.Input first) {
         return new Working.Input[] {first, in("insulation", counted(), "degC"), in("warmth", place(counted()), "")};

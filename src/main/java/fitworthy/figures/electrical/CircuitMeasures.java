@@ -1,5 +1,6 @@
 package fitworthy.figures.electrical;
 
+import static fitworthy.figures.measure.MeasureKind.lookedUp;
 import static fitworthy.figures.measure.MeasureKind.number;
 import static fitworthy.figures.measure.MeasureKind.rated;
 import static fitworthy.figures.measure.MeasureKind.yesNo;
@@ -41,6 +42,10 @@ final class CircuitMeasures implements Topic {
             number("electrical.fuse-share", "%", 0, "rating of the fuse, as a share of what the cable carries");
     private static final MeasureKind FUSE_SHARE_FAR =
             number("electrical.fuse-share-far", "%", 0, "rating of the fuse, as a share of what the cable carries");
+    private static final MeasureKind FUSE_SOLD =
+            number("electrical.fuse-sold", "A", 1, "the next size of fuse that carries the load");
+    private static final MeasureKind SECTION_FUSED = lookedUp(
+            "electrical.section-fused", "the least section in the table that carries as much as such a fuse lets pass");
     private static final MeasureKind FUSE_WAY =
             number("electrical.fuse-way", "mm", 0, "bare cable between the battery and the fuse");
     private static final MeasureKind FUSE_WAY_ENCLOSED =
@@ -64,6 +69,8 @@ final class CircuitMeasures implements Topic {
                 FUSE_LOAD,
                 FUSE_SHARE,
                 FUSE_SHARE_FAR,
+                FUSE_SOLD,
+                SECTION_FUSED,
                 FUSE_WAY,
                 FUSE_WAY_ENCLOSED,
                 EARTH,
@@ -215,12 +222,21 @@ final class CircuitMeasures implements Topic {
         }
         measures.add(Measure.most(CABLE_CARRIES, subject, ampacity.sure())
                 .worked(carries(ampacity, cable, ampacity.sure())));
+        Figure sure = feeds.least(circuit);
         measures.add(Measure.of(
                 OUTDONE,
                 subject,
                 ampacity.sure().known()
-                        ? Choice.yesNo(ampacity.isOutdoneBy(feeds.least(circuit)))
+                        ? Choice.yesNo(ampacity.isOutdoneBy(sure))
                         : Choice.missing(ampacity.sure().missing().get(0))));
+        Figure load = feeds.carried(circuit).or(sure);
+        Figure sold = FuseSizes.next(load);
+        measures.add(Measure.enough(FUSE_SOLD, subject, sold)
+                .worked("the least of the sizes of fuses that carries the load", in("load", load, "A")));
+        measures.add(Measure.of(SECTION_FUSED, subject, ampacity.leastInTable(sold), sold.missing())
+                .worked(
+                        "from the table of cables for this insulation, the least that carries fuse / warmth",
+                        ampacity.inputs(in("fuse", sold, "A"))));
     }
 
     /** How what a cable carries came about. */

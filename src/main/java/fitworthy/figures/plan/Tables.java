@@ -135,6 +135,11 @@ public record Tables(
                 .orElseGet(() -> Figure.missing(notInTable("a cable for such a current")));
     }
 
+    /** The largest section in the table of cables, m2. */
+    public Figure largestCable() {
+        return Figure.of(cableAmperes.lastEntry().getValue().lastKey(), 0);
+    }
+
     /** The next size in the table that is no thinner than a section in m2; the section itself where there is none. */
     public Figure cableSize(Figure section) {
         return !section.known()

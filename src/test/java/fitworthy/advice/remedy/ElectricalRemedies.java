@@ -73,6 +73,10 @@ final class ElectricalRemedies {
                         amount)));
         table.rule("electrical.fuse-below-load", says("at least ", " if", set(fuse("rating"))));
         table.rule(
+                "electrical.no-fuse-suits",
+                says("cable of ", " (?:or more )?and", set(at("circuits.{subject}.cable.section")))
+                        .and(says("fuse of ", "\\.", set(fuse("rating")))));
+        table.rule(
                 "electrical.fuse-above-cable electrical.fuse-far-above-cable",
                 says("no more than ", "\\.", set(fuse("rating"))));
         table.rule(
