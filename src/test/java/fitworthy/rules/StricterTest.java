@@ -40,6 +40,7 @@ class StricterTest {
                         "across.reach-most",
                         "body.canopy-heavy",
                         "body.roof-untied-most",
+                        "body.said-loose-most",
                         "body.straps-most",
                         "body.under-floor-most",
                         "electrical.cable-share",
