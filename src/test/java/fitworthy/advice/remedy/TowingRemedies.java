@@ -80,7 +80,16 @@ final class TowingRemedies {
                                                 OFF_TRAILER.done(moved, sheet, finding, amount).stream()))
                                         .toList()));
         table.rule("towing.pin-over", says("with ", " less", less(at("trailer.ball"))));
-        table.rule("towing.pin-light", says("pin carries ", "\\.", set(at("trailer.ball"))));
+        // Packed further forward, or where nothing bears that a lighter trailer with as much on its pin.
+        table.rule("towing.pin-light", says("pin carries ", "\\.", (tree, sheet, finding, amount) -> {
+            Trailer trailer = sheet.trailer().orElseThrow();
+            double mass = trailer.mass().value() * trailer.ball().value() / amount.value();
+            return Stream.of(
+                            set(at("trailer.ball")).done(tree, sheet, finding, amount),
+                            set(at("trailer.mass")).done(tree, sheet, finding, new Amount(mass, "kg")))
+                    .flatMap(List::stream)
+                    .toList();
+        }));
         table.rule("towing.ball-light", says("ball carries ", "\\.", (tree, sheet, finding, amount) -> {
             double more = amount.value() - sheet.trailer().orElseThrow().ball().value();
             return set(at("trailer.ball")).done(tree, sheet, finding, amount).stream()
