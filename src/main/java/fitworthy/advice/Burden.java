@@ -277,7 +277,7 @@ public final class Burden {
 
     /** @param racks those that the measure is about; none where it is about no rack */
     private static Figure on(PointMass mass, Loading loading, Measure measure, List<RackLoad> racks) {
-        if (InTrailer.isItsOwn(measure)) {
+        if (measure.kind().ofTrailer()) {
             return Figure.ZERO;
         }
         // Of an axle whatever is held against its limit: as planned, or once tanks or supplies are used up.

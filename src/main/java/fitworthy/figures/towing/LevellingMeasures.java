@@ -30,9 +30,19 @@ final class LevellingMeasures implements Topic {
     private static final MeasureKind OFF_REAR =
             number("towing.levelled-rear", "kg", 0, "load that it takes off the rear axle");
     private static final MeasureKind BARS_MOST = rated(
-            "towing.bars-most", "kg", 0, "greatest load on the ball on the way", "most that the bars are made for");
+                    "towing.bars-most",
+                    "kg",
+                    0,
+                    "greatest load on the ball on the way",
+                    "most that the bars are made for")
+            .onTrailer();
     private static final MeasureKind BARS_LEAST = rated(
-            "towing.bars-least", "kg", 0, "least load on the ball on the way", "least that the bars are made for");
+                    "towing.bars-least",
+                    "kg",
+                    0,
+                    "least load on the ball on the way",
+                    "least that the bars are made for")
+            .onTrailer();
     private static final MeasureKind ON_AIR =
             yesNo("towing.levelling-on-air", "whether the rear axle under it rides on air springs");
 

@@ -28,7 +28,8 @@ final class StowedMeasures implements Topic {
             .onTheWay("as supplies run out");
     private static final MeasureKind BALL = rated(
                     "towing.ball-emptied", "kg", 0, "greatest load on the ball", "ball load limit")
-            .onTheWay("as supplies run out");
+            .onTheWay("as supplies run out")
+            .onTrailer();
 
     @Override
     public List<MeasureKind> kinds() {
