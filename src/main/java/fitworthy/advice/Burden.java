@@ -10,6 +10,7 @@ import fitworthy.figures.mass.RackMeasures;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.Alterations;
+import fitworthy.figures.plan.BallLimits;
 import fitworthy.figures.plan.FrontLift;
 import fitworthy.figures.plan.Levelling;
 import fitworthy.figures.plan.Loading;
@@ -143,11 +144,8 @@ public final class Burden {
         return switch (sort) {
             case OCCUPANT -> Plausible.PERSON.mostUsual();
             case BALL ->
-                Stream.of(
-                                plan.ratings().ball(),
-                                plan.towBar().plate().ball(),
-                                plan.trailer().orElseThrow().coupling().ball())
-                        .filter(Figure::known)
+                BallLimits.of(plan, plan.trailer().orElseThrow())
+                        .known()
                         .mapToDouble(Figure::value)
                         .min()
                         .orElse(Plausible.BALL_LOAD.mostUsual());

@@ -8,6 +8,7 @@ import static fitworthy.figures.measure.Working.in;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.BallLimits;
 import fitworthy.figures.plan.BallLoad;
 import fitworthy.figures.plan.Coupling;
 import fitworthy.figures.plan.KerbMass;
@@ -249,24 +250,10 @@ public final class HitchMeasures implements Topic {
         Working[] worked = BallLoad.of(plan.sheet()).orElseThrow().working();
         // A limit of what presses down is not kept by what pulls up.
         if (trailer.onFifthWheel() || !trailer.ball().isBelow(Figure.ZERO)) {
-            measures.add(Measure.of(
-                            BALL,
-                            "vehicle",
-                            trailer.ball(),
-                            TowingAfterCut.against(plan, plan.ratings().ball(), trailer.ball()))
-                    .worked(worked));
-            measures.add(Measure.of(
-                            BALL,
-                            "tow bar",
-                            trailer.ball(),
-                            plan.towBar().plate().ball())
-                    .worked(worked));
-            measures.add(Measure.of(
-                            BALL,
-                            "trailer coupling",
-                            trailer.ball(),
-                            trailer.coupling().ball())
-                    .worked(worked));
+            BallLimits.of(plan, trailer)
+                    .against(plan, trailer.ball())
+                    .forEach((subject, limit) -> measures.add(
+                            Measure.of(BALL, subject, trailer.ball(), limit).worked(worked)));
         }
         measures.add(Measure.of(ON_PIN, "trailer", Choice.yesNo(trailer.onFifthWheel())));
         if (!trailer.onFifthWheel()) {
