@@ -136,6 +136,20 @@ class CheckTest {
                         "--region",
                         "Europe"),
                 refusedInput(
+                        "--region by another name",
+                        "--region: region: the rule book has no region 'great britain' (did you mean 'uk'?)",
+                        "check",
+                        PLAIN,
+                        "--region",
+                        "great britain"),
+                refusedInput(
+                        "--region by its full name",
+                        "--region: region: the rule book has no region 'New South Wales' (did you mean 'au-nsw'?)",
+                        "check",
+                        PLAIN,
+                        "--region",
+                        "New South Wales"),
+                refusedInput(
                         "bad --as-of",
                         "--as-of: as-of: is '2026-13-01', which is not a date\n"
                                 + "    right: as-of: 2026-11-25 (year-month-day)",
