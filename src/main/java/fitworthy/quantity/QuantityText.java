@@ -32,7 +32,7 @@ public final class QuantityText {
     public static final String TOLERANCE = "(?:\\+/-|\\u00B1)";
 
     /** In none of them anything is printed alone. */
-    private static final List<String> CUSTOMARY = List.of("lb", "in", "ft", "mph");
+    private static final List<String> CUSTOMARY = List.of("lb", "in", "mph");
 
     private static final MathContext SHOWN = new MathContext(6, RoundingMode.HALF_UP);
     private static final Pattern SPACES = Pattern.compile(SPACE);
