@@ -1,6 +1,7 @@
 package fitworthy.book;
 
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Who may be asked. A closed list, so that all that one of them is asked can be put together. */
 public enum Party {
@@ -32,10 +33,19 @@ public enum Party {
     /** Who lets an altered vehicle on the road; what a card that asks one of them says is that place's law. */
     public static final Set<Party> CERTIFYING = Set.of(ENGINEER, LOW_VOLUME_CERTIFIER, AUTHORITY);
 
+    /** Who says what a law, a standard or a licence asks. */
+    private static final Set<Party> BY_RULES =
+            Set.of(ENGINEER, LOW_VOLUME_CERTIFIER, AUTHORITY, MAINS_ELECTRICIAN, GASFITTER, POLICE, RADIO_AUTHORITY);
+
     private final String words;
 
     Party(String words) {
         this.words = words;
+    }
+
+    /** Who is asked what a book does not hold of the rules of a place: the first of these who goes by them, else who registers. */
+    static Party ofRules(Stream<Party> asked) {
+        return asked.filter(BY_RULES::contains).findFirst().orElse(AUTHORITY);
     }
 
     /** As a sentence names it. */
