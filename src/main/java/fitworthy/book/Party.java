@@ -17,12 +17,18 @@ public enum Party {
     /** Who certifies light vehicles that are altered, in New Zealand. */
     LOW_VOLUME_CERTIFIER("the low volume vehicle certifier"),
     AUTHORITY("the registering authority"),
+    /** Who says what may come out of an exhaust, where that is another than who registers. */
+    EMISSION_AUTHORITY("the authority for vehicle emissions"),
     INSURER("the insurer"),
     AUTO_ELECTRICIAN("the auto electrician"),
     /** Who may do mains wiring. */
     MAINS_ELECTRICIAN("the licensed electrician"),
+    /** Who tests mains wiring in the United Kingdom, which licenses nobody for it. */
+    TESTING_ELECTRICIAN("the electrician who tests mains wiring"),
     TYRE_FITTER("the tyre fitter"),
     GASFITTER("the licensed gasfitter"),
+    /** Who may do gas work in the United Kingdom. */
+    GAS_ENGINEER("the registered gas engineer"),
     WEIGHBRIDGE("the weighbridge"),
     /** Who licenses firearms. */
     POLICE("the police who license firearms"),
@@ -35,7 +41,7 @@ public enum Party {
 
     /** Who says what a law, a standard or a licence asks. */
     private static final Set<Party> BY_RULES =
-            Set.of(ENGINEER, LOW_VOLUME_CERTIFIER, AUTHORITY, MAINS_ELECTRICIAN, GASFITTER, POLICE, RADIO_AUTHORITY);
+            Set.of(ENGINEER, LOW_VOLUME_CERTIFIER, AUTHORITY, EMISSION_AUTHORITY, MAINS_ELECTRICIAN, TESTING_ELECTRICIAN, GASFITTER, GAS_ENGINEER, POLICE, RADIO_AUTHORITY);
 
     private final String words;
 
