@@ -40,8 +40,17 @@ public enum Party {
     public static final Set<Party> CERTIFYING = Set.of(ENGINEER, LOW_VOLUME_CERTIFIER, AUTHORITY);
 
     /** Who says what a law, a standard or a licence asks. */
-    private static final Set<Party> BY_RULES =
-            Set.of(ENGINEER, LOW_VOLUME_CERTIFIER, AUTHORITY, EMISSION_AUTHORITY, MAINS_ELECTRICIAN, TESTING_ELECTRICIAN, GASFITTER, GAS_ENGINEER, POLICE, RADIO_AUTHORITY);
+    private static final Set<Party> BY_RULES = Set.of(
+            ENGINEER,
+            LOW_VOLUME_CERTIFIER,
+            AUTHORITY,
+            EMISSION_AUTHORITY,
+            MAINS_ELECTRICIAN,
+            TESTING_ELECTRICIAN,
+            GASFITTER,
+            GAS_ENGINEER,
+            POLICE,
+            RADIO_AUTHORITY);
 
     private final String words;
 
