@@ -85,7 +85,7 @@ public final class LoadMeasures implements Topic {
                     "mass.cog-rise",
                     "%",
                     1,
-                    "rise of the centre of gravity over the bare vehicle's (a cab chassis with its tray on)")
+                    "rise of the centre of gravity over the bare vehicle's (of a cab chassis with its tray on)")
             .signed()
             .byLoading();
     private static final MeasureKind COG = rated(

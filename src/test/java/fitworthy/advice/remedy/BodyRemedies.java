@@ -65,14 +65,14 @@ final class BodyRemedies {
         table.rule("body.shaft-whirls", says("piece to ", " between", set(at("fitments.{subject}.shaft.span"))));
         table.rule("body.rails-weak body.rails-yield", says("yield at ", "\\.", set(at("vehicle.rails.yield"))));
         table.rule("body.fixing-weak", says("that bear ", " in all", (tree, sheet, finding, amount) -> {
-            double points = sheet.planned().fitments().stream()
+            Fitment fixed = sheet.planned().fitments().stream()
                     .filter(part -> part.name().equals(finding.judged().subject()))
                     .findFirst()
-                    .orElseThrow()
-                    .fixing()
-                    .orElseThrow()
-                    .points()
-                    .value();
+                    .orElseThrow();
+            if (fixed.kind() == Fitment.Kind.GAS_BOTTLE) {
+                return set(at("fitments.{subject}.mount")).done(tree, sheet, finding, amount);
+            }
+            double points = fixed.fixing().orElseThrow().points().value();
             return set(at("fitments.{subject}.fixing.limit"))
                     .done(tree, sheet, finding, new Amount(amount.value() / points, amount.unit()));
         }));
