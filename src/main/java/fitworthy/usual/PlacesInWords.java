@@ -54,6 +54,8 @@ public final class PlacesInWords {
     private Landmarks planned;
 
     private Landmarks standing;
+    /** What the book says of the words of the sheet, where it says it. */
+    private final Map<String, UsualPlace.Value> places = new LinkedHashMap<>();
 
     private PlacesInWords(Node.Mapping tree, Book book, List<Fault> faults) {
         this.tree = tree;
@@ -192,7 +194,7 @@ public final class PlacesInWords {
         List<Figure> along =
                 spots.stream().map(spot -> landmarks.along(spot, in)).toList();
         Figure x = along.stream().filter(Figure::known).findFirst().orElse(along.get(0));
-        told.put("x", written("usual ", place.seats().is(YesNo.YES) ? landmarks.aheadOfBodies(x) : x, words));
+        told.put("x", written("usual ", cab(landmarks).within(place, value.get(), x), words));
         told.put("y", written("usual ", spots.get(0).y(), words));
         spots.stream()
                 .flatMap(spot -> landmarks.up(spot, in).stream())
@@ -280,6 +282,15 @@ public final class PlacesInWords {
         } catch (DateTimeException e) {
             return Optional.empty();
         }
+    }
+
+    private Cab cab(Landmarks landmarks) {
+        if (places.isEmpty()) {
+            used(tree, book)
+                    .forEach(words -> inForce(book.usualPlaces().places().get(words))
+                            .ifPresent(value -> places.put(words, value)));
+        }
+        return new Cab(landmarks, places);
     }
 
     private Landmarks landmarks(boolean asItStands) {
