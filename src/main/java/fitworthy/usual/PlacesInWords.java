@@ -4,13 +4,11 @@ import fitworthy.book.Book;
 import fitworthy.book.UsualPlace;
 import fitworthy.book.UsualPlace.Spot;
 import fitworthy.book.UsualPlace.Start;
-import fitworthy.quantity.Choice;
 import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.GuessSpread;
 import fitworthy.quantity.Mark;
 import fitworthy.quantity.QuantityText;
-import fitworthy.quantity.YesNo;
 import fitworthy.source.Fault;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
@@ -134,14 +132,16 @@ public final class PlacesInWords {
     /** What is said to be on the roof, or elsewhere, goes before what is usual, and not before what its sheet says. */
     private Node.Mapping roof(Node.Mapping item, Node.Scalar words) {
         Node said = item.get(ROOF);
-        boolean usual =
-                said instanceof Node.Scalar word && Mark.read(word.text()).mark() == Mark.USUAL;
-        YesNo told = said == null || usual
-                ? known(words).map(UsualPlace::roof).map(Choice::value).orElse(null)
-                : null;
-        return told == YesNo.YES || told == YesNo.NO && usual
-                ? item.with(ROOF, new Node.Scalar(words.place(), Words.hyphenated(told.name()), false))
-                : item;
+        boolean open = said == null
+                || said instanceof Node.Scalar word && Mark.read(word.text()).mark() == Mark.USUAL;
+        return known(words)
+                .map(UsualPlace::roof)
+                .filter(told -> open && told.known())
+                .map(told -> item.with(
+                        ROOF,
+                        new Node.Scalar(
+                                words.place(), Words.hyphenated(told.value().name()), false)))
+                .orElse(item);
     }
 
     /** A group with coordinates in place of the words of its place; those that stand beside them are left. */

@@ -179,7 +179,8 @@ class PlacesInWordsTest {
     @Test
     void aCanopyThatReachesOverTheCabTakesOfItsRoofAlone() throws FaultsException {
         String nose = TRAY.replace(
-                "}]", "}, {name: Pod, kind: canopy, in: Tray, mass: 90 kg, at: in the canopy, front: 1700 mm, length: 2200 mm}]");
+                "}]",
+                "}, {name: Pod, kind: canopy, in: Tray, mass: 90 kg, at: in the canopy, front: 1700 mm, length: 2200 mm}]");
         is(1.9005, 0.1995, placed(nose + box("rear seats")).x());
         is(1.53, 0.57, placed(nose + box("in the cab")).x());
         is(1.2725, 0.4275, placed(nose + box("on the roof")).x());
@@ -224,7 +225,8 @@ class PlacesInWordsTest {
     /** A row is at 1311 mm at its foremost, and two end at 1911 mm: what begins further ahead reaches over the cab. */
     @Test
     void aCanopyOnTheChassisIsTheCabsRearWallWhereItLeavesTheRowsRoom() throws FaultsException {
-        String alone = "fitments: [{name: Pod, kind: canopy, mass: 90 kg, at: in the canopy, front: 1911 mm, length: 1900 mm}]\n";
+        String alone =
+                "fitments: [{name: Pod, kind: canopy, mass: 90 kg, at: in the canopy, front: 1911 mm, length: 1900 mm}]\n";
         String rear = box("rear seats") + "occupants: [{name: Child, mass: 30 kg, at: front seats}]\n";
         is(1.7115, 0.1995, placed(alone + rear).x());
         is(2.337, 0.1995, placed(alone.replace("1911", "1910") + rear).x());
@@ -277,6 +279,25 @@ class PlacesInWordsTest {
         assertTrue(above.fitments().get(1).roof().is(YesNo.YES));
         Sheet said = Sheets.plainWith(panel.replace("WORDS", "on top of the canopy, roof: yes"));
         assertTrue(said.fitments().get(1).roof().is(YesNo.YES), "what the sheet says itself stands");
+    }
+
+    /** Nothing else asks whether it is on the roof, which its height leaves open. */
+    @Test
+    void whatIsInWordsElsewhereIsNotOnTheRoof() throws FaultsException {
+        for (String words : List.of("on the canopy", "in the cab", "in the tray")) {
+            assertTrue(Sheets.plainWith(box(words)).cargo().get(1).roof().is(YesNo.NO), words);
+        }
+        assertTrue(Sheets.plainWith(box("on the canopy, roof: yes"))
+                .cargo()
+                .get(1)
+                .roof()
+                .is(YesNo.YES));
+        assertFalse(Sheets.plainWith(box("on the canopy, roof: ask"))
+                .cargo()
+                .get(1)
+                .roof()
+                .known());
+        assertFalse(Sheets.plainWith(box("rear bar")).cargo().get(1).roof().known());
     }
 
     @Test
