@@ -67,7 +67,8 @@ record Cab(Landmarks landmarks, Map<String, Value> used) {
                 .allMatch(value -> {
                     Figure row = along(value);
                     Figure behind = nextRow(value).map(NextRow::apart).orElse(Figure.ZERO);
-                    return row.value() - row.tolerance() + behind.value() <= front.value();
+                    return Figure.of(row.value() - row.tolerance() + behind.value())
+                            .isAtMost(front);
                 });
     }
 

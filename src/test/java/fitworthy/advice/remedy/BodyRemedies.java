@@ -51,11 +51,11 @@ final class BodyRemedies {
         return ways;
     };
 
-    /** That it stands in or on one of the parts that are off in that loading. */
+    /** That it stands in or on one of the parts that are off in that loading, which does not carry it then. */
     private static final Doing IN_WHAT_IS_OFF = (tree, sheet, finding, remedy) -> sheet.cases().stream()
             .filter(loadCase -> loadCase.name().equals(finding.judged().loadCase()))
             .flatMap(loadCase -> loadCase.off().stream())
-            .flatMap(carrier -> in(tree, finding, carrier))
+            .flatMap(carrier -> in(notCarried(tree, finding), finding, carrier))
             .toList();
 
     /** That it stands in or on the tray, which stays. */
@@ -65,6 +65,14 @@ final class BodyRemedies {
             .toList();
 
     private BodyRemedies() {}
+
+    private static Node.Mapping notCarried(Node.Mapping tree, Finding finding) {
+        NodePath carrying = NodePath.of("cases", finding.judged().loadCase(), "carrying");
+        NodePath listed = carrying.to(finding.judged().subject());
+        return carrying.in(tree) instanceof Node.Listing && listed.in(tree) != null
+                ? Trees.without(tree, listed)
+                : tree;
+    }
 
     private static Stream<Node.Mapping> in(Node.Mapping tree, Finding finding, String carrier) {
         return Stream.of("fitments", "tanks", "cargo")
