@@ -28,6 +28,7 @@ import fitworthy.figures.plan.Track;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Trailer;
 import fitworthy.sheet.Vehicle;
 import fitworthy.sheet.VehicleEnd;
 import java.util.ArrayList;
@@ -302,8 +303,8 @@ public final class LoadMeasures implements Topic {
                 .worked(MassWorkings.axles(loading.masses(), plan.wheelbase()))
                 .atLeast(loading.leastCombined()));
         measures.add(Measure.of(BALL, "tow ball", ball));
-        // A pin ahead of the rear axle lifts nothing off the front one.
-        if (!(plan.ballOverhang().value() < 0)) {
+        // A pin stands over the rear axle or ahead of it; one that the sheet has behind it is asked about.
+        if (plan.trailer().filter(Trailer::onFifthWheel).isEmpty()) {
             measures.add(lift(plan, ball));
         }
     }
