@@ -47,6 +47,7 @@ public enum PracticeId {
     MASS_FRONT_LIFT_MOST("mass.front-lift-most"),
     MASS_RERATING_REFUSED("mass.rerating-refused"),
     PAPERWORK_RATING_STAGES("paperwork.rating-stages"),
+    MASS_ROOF_ASKED("mass.roof-asked"),
     MASS_SIDE_MOST("mass.side-most"),
     MIRRORS_BEYOND_TRAILER_MOST("mirrors.beyond-trailer-most"),
     MIRRORS_BEYOND_VEHICLE_MOST("mirrors.beyond-vehicle-most"),
