@@ -94,7 +94,9 @@ final class HoldingMeasures implements Topic {
 
     /** A heavy canopy that stays on, of which the sheet tells nothing that holds it. */
     private static void bolted(Plan plan, Fitment canopy, List<Measure> measures) {
-        if (canopy.kind() != Fitment.Kind.CANOPY || canopy.isDone() || canopy.fixing().isPresent()) {
+        if (canopy.kind() != Fitment.Kind.CANOPY
+                || canopy.isDone()
+                || canopy.fixing().isPresent()) {
             return;
         }
         Body body = (Body) canopy.details();

@@ -32,7 +32,9 @@ final class FallingVoltage {
     private static boolean isOld(Plan plan) {
         LocalDate registered = plan.vehicle().registered();
         return registered != null
-                && Figure.of(Dimension.size("days") * ChronoUnit.DAYS.between(registered, plan.sheet().asOf()))
+                && Figure.of(Dimension.size("days")
+                                * ChronoUnit.DAYS.between(
+                                        registered, plan.sheet().asOf()))
                         .isAbove(plan.practice(PracticeId.ELECTRICAL_ALTERNATOR_STEADY));
     }
 

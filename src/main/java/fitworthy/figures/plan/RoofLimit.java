@@ -59,7 +59,9 @@ public record RoofLimit(Figure most, Choice<Governs> governs) {
         Sheet sheet = loading.plan().sheet();
         Figure asleep = sheet.trip().roofSleepers().orTolerance(AssumedTolerance.of(sheet));
         boolean sleeping = asleep.known() ? asleep.value() > 0 && sleptIn(loading) : tentUp(loading);
-        return sleeping ? Optional.of(new AtRest(asleep, loading.plan().ratings().roofAtRest())) : Optional.empty();
+        return sleeping
+                ? Optional.of(new AtRest(asleep, loading.plan().ratings().roofAtRest()))
+                : Optional.empty();
     }
 
     /** The load from which what the maker names beside his limit on the road could be less, kg. */

@@ -41,8 +41,8 @@ public final class UnderTrailerMeasures implements Topic {
     private static final MeasureKind DRAWN_BY = number("towing.drawn-by", "kg", 0, "GVM of the vehicle that tows it");
 
     /** What of tyres of which the sheet tells nothing is asked first. */
-    private static final Figure UNTOLD = Figure.missing(
-            RecordSchema.of(AxleTyres.class).field("load-index").missingIn("trailer.tyres"));
+    private static final Figure UNTOLD =
+            Figure.missing(RecordSchema.of(AxleTyres.class).field("load-index").missingIn("trailer.tyres"));
 
     @Override
     public List<MeasureKind> kinds() {
