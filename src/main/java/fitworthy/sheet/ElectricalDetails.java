@@ -119,7 +119,7 @@ public sealed interface ElectricalDetails extends Details {
                     Choice<YesNo> lithiumCurve,
             @Field(
                             value =
-                                    "what tells it that the engine runs; asked where the vehicle's alternator lowers its voltage",
+                                    "what tells it that the engine runs; asked unless the vehicle's alternator keeps its voltage",
                             find = "the wiring plan")
                     Choice<Start> startsBy,
             @Field(

@@ -272,7 +272,7 @@ public final class LoadMeasures implements Topic {
     private static void atRest(RoofLoad roof, RoofLimit.AtRest rest, List<Measure> measures) {
         Figure load = roof.sum().plus(rest.asleep());
         Measure whole = Measure.of(ROOF_AT_REST, "roof", load, rest.bears());
-        Measure told = roof.sum().isSurelyWithin(rest.left())
+        Measure told = !rest.asleep().known() || roof.sum().isSurelyWithin(rest.left())
                 ? whole
                 : whole.given(roof.told().toArray(Choice<?>[]::new))
                         .atLeast(roof.least().plus(rest.asleep()));
