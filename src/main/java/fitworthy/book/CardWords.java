@@ -108,7 +108,13 @@ final class CardWords {
 
     /** Words that nobody would ever read. */
     private void idle(String id, Card card, String field, String words, Set<Settled> settled) {
-        if (!words.isEmpty() && !settled.contains(card.settledBy())) {
+        if (!words.isEmpty() && card.severity().is(Severity.NOTE)) {
+            faults.tell(
+                    id,
+                    "'" + field + "' is never said, as its severity is note, which nobody waits for",
+                    "another severity; or, where it is a note, no '" + field + "'",
+                    NodePath.of("buying").to(field));
+        } else if (!words.isEmpty() && !settled.contains(card.settledBy())) {
             String settles = Words.hyphenated(card.settledBy().name());
             faults.tell(
                     id,

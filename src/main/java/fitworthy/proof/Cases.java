@@ -3,8 +3,10 @@ package fitworthy.proof;
 import fitworthy.book.Book;
 import fitworthy.book.House;
 import fitworthy.book.HouseReader;
+import fitworthy.book.Severity;
 import fitworthy.book.UsualFigures;
 import fitworthy.figures.room.RoomMeasures;
+import fitworthy.quantity.Choice;
 import fitworthy.quantity.Missing;
 import fitworthy.schema.Binder;
 import fitworthy.schema.Field;
@@ -103,6 +105,7 @@ public final class Cases {
     /** A finding that must come up. Figures are as printed. */
     public record Expected(
             @Field(value = "the rule", needed = true, example = "mass.gvm-over") String id,
+            @Field("how much it asks for; not looked at where left out") Choice<Severity> severity,
             @Field(value = "what it is about; not looked at where left out", example = "front axle") String subject,
             @Field(value = "the load case; not looked at where left out", example = "towing") String in,
             @Field(value = "the value as printed", example = "3001 kg") String value,

@@ -85,6 +85,42 @@ class ProveTest {
         ran.says("water.short: not expected, but found: [drinking water, everything aboard]");
     }
 
+    /** What is severe is said twice, on the card and in a case, so that a slip in one of them is seen. */
+    @Test
+    void aSeverityIsHeldByACaseThatNamesIt() throws IOException {
+        String said = "id: water.too-near, severity: change,";
+        String card = "electrics\"\n  severity: change";
+        with("water/cases.yaml", said, "id: water.too-near,", prove())
+                .says("water.too-near: no case says that it is a change")
+                .says("right: in a case that fires it: expect: [{id: water.too-near, severity: change}]");
+        for (String slip : List.of("note", "stop")) {
+            Ran ran = with("water/cards.yaml", card, card.replace("change", slip), prove());
+            assertEquals(3, ran.code(), ran.out() + ran.err());
+            ran.says("A tank 99 mm from the exhaust: water.too-near: severity expected change, got " + slip);
+        }
+        String cases = Files.readString(rules.resolve("water/cases.yaml"));
+        String shop = "    house: {shop: Hill Fit-out, severities: [{rule: water.too-near, severity: stop}]}\n";
+        String name = "  - name: A tank 99 mm from the exhaust\n";
+        with("water/cases.yaml", cases, cases.replace(name, name + shop).replace(said, said.replace("change", "stop")), prove())
+                .says("water.too-near: no case says that it is a change");
+    }
+
+    /** Of two rules on one measure the milder is silent where the other is found; which is the milder, the cards say. */
+    @Test
+    void whatIsSilentBesideAFindingIsToldWithBothSeverities() throws IOException {
+        Path mass = Books.copyOf("mass", folder.resolve("mass"));
+        Path cards = mass.resolve("mass/cards.yaml");
+        Files.writeString(
+                cards,
+                Files.readString(cards)
+                        .replaceAll("  with: .*across.*\n", "")
+                        .replaceFirst("severity: stop", "severity: note"));
+        Ran.of("cases", "--rules", mass.toString(), "--rule", "mass.gvm-over")
+                .says("mass.gvm-over: severity expected stop, got note")
+                .says("a finding as severe already covers the same measure, mass.gvm-unsure, whose severity is confirm, "
+                        + "while its own is note");
+    }
+
     @Test
     void aRuleThatNoCaseFiresIsAFault() throws IOException {
         String cases = Files.readString(rules.resolve("water/cases.yaml"));
