@@ -94,6 +94,7 @@ public record CaseResult(Case text, Advice advice, List<String> problems) {
             }
         }
         CaseFigures.look(text.text().figures(), advice, problems);
+        UsualReview.differences(text, engine.book(), problems);
         turned(text.text().unsure(), true, advice, problems);
         turned(text.text().sure(), false, advice, problems);
         return new CaseResult(text, advice, problems);
@@ -127,7 +128,11 @@ public record CaseResult(Case text, Advice advice, List<String> problems) {
         List<String> differences = new ArrayList<>();
         differ("rule", expected.id(), judged.id(), differences);
         if (expected.severity().known()) {
-            differ("severity", severity(expected.severity()), severity(judged.card().severity()), differences);
+            differ(
+                    "severity",
+                    severity(expected.severity()),
+                    severity(judged.card().severity()),
+                    differences);
         }
         differ("subject", expected.subject(), judged.subject(), differences);
         differ("load case", expected.in(), judged.loadCase(), differences);
@@ -229,7 +234,8 @@ public record CaseResult(Case text, Advice advice, List<String> problems) {
                 : advice.findings().stream()
                         .map(Finding::judged)
                         .filter(found -> found.measure().equals(off.judged().measure()))
-                        .min(Comparator.comparing(found -> found.card().severity().value()))
+                        .min(Comparator.comparing(
+                                found -> found.card().severity().value()))
                         .map(found -> ", " + found.id() + ", whose severity is "
                                 + severity(found.card().severity()) + ", while its own is "
                                 + severity(off.judged().card().severity()))

@@ -28,7 +28,8 @@ final class SeverityReview {
     /** A case in which a shop sets the severity says nothing of the card's. */
     private static boolean says(CaseResult trial, String rule) {
         return trial.text().text().expect().stream()
-                        .anyMatch(finding -> finding.id().equals(rule) && finding.severity().known())
+                        .anyMatch(finding ->
+                                finding.id().equals(rule) && finding.severity().known())
                 && trial.text().house().page().severities().stream()
                         .noneMatch(set -> set.rule().equals(rule));
     }
