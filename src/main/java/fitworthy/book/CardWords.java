@@ -26,8 +26,7 @@ final class CardWords {
 
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^}]*)\\}");
     /** The name of one in round brackets, or a brace without its other. */
-    private static final Pattern SLIP =
-            Pattern.compile("\\((?:subject|value|enough|limit|margin|left|case)\\)|[{}]");
+    private static final Pattern SLIP = Pattern.compile("\\((?:subject|value|enough|limit|margin|left|case)\\)|[{}]");
 
     private static final Set<String> GENERAL_PLACEHOLDERS =
             Set.of("subject", "value", "enough", "limit", "margin", "left", "case");

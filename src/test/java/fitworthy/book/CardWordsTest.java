@@ -126,10 +126,7 @@ class CardWordsTest {
         assertEquals(List.of(), faults(Map.of("a.one", card("Take {margin} (or more) off.", List.of()))));
         String told = " in its words would be printed as it stands";
         assertEquals(
-                List.of(
-                        "a.one remedy '{'" + told,
-                        "a.three remedy '(margin)'" + told,
-                        "a.two remedy '}'" + told),
+                List.of("a.one remedy '{'" + told, "a.three remedy '(margin)'" + told, "a.two remedy '}'" + told),
                 faults(Map.of(
                         "a.one", card("Take {margin off.", List.of()),
                         "a.two", card("Take margin} off.", List.of()),
