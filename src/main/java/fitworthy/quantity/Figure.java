@@ -38,16 +38,18 @@ public final class Figure {
     private final double tolerance;
     private final Lack lack;
     private final Missing guessed;
+    private final String customary;
 
     private Figure(double value, double tolerance, Lack lack) {
-        this(value, tolerance, lack, null);
+        this(value, tolerance, lack, null, "");
     }
 
-    private Figure(double value, double tolerance, Lack lack, Missing guessed) {
+    private Figure(double value, double tolerance, Lack lack, Missing guessed, String customary) {
         this.value = value;
         this.tolerance = tolerance;
         this.lack = lack;
         this.guessed = guessed;
+        this.customary = customary;
     }
 
     /** A number whose tolerance was not given. */
@@ -74,7 +76,17 @@ public final class Figure {
 
     /** This figure as what somebody guesses stands in a field. What is worked out of it is no guess by itself. */
     public Figure guessedFor(Missing field) {
-        return new Figure(value, tolerance, lack, field);
+        return new Figure(value, tolerance, lack, field, customary);
+    }
+
+    /** This figure as it is written in a unit that is not printed, like {@code 500 lb}. What is worked out of it is not. */
+    public Figure writtenAs(String text) {
+        return new Figure(value, tolerance, lack, guessed, text);
+    }
+
+    /** As it is written in pounds, inches, feet or miles an hour; empty where it is not, or was worked out. */
+    public String customary() {
+        return customary;
     }
 
     /** The field for which it was guessed; nothing where it was stated or worked out. */
@@ -164,17 +176,21 @@ public final class Figure {
 
     /** This figure, with a tolerance of {@code share} of itself where it was given none. */
     public Figure orTolerance(double share) {
-        return Double.isNaN(tolerance) && known() ? of(value, Math.abs(value) * share) : this;
+        return Double.isNaN(tolerance) && known() ? within(Math.abs(value) * share) : this;
     }
 
     /** This figure, with a tolerance in its own unit where it was given none. */
     public Figure orWithin(double width) {
-        return Double.isNaN(tolerance) && known() ? of(value, width) : this;
+        return Double.isNaN(tolerance) && known() ? within(width) : this;
     }
 
     /** This figure, known to the last digit. */
     public Figure exact() {
-        return known() ? of(value, 0) : this;
+        return known() ? within(0) : this;
+    }
+
+    private Figure within(double width) {
+        return new Figure(value, width, lack, null, customary);
     }
 
     /** This figure, or {@code other} where it is not known. */

@@ -4,6 +4,7 @@ import fitworthy.source.Words;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -29,6 +30,9 @@ public final class QuantityText {
 
     public static final String MINUS = "[-\\u2212]";
     public static final String TOLERANCE = "(?:\\+/-|\\u00B1)";
+
+    /** In none of them anything is printed alone. */
+    private static final List<String> CUSTOMARY = List.of("lb", "in", "ft", "mph");
 
     private static final MathContext SHOWN = new MathContext(6, RoundingMode.HALF_UP);
     private static final Pattern SPACES = Pattern.compile(SPACE);
@@ -82,16 +86,27 @@ public final class QuantityText {
         double value = number(text, matcher, 1);
         other(text, value, matcher, dimension);
         double size = size(text, "", matcher.group(2), dimension);
+        String customary = customary(matcher.group(1), size, dimension);
         if (matcher.group(3) == null) {
-            return Figure.of(value * size);
+            return Figure.of(value * size).writtenAs(customary);
         }
         double tolerance = number(text, matcher, 3);
         boolean share = dimension != Dimension.SHARE && UnitWords.size(Dimension.SHARE, matcher.group(4)) != null;
         return Figure.of(
-                value * size,
-                share
-                        ? Math.abs(value) * size * tolerance / 100
-                        : tolerance * size(text, ", after +/-,", matcher.group(4), dimension));
+                        value * size,
+                        share
+                                ? Math.abs(value) * size * tolerance / 100
+                                : tolerance * size(text, ", after +/-,", matcher.group(4), dimension))
+                .writtenAs(customary);
+    }
+
+    /** A number with the unit of the United States or the United Kingdom that it has; empty where it has another. */
+    private static String customary(String number, double size, Dimension dimension) {
+        return CUSTOMARY.stream()
+                .filter(unit -> Double.valueOf(size).equals(dimension.units().get(unit)))
+                .findFirst()
+                .map(unit -> number.replace(',', '.') + " " + unit)
+                .orElse("");
     }
 
     /**

@@ -240,6 +240,11 @@ public final class Measure {
         return limit == null ? Mark.STATED : limit.mark();
     }
 
+    /** Its own limit as the sheet has it in pounds or inches; empty where it has neither. Not for rules. */
+    public String customaryLimit() {
+        return limit == null ? "" : limit.customary();
+    }
+
     /** The number in the unit used inside; not a number where it is not known or is a word. */
     public double getValue() {
         return value;

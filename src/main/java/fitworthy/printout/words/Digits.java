@@ -70,8 +70,9 @@ public final class Digits {
      * @param kind with these digits
      * @param value not a number where it is not known, as for the two that follow
      * @param left negative by how much the limit is passed
+     * @param customary the limit as the sheet has it in pounds or inches; empty where it has neither
      */
-    public record Held(MeasureKind kind, double value, double limit, double left) {
+    public record Held(MeasureKind kind, double value, double limit, double left, String customary) {
 
         public static Held of(Measure measure) {
             MeasureKind kind = Digits.kind(measure);
@@ -80,14 +81,18 @@ public final class Digits {
             double value = alike ? kind.printed(measure.getValue()) : kind.printed(measure.getValue(), 1);
             double left = kind.printed(measure.getHeadroom(), -1);
             return new Held(
-                    kind, value, Double.isNaN(left) ? kind.printed(measure.getLimit(), -1) : value + left, left);
+                    kind,
+                    value,
+                    Double.isNaN(left) ? kind.printed(measure.getLimit(), -1) : value + left,
+                    left,
+                    measure.customaryLimit());
         }
 
         /** The same with a limit that is printed once for several loadings: the value makes the sum come out. */
         public static Held ofOneLimit(Measure measure) {
             Held held = of(measure);
             double limit = held.kind.printed(measure.getLimit(), -1);
-            return new Held(held.kind, limit - held.left, limit, held.left);
+            return new Held(held.kind, limit - held.left, limit, held.left, held.customary);
         }
 
         /** Each with the unit. */
@@ -96,7 +101,7 @@ public final class Digits {
         }
 
         public String limitText() {
-            return text(limit);
+            return text(limit) + Wording.beside(customary);
         }
 
         /** Without a sign. */

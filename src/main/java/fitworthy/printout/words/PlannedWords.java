@@ -101,7 +101,9 @@ public final class PlannedWords {
 
     /** Whole, as a scale shows it: what the sheet has in pounds has no end of digits. */
     private static String kilograms(Figure mass) {
-        return mass.known() ? mass.mark().before(Digits.number(mass.value(), "kg", 0) + " kg") : "";
+        return mass.known()
+                ? mass.mark().before(Digits.number(mass.value(), "kg", 0) + " kg" + Wording.beside(mass.customary()))
+                : "";
     }
 
     private static String figure(Figure figure, String unit) {

@@ -87,7 +87,12 @@ public final class Wording {
 
     private static String asRecorded(Practice practice) {
         String recorded = practice.entry().value();
-        return CUSTOMARY.matcher(recorded).matches() ? " (" + recorded + ")" : "";
+        return beside(CUSTOMARY.matcher(recorded).matches() ? recorded : "");
+    }
+
+    /** Behind a figure, what it is in pounds, inches or miles where it is written so. @param customary empty where not */
+    static String beside(String customary) {
+        return customary.isEmpty() ? "" : " (" + customary + ")";
     }
 
     /** What was compared, in one line: value and limit, each with its own tolerance, and by how much. */
@@ -157,11 +162,15 @@ public final class Wording {
                                 : judged.card().atLeast() ? "at least" : "at most")
                         + " "
                         + quantity(Digits.asPrinted(judged, comparison).limit(), Digits.kind(judged, comparison))
-                        + asRecorded(comparison);
+                        + asWritten(judged, comparison);
     }
 
-    private static String asRecorded(Comparison comparison) {
-        return comparison.against().map(Wording::asRecorded).orElse("");
+    /** As the law or the sheet has the limit, where that is in pounds, inches or miles. */
+    private static String asWritten(Judged judged, Comparison comparison) {
+        return comparison
+                .against()
+                .map(Wording::asRecorded)
+                .orElseGet(() -> beside(judged.measure().customaryLimit()));
     }
 
     private static boolean noneAllowed(Judged judged, Comparison comparison) {
@@ -360,7 +369,8 @@ public final class Wording {
                 comparison.map(shown -> quantity(shown.value(), kind)).orElseGet(() -> value(judged.measure()));
             case "limit" ->
                 comparison
-                        .map(shown -> quantity(shown.limit(), kind) + asRecorded(shown) + (shown.house() ? HOUSE : ""))
+                        .map(shown ->
+                                quantity(shown.limit(), kind) + asWritten(judged, shown) + (shown.house() ? HOUSE : ""))
                         .orElse("the limit");
             case "margin", "left" ->
                 comparison
