@@ -123,13 +123,6 @@ final class Printouts {
             }
             sections.add(new Section(section.id(), section.heading(), blocks));
         }
-        return new Report(
-                report.kind(),
-                report.title(),
-                report.reference(),
-                report.caution(),
-                report.verdict(),
-                report.particulars(),
-                sections);
+        return report.with(sections);
     }
 }

@@ -48,15 +48,10 @@ public final class Books {
      * time; the plain sheet serves it too.
      */
     public static Path copyOf(String topic, Path folder) throws IOException {
-        try (Stream<Path> all = Files.walk(RULES)) {
-            for (Path each : all.filter(Files::isRegularFile).toList()) {
-                Path inside = RULES.relativize(each);
-                if (inside.getNameCount() == 1 || inside.startsWith("tables") || inside.startsWith(topic)) {
-                    Files.createDirectories(folder.resolve(inside).getParent());
-                    Files.copy(each, folder.resolve(inside));
-                }
-            }
-        }
+        Folders.copy(
+                RULES,
+                folder,
+                inside -> inside.getNameCount() == 1 || inside.startsWith("tables") || inside.startsWith(topic));
         String cited = Files.readString(folder.resolve(topic).resolve("cards.yaml"))
                 + Files.readString(folder.resolve(topic).resolve("practice.yaml"));
         Path sources = folder.resolve("sources.yaml");

@@ -10,6 +10,7 @@ import fitworthy.figures.mass.RackMeasures;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.Alterations;
+import fitworthy.figures.plan.BallLimits;
 import fitworthy.figures.plan.FrontLift;
 import fitworthy.figures.plan.Levelling;
 import fitworthy.figures.plan.Loading;
@@ -143,11 +144,8 @@ public final class Burden {
         return switch (sort) {
             case OCCUPANT -> Plausible.PERSON.mostUsual();
             case BALL ->
-                Stream.of(
-                                plan.ratings().ball(),
-                                plan.towBar().plate().ball(),
-                                plan.trailer().orElseThrow().coupling().ball())
-                        .filter(Figure::known)
+                BallLimits.of(plan, plan.trailer().orElseThrow())
+                        .known()
                         .mapToDouble(Figure::value)
                         .min()
                         .orElse(Plausible.BALL_LOAD.mostUsual());
@@ -277,7 +275,7 @@ public final class Burden {
 
     /** @param racks those that the measure is about; none where it is about no rack */
     private static Figure on(PointMass mass, Loading loading, Measure measure, List<RackLoad> racks) {
-        if (InTrailer.isItsOwn(measure)) {
+        if (measure.kind().ofTrailer()) {
             return Figure.ZERO;
         }
         // Of an axle whatever is held against its limit: as planned, or once tanks or supplies are used up.

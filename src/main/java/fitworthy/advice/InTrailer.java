@@ -1,6 +1,5 @@
 package fitworthy.advice;
 
-import fitworthy.book.Book;
 import fitworthy.figures.mass.LoadMeasures;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
@@ -24,12 +23,6 @@ final class InTrailer {
             Set.of(UnderTrailerMeasures.AXLE_LOAD, UnderTrailerMeasures.TYRE_LOAD, UnderTrailerMeasures.LEVELLED);
 
     private InTrailer() {}
-
-    /** Whether it is the load of the trailer, its ball, axles or tyres, which nothing in the vehicle changes. */
-    static boolean isItsOwn(Measure measure) {
-        return Book.topic(measure.kind().name()).equals("towing")
-                && Set.of("kg", "kN").contains(measure.kind().unit());
-    }
 
     /** What each puts on a limit, kg by its name; nothing where its place is asked and not known. */
     static Map<String, Double> shares(Plan plan, Measure measure) {

@@ -1,6 +1,7 @@
 package fitworthy.advice;
 
 import fitworthy.figures.plan.Loading;
+import fitworthy.figures.room.Limit;
 import fitworthy.figures.room.Most;
 import fitworthy.figures.room.Room;
 import fitworthy.figures.room.Step;
@@ -19,12 +20,12 @@ import java.util.Optional;
  * @param towed whether any loading tows it
  * @param heaviest in the loading that leaves least, kg, none where the vehicle alone is over; missing where it is not known
  *     in one of these loadings
- * @param governs what governs that; empty where no limit does
+ * @param limit what governs that; nothing where no limit does
  * @param loading that loading
  * @param most the heaviest in whichever loading leaves most, kg; missing where it is not known in one of them
  */
 public record TrailerRoom(
-        Trailer trailer, boolean towed, Figure heaviest, String governs, String loading, Figure most) {
+        Trailer trailer, boolean towed, Figure heaviest, Optional<Limit> limit, String loading, Figure most) {
 
     /** That of an advice; nothing where the sheet has no trailer. */
     public static Optional<TrailerRoom> of(Advice advice) {
@@ -86,7 +87,7 @@ public record TrailerRoom(
                 trailer,
                 towed,
                 whole(least.most),
-                least.most.governs().map(step -> step.limit().words()).orElse(""),
+                least.most.governs().map(Step::limit),
                 least.loading.loadCase().name(),
                 rooms.stream()
                         .map(room -> whole(room.most))
@@ -130,9 +131,14 @@ public record TrailerRoom(
         return over.value() < over.tolerance();
     }
 
+    /** What governs it, in words; empty where no limit does. */
+    public String governs() {
+        return limit.map(Limit::words).orElse("");
+    }
+
     /** Whether tyres govern it, so that others may do. */
     public boolean isByTyres() {
-        return governs.contains("tyres");
+        return limit.filter(Limit::isOfTyres).isPresent();
     }
 
     /** By how much the trailer as planned is too heavy, kg; nothing where it is not, or that is not known. */

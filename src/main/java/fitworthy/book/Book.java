@@ -9,6 +9,7 @@ import fitworthy.source.Located;
 import fitworthy.source.Place;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -81,6 +82,15 @@ public record Book(
                 house,
                 new PracticeValues(regions, practice, house, rules, cards, sources),
                 new FormerIds(cards, practice));
+    }
+
+    /** What people call each region, by its id. */
+    public Map<String, List<String>> regionNames() {
+        Map<String, List<String>> names = new LinkedHashMap<>();
+        regions.forEach((id, region) -> names.put(
+                id,
+                Stream.concat(Stream.of(region.name()), region.also().stream()).toList()));
+        return names;
     }
 
     /** The topics, each a folder of the book. */

@@ -9,6 +9,7 @@ import java.util.Map;
 /** A region. Its id is the key it stands under. */
 public record Region(
         @Field(value = "its name", needed = true, example = "New South Wales") String name,
+        @Field(value = "what else people call it", example = "[Great Britain]") List<String> also,
         @Field(value = "the region whose values hold where this one records none", example = "au") String parent,
         @Field(
                         value =

@@ -43,6 +43,9 @@ final class Check implements Callable<Integer> {
     private SheetOptions options = new SheetOptions();
 
     @Mixin
+    private CasesOption cases = new CasesOption();
+
+    @Mixin
     private FormatOption format = new FormatOption();
 
     @Option(
@@ -62,12 +65,6 @@ final class Check implements Callable<Integer> {
     @Option(names = "--all", description = "The same, and list every check that is in order, with its margin.")
     private boolean all;
 
-    @Option(
-            names = "--case",
-            paramLabel = "NAME",
-            description = "Look at this load case only; may be given several times.")
-    private List<String> cases = List.of();
-
     Check(CommandContext around) {
         this.around = around;
     }
@@ -76,7 +73,7 @@ final class Check implements Callable<Integer> {
     public Integer call() throws FaultsException {
         RuleEngine engine = options.engine(around);
         Sheet sheet = options.read(engine).sheet();
-        Advice advice = Adviser.advise(engine, sheet, SheetOptions.chosen(sheet, cases));
+        Advice advice = Adviser.advise(engine, sheet, cases.of(sheet));
         Severity mildest = Severity.valueOf(least.name().toUpperCase(Locale.ROOT));
         if (format.isJson()) {
             JsonPrintout.print(around.out(), advice, mildest);

@@ -9,11 +9,9 @@ import fitworthy.printout.explain.RoomPrintout;
 import fitworthy.sheet.Sheet;
 import fitworthy.shelf.Taken;
 import fitworthy.source.FaultsException;
-import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Explains one rule on one sheet. */
@@ -30,17 +28,14 @@ final class Explain implements Callable<Integer> {
     @Mixin
     private SheetOptions options = new SheetOptions();
 
+    @Mixin
+    private CasesOption cases = new CasesOption();
+
     @Parameters(
             index = "1",
             paramLabel = "RULE",
             description = "The rule's id, as printed under a finding; 'room' for what a loading leaves.")
     private String id;
-
-    @Option(
-            names = "--case",
-            paramLabel = "NAME",
-            description = "Look at this load case only; may be given several times.")
-    private List<String> cases = List.of();
 
     Explain(CommandContext around) {
         this.around = around;
@@ -56,7 +51,7 @@ final class Explain implements Callable<Integer> {
             // A former id stays, since the printout says what it is called now.
             id = engine.book().practice().containsKey(id) ? rule : id;
         }
-        Advice advice = Adviser.advise(engine, sheet, SheetOptions.chosen(sheet, cases));
+        Advice advice = Adviser.advise(engine, sheet, cases.of(sheet));
         if (RoomPrintout.names(id)) {
             RoomPrintout.print(around.out(), advice, id);
             return ExitCodes.IN_ORDER;

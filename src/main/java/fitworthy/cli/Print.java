@@ -4,7 +4,6 @@ import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.advice.View;
 import fitworthy.document.HtmlLayout;
-import fitworthy.document.Paper;
 import fitworthy.document.PdfLayout;
 import fitworthy.document.Report;
 import fitworthy.engine.RuleEngine;
@@ -22,7 +21,6 @@ import java.time.OffsetDateTime;
 import java.time.format.DateTimeParseException;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
@@ -46,16 +44,6 @@ import picocli.CommandLine.Option;
         })
 final class Print implements Callable<Integer> {
 
-    /** Sheets of paper as typed. */
-    enum Size {
-        a4,
-        letter;
-
-        Paper paper() {
-            return Paper.valueOf(name().toUpperCase(Locale.ROOT));
-        }
-    }
-
     /** Those for whom it is printed, as typed. */
     enum For {
         anybody(Readers.ANYBODY),
@@ -76,18 +64,14 @@ final class Print implements Callable<Integer> {
     @Mixin
     private SheetOptions options = new SheetOptions();
 
+    @Mixin
+    private PaperOption paper = new PaperOption();
+
     @Option(names = "--html", paramLabel = "FILE", description = "Write one HTML file that needs nothing beside it.")
     private Path html;
 
     @Option(names = "--pdf", paramLabel = "FILE", description = "Write a PDF.")
     private Path pdf;
-
-    @Option(
-            names = "--paper",
-            paramLabel = "SIZE",
-            defaultValue = "a4",
-            description = "Paper of the PDF, ${COMPLETION-CANDIDATES}; a4 by default.")
-    private Size paper;
 
     @Option(
             names = "--for",

@@ -3,7 +3,6 @@ package fitworthy.cli;
 import fitworthy.advice.View;
 import fitworthy.engine.RuleEngine;
 import fitworthy.printout.Imprint;
-import fitworthy.sheet.Sheet;
 import fitworthy.shelf.Shelf;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
@@ -14,9 +13,7 @@ import fitworthy.source.Place;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
@@ -81,18 +78,5 @@ final class SheetOptions {
     /** The shelf that the sheet takes from; none for a sheet on the standard input where none is named. */
     Shelf shelf() {
         return view.shelf(sheetFile);
-    }
-
-    /** The load cases named, which the sheet has to have; an empty set stands for all of them. */
-    static Set<String> chosen(Sheet sheet, List<String> names) throws FaultsException {
-        Set<String> known = new LinkedHashSet<>();
-        sheet.cases().forEach(loading -> known.add(loading.name()));
-        Names.check(
-                "--case",
-                names,
-                known,
-                "the sheet has no load case",
-                known.isEmpty() ? "leave --case out" : String.join(", ", known));
-        return Set.copyOf(names);
     }
 }

@@ -47,6 +47,9 @@ final class WriteLetters implements Callable<Integer> {
     @Mixin
     private SheetOptions options = new SheetOptions();
 
+    @Mixin
+    private PaperOption paper = new PaperOption();
+
     @Option(
             names = "--to",
             paramLabel = "PARTY",
@@ -66,13 +69,6 @@ final class WriteLetters implements Callable<Integer> {
             paramLabel = "FILE",
             description = "Write a PDF in place of that, each letter on its own page.")
     private Path pdf;
-
-    @Option(
-            names = "--paper",
-            paramLabel = "SIZE",
-            defaultValue = "a4",
-            description = "Paper of the PDF, ${COMPLETION-CANDIDATES}; a4 by default.")
-    private Print.Size paper;
 
     WriteLetters(CommandContext around) {
         this.around = around;

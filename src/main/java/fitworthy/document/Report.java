@@ -24,6 +24,11 @@ public record Report(
         List<Particular> particulars,
         List<Section> sections) {
 
+    /** The same paper with other sections. */
+    public Report with(List<Section> others) {
+        return new Report(kind, title, reference, caution, verdict, particulars, others);
+    }
+
     /** A line of the title block. */
     public record Particular(String name, String value) {}
 

@@ -200,13 +200,9 @@ public final class Learning {
         }
         boolean contradicts = Math.abs(off) - within > uses.spread();
         boolean told = contradicts || within <= uses.spread();
-        return new PartMass(
+        return mass(
                 part,
-                uses.all().size(),
-                uses.weighings(),
-                uses.written(),
-                uses.spread(),
-                uses.guessed(),
+                uses,
                 contradicts ? Verdict.OFF : told ? Verdict.AS_WRITTEN : Verdict.CANNOT_TELL,
                 off,
                 within,
@@ -225,6 +221,11 @@ public final class Learning {
     }
 
     private static PartMass untold(Part part, Uses uses, Reason reason, List<Part> with) {
+        return mass(part, uses, Verdict.CANNOT_TELL, null, null, reason, with);
+    }
+
+    private static PartMass mass(
+            Part part, Uses uses, Verdict verdict, Double off, Double within, Reason reason, List<Part> with) {
         return new PartMass(
                 part,
                 uses.all().size(),
@@ -232,9 +233,9 @@ public final class Learning {
                 uses.written(),
                 uses.spread(),
                 uses.guessed(),
-                Verdict.CANNOT_TELL,
-                null,
-                null,
+                verdict,
+                off,
+                within,
                 reason,
                 with);
     }

@@ -84,14 +84,7 @@ public final class ReportWriter {
                 behind(front);
             }
         }
-        return new Report(
-                head().kind(),
-                head().title(),
-                head().reference(),
-                head().caution(),
-                head().verdict(),
-                head().particulars(),
-                sections);
+        return head().with(sections);
     }
 
     /** What stands behind the first pages. */

@@ -8,18 +8,15 @@ import fitworthy.source.Located;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import fitworthy.source.Place;
-import fitworthy.source.Trees;
 import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.regex.Pattern;
 
 /**
  * Turns located nodes into records by their {@link RecordSchema}, collecting every fault instead of stopping at the first. A
@@ -27,23 +24,16 @@ import java.util.regex.Pattern;
  */
 public final class Binder {
 
-    private static final int MOST_GROUPS = 3;
     /** Where what the fields say of themselves will do. */
     private static final Function<Node.Mapping, Map<String, String>> GENERAL = group -> Map.of();
-
-    /** What follows a decimal comma that stands within braces. */
-    private static final Pattern CUT = Pattern.compile("[0-9].*");
 
     private final BoundTree tree;
     private final Examples examples;
     private final ValueBinder values;
-    private final Class<? extends Record> page;
     private final boolean whole;
-    private final Set<String> doubtful = new HashSet<>();
+    private final UnknownNames unknown;
     private final KnownGroups before;
     private final KnownGroups groups = new KnownGroups();
-    /** Groups and lists under a wrong name that is near a right one, each with that. */
-    private final Map<NodePath, String> misspelt = new LinkedHashMap<>();
 
     private Binder(
             Class<? extends Record> page,
@@ -53,9 +43,9 @@ public final class Binder {
             KnownGroups before) {
         this.examples = new Examples(fitting);
         this.before = before;
-        this.page = page;
         this.tree = tree;
         this.whole = whole;
+        this.unknown = new UnknownNames(page, tree);
         this.values = new ValueBinder(tree, examples);
     }
 
@@ -116,32 +106,16 @@ public final class Binder {
         Binder binder = new Binder(type, new BoundTree(places.node(), name, found), whole, fitting, before);
         R record = binder.record(type, places.node(), NodePath.TOP, true);
         found.stream().filter(fault -> !faults.contains(fault)).forEach(faults::add);
-        return binder.misspelt.isEmpty()
-                ? new Bound<>(record, places, binder.doubtful, binder.groups)
+        return binder.unknown.misspelt().isEmpty()
+                ? new Bound<>(record, places, binder.unknown.doubtful(), binder.groups)
                 : bind(
                         type,
-                        new Located(places.beginning(), binder.asMeant(places.node())),
+                        new Located(places.beginning(), binder.unknown.asMeant(places.node())),
                         name,
                         whole,
                         fitting,
                         faults,
                         before);
-    }
-
-    /** The tree with the right names of what is misspelt, so that what stands below them is looked at as well. */
-    private Node asMeant(Node root) {
-        Node.Mapping meant = (Node.Mapping) root;
-        for (Map.Entry<NodePath, String> wrong : misspelt.entrySet()) {
-            NodePath path = wrong.getKey();
-            Node value = path.in(meant);
-            meant = Trees.without(meant, path);
-            NodePath group = path.above();
-            Node.Mapping in = (Node.Mapping) group.in(meant);
-            meant = group.isTop()
-                    ? in.with(wrong.getValue(), value)
-                    : Trees.with(meant, group, in.with(wrong.getValue(), value));
-        }
-        return meant;
     }
 
     /** @param asked whether a field that is needed and left out is a fault */
@@ -181,7 +155,7 @@ public final class Binder {
         }
         boolean kindUnknown = ofKind == null && schema.names().size() < fields.length;
         if (!kindUnknown) {
-            unknownFields(schema, ofKind, mapping, path);
+            unknown.tell(schema, ofKind, mapping, path);
         }
         return fields;
     }
@@ -202,64 +176,6 @@ public final class Binder {
             }
         }
         return null;
-    }
-
-    /** @param ofKind null where the group has no fields by a kind */
-    private void unknownFields(RecordSchema schema, RecordSchema ofKind, Node.Mapping mapping, NodePath path) {
-        Set<String> names = new LinkedHashSet<>(schema.names());
-        if (ofKind != null) {
-            names.addAll(ofKind.names());
-        }
-        mapping.entries().forEach((name, entry) -> {
-            if (!names.contains(name)) {
-                String near = Words.nearest(name, names);
-                String suggested = Words.suggestions(name, names);
-                String kinds = kindsWith(schema, name);
-                String known = suggested + (kinds.isEmpty() ? elsewhere(name) : kinds);
-                if (near != null && mapping.get(near) == null && !(entry.value() instanceof Node.Scalar)) {
-                    misspelt.putIfAbsent(path.to(name), near);
-                }
-                if (near != null || known.isEmpty()) {
-                    doubtful.add(tree.inPage(near == null ? path : path.to(near)));
-                }
-                boolean cut = CUT.matcher(name).matches() && entry.value() instanceof Node.Blank;
-                tree.tell(
-                        entry.place(),
-                        path.to(name),
-                        "no field has this name" + (cut ? "; within braces a comma ends the value before it" : known),
-                        cut
-                                ? "a decimal point, or the value in quotes, as in '" + before(mapping, name) + ","
-                                        + name + "'"
-                                : "one of " + String.join(", ", names));
-            }
-        });
-    }
-
-    /** The value that stands before a name in a group, as a comma has cut it off. */
-    private static String before(Node.Mapping mapping, String name) {
-        String value = "";
-        for (Map.Entry<String, Node.Entry> entry : mapping.entries().entrySet()) {
-            if (entry.getKey().equals(name)) {
-                break;
-            }
-            value = entry.getValue().value() instanceof Node.Scalar scalar ? scalar.text() : "";
-        }
-        return value;
-    }
-
-    /** The groups that do have a field of this name, where they are few. */
-    private String elsewhere(String name) {
-        List<String> groups = FieldPlaces.of(page, name);
-        return groups.isEmpty() || groups.size() > MOST_GROUPS ? "" : "; it stands " + String.join(" and ", groups);
-    }
-
-    /** The kinds of part that do have a field, where this kind does not. */
-    private static String kindsWith(RecordSchema schema, String name) {
-        List<String> kinds = schema.kinds()
-                .filter(kind -> RecordSchema.of(kind.details()).names().contains(name))
-                .map(kind -> Words.hyphenated(((Enum<?>) kind).name()))
-                .toList();
-        return kinds.isEmpty() ? "" : "; one of kind " + String.join(" or ", kinds) + " has it";
     }
 
     private Object field(FieldSchema field, Node.Mapping group, NodePath above, boolean asked) {

@@ -1,7 +1,7 @@
 package fitworthy.search;
 
 import fitworthy.figures.plan.CanopyTop;
-import fitworthy.figures.plan.Masses;
+import fitworthy.figures.plan.OnRoof;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Contents;
 import fitworthy.sheet.Fitment;
@@ -156,11 +156,11 @@ final class Resting {
     }
 
     private static boolean isOnRoof(Fitment part) {
-        return part.kind() != Kind.ROOF_RACK && Masses.onRoof(part).is(YesNo.YES);
+        return part.kind() != Kind.ROOF_RACK && OnRoof.of(part).is(YesNo.YES);
     }
 
     private static boolean isOnRoof(Sheet.Load load) {
-        return Masses.onRoof(load).is(YesNo.YES);
+        return OnRoof.of(load).is(YesNo.YES);
     }
 
     private static Set<String> names(Stream<String> names) {

@@ -7,7 +7,6 @@ import fitworthy.source.NodePath;
 import fitworthy.source.Words;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -19,33 +18,15 @@ import java.util.stream.Stream;
  */
 final class SheetChecks {
 
-    /** What people call a region of the book, in small letters. */
-    private static final Map<String, String> MEANT = Map.ofEntries(
-            Map.entry("europe", "eu"),
-            Map.entry("european union", "eu"),
-            Map.entry("australia", "au"),
-            Map.entry("new zealand", "nz"),
-            Map.entry("united kingdom", "uk"),
-            Map.entry("great britain", "uk"),
-            Map.entry("gb", "uk"),
-            Map.entry("united states", "us"),
-            Map.entry("usa", "us"),
-            Map.entry("california", "us-ca"),
-            Map.entry("texas", "us-tx"),
-            Map.entry("queensland", "au-qld"),
-            Map.entry("new south wales", "au-nsw"),
-            Map.entry("victoria", "au-vic"),
-            Map.entry("south australia", "au-sa"),
-            Map.entry("western australia", "au-wa"),
-            Map.entry("tasmania", "au-tas"),
-            Map.entry("northern territory", "au-nt"));
-
     private final Sheet sheet;
-    private final Set<String> regions;
+    private final Map<String, List<String>> regions;
     private final SheetFaults faults;
 
-    /** @param faults what was found wrong so far; gets what is found here */
-    SheetChecks(Bound<Sheet> read, Set<String> regions, List<Fault> faults) {
+    /**
+     * @param regions what people call each region of the rule book, by its id
+     * @param faults what was found wrong so far; gets what is found here
+     */
+    SheetChecks(Bound<Sheet> read, Map<String, List<String>> regions, List<Fault> faults) {
         this.sheet = read.record();
         this.regions = regions;
         this.faults = new SheetFaults(read, faults);
@@ -122,15 +103,23 @@ final class SheetChecks {
 
     private void region() {
         NodePath region = NodePath.of("region");
-        if (!faults.foundWhenReading(region) && !regions.contains(sheet.region())) {
-            String written = sheet.region().toLowerCase(Locale.ROOT);
-            String meant = MEANT.getOrDefault(written, written);
+        if (!faults.foundWhenReading(region) && !regions.containsKey(sheet.region())) {
             faults.tell(
                     "the rule book has no region '" + sheet.region() + "'"
-                            + Words.suggestion(regions.contains(meant) ? meant : sheet.region(), regions),
-                    "region: one of " + String.join(", ", regions),
+                            + Words.suggestion(meant(sheet.region()), regions.keySet()),
+                    "region: one of " + String.join(", ", regions.keySet()),
                     region);
         }
+    }
+
+    /** The id of the region that people call so; as written where none is. */
+    private String meant(String written) {
+        return regions.entrySet().stream()
+                .filter(region -> Stream.concat(Stream.of(region.getKey()), region.getValue().stream())
+                        .anyMatch(written::equalsIgnoreCase))
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElse(written);
     }
 
     private void circuit(Set<String> fitments, Circuit circuit, NodePath path) {

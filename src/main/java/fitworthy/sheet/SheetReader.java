@@ -9,7 +9,9 @@ import fitworthy.source.Node;
 import fitworthy.source.NodeReader;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** Reads a build sheet whole, or says everything that is wrong with it. */
@@ -37,11 +39,19 @@ public final class SheetReader {
      * @throws FaultsException where there is any fault
      */
     public static Sheet sheet(Node.Mapping root, Set<String> regions, List<Fault> faults) throws FaultsException {
-        return bound(root, regions, faults, KnownGroups.NONE).record();
+        Map<String, List<String>> named = new LinkedHashMap<>();
+        regions.forEach(region -> named.put(region, List.of()));
+        return bound(root, named, faults, KnownGroups.NONE).record();
     }
 
-    /** The same, with what a sheet that is like it can be made of. @param before what a sheet that was like it was made of */
-    public static Bound<Sheet> bound(Node.Mapping root, Set<String> regions, List<Fault> faults, KnownGroups before)
+    /**
+     * The same, with what a sheet that is like it can be made of.
+     *
+     * @param regions what people call each region of the rule book, by its id
+     * @param before what a sheet that was like it was made of
+     */
+    public static Bound<Sheet> bound(
+            Node.Mapping root, Map<String, List<String>> regions, List<Fault> faults, KnownGroups before)
             throws FaultsException {
         if (root != null) {
             Bound<Sheet> read = Binder.bind(Sheet.class, Sidewalls.split(root, faults), faults, before);

@@ -117,15 +117,6 @@ final class YamlPlaces {
         return last > from && text.charAt(last - 1) == '\r' ? last - 1 : last;
     }
 
-    /** The first place from here on where something stands, be it a comment. */
-    int skipBlank(int from) {
-        int to = from;
-        while (to < text.length() && Character.isWhitespace(text.charAt(to))) {
-            to++;
-        }
-        return to;
-    }
-
     boolean isBlank(int begin, int end) {
         return text.substring(begin, end).isBlank();
     }

@@ -57,7 +57,6 @@ public final class Filling {
     /** The same, with what a sheet that is like it can be made of. @param before what a sheet that was like it was made of */
     public static Bound<Sheet> bound(Node.Mapping tree, Book book, List<Fault> faults, KnownGroups before)
             throws FaultsException {
-        return SheetReader.bound(
-                tree == null ? null : filled(tree, book, faults), book.regions().keySet(), faults, before);
+        return SheetReader.bound(tree == null ? null : filled(tree, book, faults), book.regionNames(), faults, before);
     }
 }

@@ -61,9 +61,9 @@ class CardWordsTest {
                         Path.of("rules"),
                         Map.of(
                                 "au",
-                                new Region("Australia", "", "", "", "", List.of()),
+                                new Region("Australia", List.of(), "", "", "", "", List.of()),
                                 "au-sa",
-                                new Region("South Australia", "au", "", "", "", List.of())),
+                                new Region("South Australia", List.of(), "au", "", "", "", List.of())),
                         cards,
                         Map.of(),
                         Map.of(),

@@ -122,7 +122,7 @@ class NeverUsualTest {
                         usual.put(key, Binder.bind(UsualFigure.class, key, entry, group -> Map.of(), faults)));
         BookParts parts = new BookParts(
                 Books.RULES,
-                Map.of("any", new Region("Anywhere", "", "", "", "", List.of())),
+                Map.of("any", new Region("Anywhere", List.of(), "", "", "", "", List.of())),
                 Map.of(),
                 Map.of(),
                 Map.of(),

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fitworthy.Books;
+import fitworthy.Folders;
 import fitworthy.engine.Adding;
 import fitworthy.source.Digests;
 import java.io.IOException;
@@ -14,8 +15,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -57,17 +56,6 @@ class BeginKilledTest {
         return Ran.of("check", "rules/plain-sheet.yaml", "--rules", rules.toString());
     }
 
-    /** All that stands in a folder, by name. */
-    private static Map<String, String> standing(Path folder) throws IOException {
-        Map<String, String> standing = new TreeMap<>();
-        try (Stream<Path> all = Files.walk(folder)) {
-            for (Path each : all.filter(Files::isRegularFile).toList()) {
-                standing.put(folder.relativize(each).toString(), Files.readString(each));
-            }
-        }
-        return standing;
-    }
-
     private Map<Path, String> pages(Map<String, String> standing) {
         Map<Path, String> pages = new LinkedHashMap<>();
         PAGES.forEach(each -> pages.put(rules.resolve(each), standing.get(each)));
@@ -78,7 +66,7 @@ class BeginKilledTest {
     private Map<String, String> begun() throws IOException {
         Path other = Books.copyOf("water", folder.resolve("other"));
         assertEquals(0, begin(other).code());
-        return standing(other);
+        return Folders.texts(other);
     }
 
     private Path note(String text) throws IOException {
@@ -87,7 +75,7 @@ class BeginKilledTest {
 
     @Test
     void inEachMomentTheBookIsRefusedAndTheSameCommandBeginsTheRule() throws IOException {
-        Map<String, String> before = standing(rules);
+        Map<String, String> before = Folders.texts(rules);
         Map<String, String> after = begun();
         assertEquals(before.keySet(), after.keySet(), "nothing is left beside the pages");
         for (int some = 0; some < 1 << PAGES.size(); some++) {
@@ -100,63 +88,63 @@ class BeginKilledTest {
                     Files.writeString(rules.resolve(PAGES.get(i)), after.get(PAGES.get(i)));
                 }
             }
-            Map<String, String> left = standing(rules);
+            Map<String, String> left = Folders.texts(rules);
             check().refused(3, STOPPED);
             Ran.of("prove", "--rules", rules.toString()).refused(3, "run the same 'fitworthy begin' again");
-            assertEquals(left, standing(rules), "to read is not to write");
+            assertEquals(left, Folders.texts(rules), "to read is not to write");
             Ran again = begin(rules);
             assertEquals(0, again.code(), again.err());
             assertTrue(again.err().contains(TAKEN_BACK), again.err());
-            assertEquals(after, standing(rules), "with " + some);
+            assertEquals(after, Folders.texts(rules), "with " + some);
         }
         assertEquals(0, check().code());
     }
 
     @Test
     void whatIsRefusedTakesBackAllTheSame() throws IOException {
-        Map<String, String> before = standing(rules);
+        Map<String, String> before = Folders.texts(rules);
         Map<String, String> after = begun();
         Adding.begin(rules, pages(before), pages(after)).close();
         Files.writeString(rules.resolve(PAGES.get(1)), after.get(PAGES.get(1)));
         Ran.of("begin", "region", "us-ut", "--name", "Utah", "--parent", "oz", "--rules", rules.toString())
                 .refused(2, "the book has no region 'oz'");
-        assertEquals(before, standing(rules));
+        assertEquals(before, Folders.texts(rules));
     }
 
     @Test
     void whatAnotherRunStillAddsIsNotTakenBack() throws IOException {
-        Map<String, String> before = standing(rules);
+        Map<String, String> before = Folders.texts(rules);
         Map<String, String> after = begun();
         try (Adding other = Adding.begin(rules, pages(before), pages(after))) {
             Files.writeString(rules.resolve(PAGES.get(0)), after.get(PAGES.get(0)));
-            Map<String, String> now = standing(rules);
+            Map<String, String> now = Folders.texts(rules);
             begin(rules).refused(74, "another run is adding to this book");
-            assertEquals(now, standing(rules));
+            assertEquals(now, Folders.texts(rules));
             other.end();
         }
     }
 
     @Test
     void aPageThatSomebodyChangedSinceIsLeftToThem() throws IOException {
-        Map<String, String> before = standing(rules);
+        Map<String, String> before = Folders.texts(rules);
         Map<String, String> after = begun();
         Adding.begin(rules, pages(before), pages(after)).close();
         Files.writeString(rules.resolve(PAGES.get(0)), after.get(PAGES.get(0)));
         Files.writeString(rules.resolve(PAGES.get(1)), after.get(PAGES.get(1)) + "# mine\n");
-        Map<String, String> now = standing(rules);
+        Map<String, String> now = Folders.texts(rules);
         begin(rules).refused(3, "cards.yaml: has been changed since 'begin' was stopped while it added to it");
-        assertEquals(now, standing(rules));
+        assertEquals(now, Folders.texts(rules));
         for (String each : PAGES) {
             Files.writeString(rules.resolve(each), before.get(each));
         }
         Ran mended = begin(rules);
         assertEquals(0, mended.code(), mended.err());
-        assertEquals(after, standing(rules), "pages put right by hand serve too");
+        assertEquals(after, Folders.texts(rules), "pages put right by hand serve too");
     }
 
     @Test
     void aNoteThatIsDamagedOrMeansHarmChangesNothing() throws IOException {
-        Map<String, String> before = standing(rules);
+        Map<String, String> before = Folders.texts(rules);
         Map<String, String> after = begun();
         Adding.begin(rules, pages(before), pages(after)).close();
         String note = Files.readString(rules.resolve(".adding"));
@@ -171,13 +159,13 @@ class BeginKilledTest {
         bad.add(signed(note.replaceAll("(cards.yaml) [0-9]+", "$1 -1")));
         bad.add(signed(note.replaceAll("(cards.yaml) [0-9]+", "$1 99999999999")));
         Files.writeString(rules.resolve(PAGES.get(1)), after.get(PAGES.get(1)));
-        Map<String, String> pages = standing(rules);
+        Map<String, String> pages = Folders.texts(rules);
         for (String each : bad) {
             note(each);
             check().refused(3, STOPPED);
             begin(rules).refused(3, ".adding: this note of what 'begin' was adding is damaged");
             pages.put(".adding", each);
-            assertEquals(pages, standing(rules));
+            assertEquals(pages, Folders.texts(rules));
             assertEquals(after.get(PAGES.get(1)), Files.readString(outside));
         }
         for (String each : List.of("$1 0", "$1 9999999")) {
@@ -195,7 +183,7 @@ class BeginKilledTest {
 
     @Test
     void aLinkLeadsNowhere() throws IOException {
-        Map<String, String> before = standing(rules);
+        Map<String, String> before = Folders.texts(rules);
         Map<String, String> after = begun();
         Path secret = Files.writeString(folder.resolve("secret"), "secret words\n");
         Path note = rules.resolve(".adding");

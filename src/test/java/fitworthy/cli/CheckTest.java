@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import fitworthy.Books;
+import fitworthy.Folders;
 import fitworthy.book.Severity;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -135,6 +136,20 @@ class CheckTest {
                         PLAIN,
                         "--region",
                         "Europe"),
+                refusedInput(
+                        "--region by another name",
+                        "--region: region: the rule book has no region 'great britain' (did you mean 'uk'?)",
+                        "check",
+                        PLAIN,
+                        "--region",
+                        "great britain"),
+                refusedInput(
+                        "--region by its full name",
+                        "--region: region: the rule book has no region 'New South Wales' (did you mean 'au-nsw'?)",
+                        "check",
+                        PLAIN,
+                        "--region",
+                        "New South Wales"),
                 refusedInput(
                         "bad --as-of",
                         "--as-of: as-of: is '2026-13-01', which is not a date\n"
@@ -363,16 +378,7 @@ class CheckTest {
 
     private static void broken(Broken broken) throws IOException {
         Path rules = folder.resolve("rules");
-        try (Stream<Path> all = Files.walk(Books.RULES)) {
-            for (Path each : all.toList()) {
-                Path copy = rules.resolve(Books.RULES.relativize(each).toString());
-                if (Files.isDirectory(each)) {
-                    Files.createDirectories(copy);
-                } else {
-                    Files.write(copy, Files.readAllBytes(each));
-                }
-            }
-        }
+        Folders.copy(Books.RULES, rules);
         Path file = rules.resolve(broken.file());
         String text = Files.readString(file);
         int at = text.indexOf(broken.old());

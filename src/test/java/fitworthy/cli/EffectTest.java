@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import fitworthy.Books;
+import fitworthy.Folders;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
@@ -56,17 +57,10 @@ class EffectTest {
 
     private static Path copy(String name) throws IOException {
         Path copy = folder.resolve(name);
-        try (Stream<Path> all = Files.walk(Books.RULES)) {
-            for (Path each : all.toList()) {
-                Path inside = Books.RULES.relativize(each);
-                String first = inside.getName(0).toString();
-                if (Files.isRegularFile(each)
-                        && (first.contains(".") || first.equals("tables") || first.equals("water"))) {
-                    Files.createDirectories(copy.resolve(inside).getParent());
-                    Files.copy(each, copy.resolve(inside));
-                }
-            }
-        }
+        Folders.copy(
+                Books.RULES,
+                copy,
+                inside -> inside.getNameCount() == 1 || inside.startsWith("tables") || inside.startsWith("water"));
         return copy;
     }
 

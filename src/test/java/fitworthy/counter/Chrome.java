@@ -1,16 +1,12 @@
 package fitworthy.counter;
 
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
-
+import fitworthy.Chromium;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Stream;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.WindowType;
 import org.openqa.selenium.chrome.ChromeDriver;
@@ -19,6 +15,8 @@ import org.openqa.selenium.chrome.ChromeOptions;
 
 /** A real Chromium, driven as a person would. */
 public final class Chrome {
+
+    private static final String PACKAGES = "chromium chromium-driver";
 
     private Chrome() {}
 
@@ -48,25 +46,14 @@ public final class Chrome {
     }
 
     private static ChromeDriver start() {
-        Optional<Path> chromium = program("chromium");
-        Optional<Path> driver = program("chromedriver");
-        assumeTrue(
-                chromium.isPresent() && driver.isPresent() || isWanted(),
-                "no Chromium on this machine, so the counter is not tried in a browser: apt-get install chromium chromium-driver");
+        Path chromium = Chromium.program(PACKAGES, "chromium");
+        Path driver = Chromium.program(PACKAGES, "chromedriver");
         ChromeOptions options = new ChromeOptions();
-        options.setBinary(chromium.get().toFile());
-        options.addArguments(List.of(
-                "--headless=new",
-                "--no-sandbox",
-                "--disable-gpu",
-                "--disable-quic",
-                "--no-first-run",
-                "--disable-background-networking",
-                "--disable-component-update",
-                "--disable-sync",
-                "--disable-dev-shm-usage"));
+        options.setBinary(chromium.toFile());
+        options.addArguments("--headless=new");
+        options.addArguments(Chromium.OPTIONS);
         ChromeDriverService service = new ChromeDriverService.Builder()
-                .usingDriverExecutable(driver.get().toFile())
+                .usingDriverExecutable(driver.toFile())
                 .usingAnyFreePort()
                 .build();
         return new ChromeDriver(service, options);
@@ -77,18 +64,6 @@ public final class Chrome {
         window.executeCdpCommand(
                 "Emulation.setDeviceMetricsOverride",
                 Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
-    }
-
-    /** Where a browser has to be there, to be without one is a failure. */
-    private static boolean isWanted() {
-        return "browser".equals(System.getenv("CI"));
-    }
-
-    private static Optional<Path> program(String name) {
-        return Stream.of(System.getenv().getOrDefault("PATH", "").split(java.io.File.pathSeparator))
-                .map(folder -> Path.of(folder, name))
-                .filter(Files::isExecutable)
-                .findFirst();
     }
 
     /** What axe-core finds in the way of a reader who cannot see, on the page as it now is. */

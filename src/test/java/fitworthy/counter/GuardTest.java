@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fitworthy.Folders;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -13,9 +14,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -242,7 +241,7 @@ class GuardTest {
             Files.createSymbolicLink(folder.resolve("link.yaml"), home.resolve("outside.yaml"));
             Files.createSymbolicLink(folder.resolve("in.yaml"), folder.resolve("touring.yaml"));
         }
-        Map<String, String> before = contents(home);
+        Map<String, String> before = Folders.texts(home);
         for (String name : List.of(
                 "../outside.yaml",
                 "..%2foutside.yaml",
@@ -300,17 +299,7 @@ class GuardTest {
             Raw answer = asked("POST", "/sheets/" + name + "/set", "version=&path=title&value=Changed");
             assertTrue(answer.status() >= 400 || name.equals("touring.yaml;a=b"), name + ": " + answer.status());
         }
-        assertEquals(before, contents(home));
-    }
-
-    private static Map<String, String> contents(Path top) throws IOException {
-        Map<String, String> contents = new TreeMap<>();
-        try (Stream<Path> files = Files.walk(top)) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                contents.put(top.relativize(file).toString(), Files.readString(file));
-            }
-        }
-        return contents;
+        assertEquals(before, Folders.texts(home));
     }
 
     @Test

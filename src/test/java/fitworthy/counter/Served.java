@@ -1,16 +1,14 @@
 package fitworthy.counter;
 
 import fitworthy.Books;
+import fitworthy.Folders;
 import fitworthy.advice.View;
 import fitworthy.counter.desk.Desk;
 import fitworthy.counter.desk.OpenSheet;
 import fitworthy.counter.desk.SheetFolder;
 import fitworthy.shelf.Shelves;
-import java.io.IOException;
 import java.net.http.HttpResponse;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.stream.Stream;
 
 /** A counter on a copy of the shipped sheets, and a client that has opened its address. */
 public final class Served implements AutoCloseable {
@@ -27,7 +25,7 @@ public final class Served implements AutoCloseable {
 
     /** @param folder gets the shipped sheets and their shelf */
     public static Served copyIn(Path folder) throws Exception {
-        copy(Path.of("scenarios"), folder);
+        Folders.copy(Path.of("scenarios"), folder);
         return in(folder);
     }
 
@@ -40,19 +38,6 @@ public final class Served implements AutoCloseable {
         View view = new View(Books.engine(), null, null, Shelves.beside());
         Desk desk = new Desk(new SheetFolder(folder), view, Books.RULES);
         return new Served(desk, new Counter(desk, serving));
-    }
-
-    private static void copy(Path from, Path to) throws IOException {
-        try (Stream<Path> files = Files.walk(from)) {
-            for (Path file : files.toList()) {
-                Path target = to.resolve(from.relativize(file).toString());
-                if (Files.isDirectory(file)) {
-                    Files.createDirectories(target);
-                } else {
-                    Files.copy(file, target);
-                }
-            }
-        }
     }
 
     OpenSheet sheet(String name) {

@@ -1,10 +1,10 @@
 package fitworthy.printout;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import fitworthy.Chromium;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -13,11 +13,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /**
  * A page in headless Chromium. No driver is needed: what a script found out is put into the page, and the browser
@@ -29,14 +27,6 @@ final class Browser {
     private static final int MOST_MINUTES = 4;
 
     private Browser() {}
-
-    private static Optional<Path> chromium() {
-        return Stream.of(System.getenv().getOrDefault("PATH", "").split(java.io.File.pathSeparator))
-                .flatMap(folder -> Stream.of("chromium", "chromium-browser", "google-chrome")
-                        .map(name -> Path.of(folder, name)))
-                .filter(Files::isExecutable)
-                .findFirst();
-    }
 
     /** A file that a test library brings along. */
     static String resource(String name) throws IOException {
@@ -53,10 +43,7 @@ final class Browser {
      * @param width of what the page is seen in, in px
      */
     static JsonNode ask(Path folder, String html, int width, String first, String expression) throws Exception {
-        Optional<Path> chromium = chromium();
-        assumeTrue(
-                chromium.isPresent() || "browser".equals(System.getenv("CI")),
-                "no Chromium on this machine, so the page is not tried in a browser: apt-get install chromium");
+        Path chromium = Chromium.program("chromium", "chromium", "chromium-browser", "google-chrome");
         String last = "<script>addEventListener('load', () => Promise.resolve(" + expression
                 + ").catch(e => 'failed: ' + e).then(found => { const pre = parent.document.createElement('pre'); "
                 + "pre.id = 'found-out'; pre.textContent = "
@@ -72,17 +59,9 @@ final class Browser {
                         + "px; height: 800px' srcdoc=\""
                         + framed.replace("&", "&amp;").replace("\"", "&quot;") + "\"></iframe></body></html>");
         Path said = folder.resolve("dom.html");
-        List<String> command = new ArrayList<>(List.of(
-                chromium.get().toString(),
-                "--headless",
-                "--no-sandbox",
-                "--disable-gpu",
-                "--disable-quic",
-                "--no-first-run",
-                "--disable-background-networking",
-                "--disable-component-update",
-                "--disable-sync",
-                "--disable-dev-shm-usage",
+        List<String> command = new ArrayList<>(List.of(chromium.toString(), "--headless"));
+        command.addAll(Chromium.OPTIONS);
+        command.addAll(List.of(
                 "--user-data-dir=" + folder.resolve("profile"),
                 "--virtual-time-budget=600000",
                 "--dump-dom",

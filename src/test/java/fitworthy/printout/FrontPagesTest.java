@@ -54,16 +54,9 @@ class FrontPagesTest {
     }
 
     private static Report front(Report report) {
-        return new Report(
-                report.kind(),
-                report.title(),
-                report.reference(),
-                report.caution(),
-                report.verdict(),
-                report.particulars(),
-                report.sections().stream()
-                        .filter(section -> List.of("answer", "others").contains(section.id()))
-                        .toList());
+        return report.with(report.sections().stream()
+                .filter(section -> List.of("answer", "others").contains(section.id()))
+                .toList());
     }
 
     /** A plan with so many findings that they do not fit two pages. */

@@ -215,16 +215,9 @@ public class ReportTest {
                     each.figures(),
                     each.details()));
         }
-        return new Report(
-                report.kind(),
-                report.title(),
-                report.reference(),
-                report.caution(),
-                report.verdict(),
-                report.particulars(),
-                List.of(
-                        new Section("answer", "In short", List.of(new Table(glance.caption(), columns, lines))),
-                        new Section("findings", "Findings", many)));
+        return report.with(List.of(
+                new Section("answer", "In short", List.of(new Table(glance.caption(), columns, lines))),
+                new Section("findings", "Findings", many)));
     }
 
     public static <B extends Block> List<B> blocks(Report report, String section, Class<B> kind) {

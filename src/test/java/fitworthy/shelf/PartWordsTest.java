@@ -19,9 +19,21 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PartWordsTest {
 
     private static List<Wanted> wanted(String typed, List<Fault> faults) throws FaultsException {
+        return wanted(typed, Shelf.NONE, faults);
+    }
+
+    private static List<Wanted> wanted(String typed, Shelf shelf, List<Fault> faults) throws FaultsException {
         Book book = Books.shipped();
-        return new PartWords(book.tables().shopWords(), Shelf.NONE, book.usualPlaces(), new TypedFaults("", faults))
+        return new PartWords(book.tables().shopWords(), shelf, book.usualPlaces(), new TypedFaults("", faults))
                 .wanted(typed, "au");
+    }
+
+    /** What is meant by it, all of which is understood. */
+    private static List<Wanted> understood(String typed, Shelf shelf) throws FaultsException {
+        List<Fault> faults = new ArrayList<>();
+        List<Wanted> wanted = wanted(typed, shelf, faults);
+        assertEquals(List.of(), faults);
+        return wanted;
     }
 
     @ParameterizedTest
@@ -64,20 +76,12 @@ class PartWordsTest {
                 "fridge in the back | fridge | {at=in the back}"
             })
     void isReadWithItsFigureAndPlace(String typed, String name, String said) throws FaultsException {
-        List<Fault> faults = new ArrayList<>();
-        List<Wanted> wanted = wanted(typed, faults);
-        assertEquals(List.of(), faults);
+        List<Wanted> wanted = understood(typed, Shelf.NONE);
         assertEquals(1, wanted.size());
         assertEquals(name, wanted.get(0).name());
         assertEquals(said, wanted.get(0).said().toString());
         assertEquals("", wanted.get(0).reason());
         assertEquals(typed.matches(".*(rims|wheels).*"), wanted.get(0).ownRims());
-    }
-
-    private static List<Wanted> onShelf(String typed, List<Fault> faults) throws FaultsException {
-        Book book = Books.shipped();
-        return new PartWords(book.tables().shopWords(), shipped(), book.usualPlaces(), new TypedFaults("", faults))
-                .wanted(typed, "au");
     }
 
     private static Shelf shipped() {
@@ -119,9 +123,7 @@ class PartWordsTest {
                 "bull bar | bull bar | '' | {}"
             })
     void theShelfIsReadInAnyLetters(String typed, String name, String list, String said) throws FaultsException {
-        List<Fault> faults = new ArrayList<>();
-        List<Wanted> wanted = onShelf(typed, faults);
-        assertEquals(List.of(), faults);
+        List<Wanted> wanted = understood(typed, shipped());
         assertEquals(1, wanted.size());
         assertEquals(name, wanted.get(0).name());
         assertEquals(list, wanted.get(0).shelf());
@@ -148,9 +150,7 @@ class PartWordsTest {
                 "tub off | ''"
             })
     void whatOfTheShelfMayBeMeantIsTold(String typed, String told) throws FaultsException {
-        List<Fault> faults = new ArrayList<>();
-        List<Wanted> wanted = onShelf(typed, faults);
-        assertEquals(List.of(), faults);
+        List<Wanted> wanted = understood(typed, shipped());
         assertEquals(
                 told,
                 new ShelfParts(shipped())
@@ -224,9 +224,7 @@ class PartWordsTest {
                 "fridge=60 L to keep it cool | fridge 60 L | {} | to keep it cool"
             })
     void aReasonIsKeptAsOne(String typed, String name, String said, String reason) throws FaultsException {
-        List<Fault> faults = new ArrayList<>();
-        List<Wanted> wanted = wanted(typed, faults);
-        assertEquals(List.of(), faults);
+        List<Wanted> wanted = understood(typed, Shelf.NONE);
         assertEquals(1, wanted.size());
         assertEquals(name, wanted.get(0).name());
         assertEquals(said, wanted.get(0).said().toString());
@@ -258,9 +256,7 @@ class PartWordsTest {
                 "Second battery, lithium, 100 Ah | [lithium Second battery] | [{capacity=100 Ah, chemistry=lithium}]"
             })
     void thingsThatAreJoinedAreParted(String typed, String names, String said) throws FaultsException {
-        List<Fault> faults = new ArrayList<>();
-        List<Wanted> wanted = wanted(typed, faults);
-        assertEquals(List.of(), faults);
+        List<Wanted> wanted = understood(typed, Shelf.NONE);
         assertEquals(names, wanted.stream().map(Wanted::name).toList().toString());
         assertEquals(said, wanted.stream().map(Wanted::said).toList().toString());
     }

@@ -72,21 +72,10 @@ public final class LettersPage implements Routes {
         Report all = letters.report("");
         List<Letter> each = new ArrayList<>();
         for (Section section : all.sections()) {
-            each.add(new Letter(section, letters.words().get(each.size()), plain(alone(all, section))));
+            each.add(new Letter(section, letters.words().get(each.size()), plain(all.with(List.of(section)))));
         }
         sent.html(Pages.html(
                 "output/letters.jte", Map.of("name", sent.pathParam("sheet"), "of", all.title(), "letters", each)));
-    }
-
-    private static Report alone(Report all, Section section) {
-        return new Report(
-                all.kind(),
-                all.title(),
-                all.reference(),
-                all.caution(),
-                all.verdict(),
-                all.particulars(),
-                List.of(section));
     }
 
     private void add(RoutesConfig routes, String ending, String type, Layout layout) {

@@ -31,8 +31,6 @@ public final class PlanChanges {
     private static final Place TYPED = Place.of("");
 
     private static final String ABOUT = "about";
-    /** Another each time that a box is gone into. */
-    private static final String HOLD = "hold";
 
     /** Marks of a value that is given. */
     private static final Set<String> VALUED = Set.of("stated", ABOUT);
@@ -44,22 +42,8 @@ public final class PlanChanges {
     /** Every one, with the last part of its address. */
     public static List<Changes> all() {
         return List.of(
-                made(
-                        "set",
-                        sent -> set(
-                                path(sent),
-                                Sent.form(sent, "value"),
-                                Sent.form(sent, "unit"),
-                                Sent.form(sent, "mark"),
-                                Sent.form(sent, HOLD))),
-                made(
-                        "mark",
-                        sent -> mark(
-                                path(sent),
-                                Sent.form(sent, "value"),
-                                Sent.form(sent, "unit"),
-                                Sent.form(sent, "mark"),
-                                Sent.form(sent, HOLD))),
+                made("set", sent -> set(Boxed.in(sent))),
+                made("mark", sent -> mark(Boxed.in(sent))),
                 made("add", sent -> add(path(sent), news(sent))),
                 made(
                         "take",
@@ -101,24 +85,46 @@ public final class PlanChanges {
         return news;
     }
 
-    private static Change set(NodePath path, String typed, String unit, String mark, String hold) {
-        String value = UnitBeside.of(unit, typed);
-        return new Edit(label(path), hold, sheet -> put(sheet, path, mark.equals(ABOUT) ? about(value) : value));
+    /**
+     * What stands in the box of a field.
+     *
+     * @param value with its unit
+     * @param mark how sure it is, or why there is none
+     * @param hold another each time that the box is gone into
+     */
+    private record Boxed(NodePath path, String value, String mark, String hold) {
+
+        static Boxed in(Context sent) {
+            return new Boxed(
+                    PlanChanges.path(sent),
+                    UnitBeside.of(Sent.form(sent, "unit"), Sent.form(sent, "value")),
+                    Sent.form(sent, "mark"),
+                    Sent.form(sent, "hold"));
+        }
+
+        /** The value as the sheet has it, a guess with its word. */
+        String written() {
+            boolean guess = mark.equals(ABOUT) && !value.isEmpty() && !value.startsWith(ABOUT + " ");
+            return guess ? ABOUT + " " + value : value;
+        }
     }
 
-    private static Change mark(NodePath path, String typed, String unit, String mark, String hold) {
-        String value = UnitBeside.of(unit, typed);
-        return new Edit(label(path), hold, sheet -> {
-            if (value.isEmpty() && VALUED.contains(mark)) {
+    private static Change set(Boxed box) {
+        return new Edit(label(box.path), box.hold, sheet -> put(sheet, box.path, box.written()));
+    }
+
+    private static Change mark(Boxed box) {
+        return new Edit(label(box.path), box.hold, sheet -> {
+            boolean valued = VALUED.contains(box.mark);
+            if (valued && box.value.isEmpty()) {
                 throw Edit.refused(
-                        sheet, sheet.key(path), "there is no value to mark", "type it first, then say how sure it is");
+                        sheet,
+                        sheet.key(box.path),
+                        "there is no value to mark",
+                        "type it first, then say how sure it is");
             }
-            return put(sheet, path, !VALUED.contains(mark) ? mark : mark.equals(ABOUT) ? about(value) : value);
+            return put(sheet, box.path, valued ? box.written() : box.mark);
         });
-    }
-
-    private static String about(String value) {
-        return value.isEmpty() || value.startsWith(ABOUT + " ") ? value : ABOUT + " " + value;
     }
 
     private static String label(NodePath path) {

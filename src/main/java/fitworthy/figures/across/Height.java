@@ -3,7 +3,7 @@ package fitworthy.figures.across;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.Loading;
-import fitworthy.figures.plan.Masses;
+import fitworthy.figures.plan.OnRoof;
 import fitworthy.figures.plan.Places;
 import fitworthy.figures.plan.PointMass;
 import fitworthy.figures.plan.PointMass.Sort;
@@ -119,13 +119,13 @@ final class Height {
         }
         for (Tank tank : sheet.tanks()) {
             if (loading.carries(tank)) {
-                boolean high = Masses.onRoof(tank, sheet).is(YesNo.YES) || onRacks.contains(tank.name());
+                boolean high = OnRoof.of(tank, sheet).is(YesNo.YES) || onRacks.contains(tank.name());
                 all.add(reaching(tank.name(), tank.top(), places.of(tank), high, near));
             }
         }
         for (Sheet.Load load : sheet.cargo()) {
             if (loading.carries(load)) {
-                boolean high = Masses.onRoof(load, sheet).is(YesNo.YES) || onRacks.contains(load.name());
+                boolean high = OnRoof.of(load, sheet).is(YesNo.YES) || onRacks.contains(load.name());
                 all.add(reaching(load.name(), load.top(), places.of(load), high, near));
             }
         }
@@ -142,7 +142,7 @@ final class Height {
     /** Whether a part is on the roof, or on a rack wherever that is. */
     private static boolean isHigh(Fitment part, Loading loading, Set<String> onRacks) {
         return part.roof().is(YesNo.YES)
-                || Masses.onRoof(part, loading.plan().sheet()).is(YesNo.YES)
+                || OnRoof.of(part, loading.plan().sheet()).is(YesNo.YES)
                 || onRacks.contains(part.name());
     }
 

@@ -1,6 +1,6 @@
 package fitworthy.figures.across;
 
-import fitworthy.figures.plan.Masses;
+import fitworthy.figures.plan.OnRoof;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.ElectricalDetails.Battery;
@@ -51,16 +51,16 @@ final class UsualCarriers {
                 if (usual.isPresent()) {
                     without.put(part.name(), usual.get().is());
                 } else if (left.contains(Kind.ROOF_RACK)) {
-                    without.put(part.name(), Masses.onRoof(part));
+                    without.put(part.name(), OnRoof.of(part));
                 }
             }
         }
         tanks.stream()
                 .filter(tank -> tank.in().isEmpty() && left.contains(Kind.ROOF_RACK))
-                .forEach(tank -> without.put(tank.name(), Masses.onRoof(tank)));
+                .forEach(tank -> without.put(tank.name(), OnRoof.of(tank)));
         cargo.stream()
                 .filter(load -> load.in().isEmpty() && left.contains(Kind.ROOF_RACK))
-                .forEach(load -> without.put(load.name(), Masses.onRoof(load)));
+                .forEach(load -> without.put(load.name(), OnRoof.of(load)));
         without.values().removeIf(answer -> answer.is(YesNo.NO));
         return without;
     }

@@ -7,7 +7,7 @@ import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.Alterations;
 import fitworthy.figures.plan.Held;
 import fitworthy.figures.plan.Liquids;
-import fitworthy.figures.plan.Masses;
+import fitworthy.figures.plan.OnRoof;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
@@ -51,7 +51,7 @@ final class HoldingMeasures implements Topic {
         if (load.lashing().isPresent() || load.tied().isPresent() || load.isAlive()) {
             return;
         }
-        Choice<YesNo> roof = Masses.onRoof(load, plan.sheet());
+        Choice<YesNo> roof = OnRoof.of(load, plan.sheet());
         if (mayBe(roof) && isByItself(plan, load.in()) && isHeavyOnRoof(plan, load.mass())) {
             measures.add(Measure.of(ROOF_SECURED, load.name(), load.secured()).given(roof));
         } else if (isHeavy(plan, load.mass()) && maySlide(plan, load)) {
@@ -86,7 +86,7 @@ final class HoldingMeasures implements Topic {
         // What of it has no known mass may be heavy.
         Figure mass = carriers.contains(part.name()) ? loaded(plan, part) : part.mass();
         Optional<Point> at = plan.places().of(part);
-        stated(plan, part.name(), part.fixingStated(), mass, Masses.onRoof(part, plan.sheet()), at, measures);
+        stated(plan, part.name(), part.fixingStated(), mass, OnRoof.of(part, plan.sheet()), at, measures);
     }
 
     private static Figure loaded(Plan plan, Fitment part) {
@@ -105,14 +105,7 @@ final class HoldingMeasures implements Topic {
             return;
         }
         Figure full = tank.mass().plus(Liquids.mass(tank, Figure.of(1, 0)));
-        stated(
-                plan,
-                tank.name(),
-                tank.fixingStated(),
-                full,
-                Masses.onRoof(tank, plan.sheet()),
-                Optional.of(at),
-                measures);
+        stated(plan, tank.name(), tank.fixingStated(), full, OnRoof.of(tank, plan.sheet()), Optional.of(at), measures);
     }
 
     private static void stated(

@@ -18,6 +18,7 @@ import java.util.stream.Stream;
  * @param limitMeaning what its own limit is, empty where it has none
  * @param scope of what it is asked
  * @param answer what it may be answered by
+ * @param ofTrailer whether it is a load of the trailer's own, which nothing in the vehicle changes
  */
 public record MeasureKind(
         String name,
@@ -27,7 +28,8 @@ public record MeasureKind(
         State state,
         String limitMeaning,
         Scope scope,
-        Answer answer) {
+        Answer answer,
+        boolean ofTrailer) {
 
     /** Of what a question is asked. */
     public enum Scope {
@@ -85,7 +87,8 @@ public record MeasureKind(
                 State.AS_PLANNED,
                 limitMeaning,
                 Scope.PLAN,
-                new Answer.Number(false, false));
+                new Answer.Number(false, false),
+                false);
     }
 
     /** A question of the plan that is answered by yes or no. */
@@ -109,7 +112,7 @@ public record MeasureKind(
     }
 
     private static MeasureKind inWords(String name, String meaning, Answer answer) {
-        return new MeasureKind(name, "", 0, meaning, State.AS_PLANNED, "", Scope.PLAN, answer);
+        return new MeasureKind(name, "", 0, meaning, State.AS_PLANNED, "", Scope.PLAN, answer, false);
     }
 
     /** What it is, in words that can stand before a value. */
@@ -128,7 +131,7 @@ public record MeasureKind(
     }
 
     private MeasureKind in(State other) {
-        return new MeasureKind(name, unit, decimals, asPlanned, other, limitMeaning, scope, answer);
+        return new MeasureKind(name, unit, decimals, asPlanned, other, limitMeaning, scope, answer, ofTrailer);
     }
 
     /** The same question, to which one word more may be the answer. */
@@ -148,17 +151,22 @@ public record MeasureKind(
     }
 
     private MeasureKind answeredBy(Answer other) {
-        return new MeasureKind(name, unit, decimals, asPlanned, state, limitMeaning, scope, other);
+        return new MeasureKind(name, unit, decimals, asPlanned, state, limitMeaning, scope, other, ofTrailer);
     }
 
     /** The same question asked of each load case, because its answer depends on the loading. */
     public MeasureKind byLoading() {
-        return new MeasureKind(name, unit, decimals, asPlanned, state, limitMeaning, Scope.LOADING, answer);
+        return new MeasureKind(name, unit, decimals, asPlanned, state, limitMeaning, Scope.LOADING, answer, ofTrailer);
+    }
+
+    /** The same question, asked of a load of the trailer's own. */
+    public MeasureKind onTrailer() {
+        return new MeasureKind(name, unit, decimals, asPlanned, state, limitMeaning, scope, answer, true);
     }
 
     /** The same question with one digit more after the point. */
     public MeasureKind finer() {
-        return new MeasureKind(name, unit, decimals + 1, asPlanned, state, limitMeaning, scope, answer);
+        return new MeasureKind(name, unit, decimals + 1, asPlanned, state, limitMeaning, scope, answer, ofTrailer);
     }
 
     /** The same question, its numbers in another unit. @param other one of the same dimension */

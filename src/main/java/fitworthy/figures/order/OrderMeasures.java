@@ -92,9 +92,12 @@ public final class OrderMeasures implements Topic {
             order(order, measures);
             tasks.stream()
                     .filter(task -> task.work().booked() != null || asksBooking(task, order))
-                    .forEach(task -> measures.add(
-                            Measure.of(BOOKED, task.name(), order.firstDay(order.possible(task)), booked(task, order))
-                                    .worked(order::table)));
+                    .forEach(task -> measures.add(Measure.of(
+                                    BOOKED,
+                                    task.name(),
+                                    order.calendar().firstDay(order.possible(task)),
+                                    booked(task, order))
+                            .worked(order::table)));
             if (wanted != null
                     || tasks.stream().anyMatch(task -> task.work().days().known())) {
                 measures.add(Measure.of(WAIT, WHOLE, days(order.waiting()))
@@ -126,7 +129,7 @@ public final class OrderMeasures implements Topic {
 
     private static Figure booked(Task task, WorkOrder order) {
         if (task.work().booked() != null) {
-            return order.hours(task.work().booked());
+            return order.calendar().hours(task.work().booked());
         }
         return task.work()
                 .days()
@@ -155,7 +158,7 @@ public final class OrderMeasures implements Topic {
     }
 
     private static void wanted(LocalDate wanted, WorkOrder order, List<Task> tasks, List<Measure> measures) {
-        Figure limit = order.hours(wanted);
+        Figure limit = order.calendar().hours(wanted);
         Figure ready = order.ready();
         measures.add(Measure.of(READY, WHOLE, ready, limit).worked(order::table));
         measures.add(
@@ -187,23 +190,23 @@ public final class OrderMeasures implements Topic {
 
     /** As what is to be got. */
     private static String sooner(WorkOrder order, LocalDate wanted) {
-        return order.sooner(wanted)
+        return Sooner.than(wanted, order)
                 .filter(parts -> !parts.isEmpty())
                 .map(parts -> Words.few(
                         parts.entrySet().stream()
                                 .map(part -> "%s by %s (in %d days, not %d)"
                                         .formatted(
                                                 part.getKey().name(),
-                                                order.day(part.getValue()),
+                                                order.calendar().day(part.getValue()),
                                                 part.getValue(),
-                                                Math.round(part.getKey().lead().value() / WorkOrder.DAY)))
+                                                Math.round(part.getKey().lead().value() / WorkCalendar.DAY)))
                                 .toList(),
                         NAMED))
                 .orElse("work, bookings or the vehicle itself sooner");
     }
 
     private static Figure days(Figure workingDays) {
-        return workingDays.times(WorkOrder.DAY);
+        return workingDays.times(WorkCalendar.DAY);
     }
 
     private static boolean any(List<Task> tasks, Enum<?> kind) {

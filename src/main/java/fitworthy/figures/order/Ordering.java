@@ -57,7 +57,7 @@ public final class Ordering {
         if (!latest.known()) {
             return Optional.empty();
         }
-        double lead = (task.lead().value() + task.lead().tolerance()) / WorkOrder.DAY;
+        double lead = (task.lead().value() + task.lead().tolerance()) / WorkCalendar.DAY;
         return Optional.of(WorkDays.until(
                 day((long) Math.floor(latest.value() + NOTHING)).minusDays((long) Math.ceil(lead - NOTHING))));
     }

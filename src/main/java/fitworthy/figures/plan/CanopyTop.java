@@ -47,7 +47,7 @@ public final class CanopyTop {
                 .filter(part -> part.kind() == Kind.CANOPY)
                 .filter(canopy -> rack.in().equals(canopy.name())
                         || rack.in().isEmpty()
-                                && Masses.onRoof(rack, sheet).is(YesNo.NO)
+                                && OnRoof.of(rack, sheet).is(YesNo.NO)
                                 && isOver(new Places(sheet), canopy, rack))
                 .findFirst();
     }
@@ -72,15 +72,15 @@ public final class CanopyTop {
     public Map<String, Choice<YesNo>> standing() {
         Map<String, Choice<YesNo>> standing = new TreeMap<>();
         sheet.fitments().stream()
-                .filter(part -> part.kind() != Kind.ROOF_RACK && !Masses.reachesUp(part.kind()))
-                .filter(part -> isOpen(part.in(), Masses.onRoof(part, sheet)))
+                .filter(part -> part.kind() != Kind.ROOF_RACK && !OnRoof.reachesUp(part.kind()))
+                .filter(part -> isOpen(part.in(), OnRoof.of(part, sheet)))
                 .forEach(part ->
                         places.of(part).ifPresent(at -> standing.put(part.name(), holds("fitments", part.name(), at))));
         sheet.tanks().stream()
-                .filter(tank -> !tank.stock().is(YesNo.YES) && isOpen(tank.in(), Masses.onRoof(tank, sheet)))
+                .filter(tank -> !tank.stock().is(YesNo.YES) && isOpen(tank.in(), OnRoof.of(tank, sheet)))
                 .forEach(tank -> standing.put(tank.name(), holds("tanks", tank.name(), places.of(tank))));
         sheet.cargo().stream()
-                .filter(load -> isOpen(load.in(), Masses.onRoof(load, sheet)))
+                .filter(load -> isOpen(load.in(), OnRoof.of(load, sheet)))
                 .forEach(load -> standing.put(load.name(), holds("cargo", load.name(), places.of(load))));
         standing.values().removeIf(answer -> answer.is(YesNo.NO));
         return standing;

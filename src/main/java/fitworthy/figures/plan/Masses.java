@@ -5,8 +5,6 @@ import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
-import fitworthy.sheet.FrontDetails.LampPlace;
-import fitworthy.sheet.FrontDetails.Lamps;
 import fitworthy.sheet.LoadCase;
 import fitworthy.sheet.Point;
 import fitworthy.sheet.Sheet;
@@ -33,12 +31,6 @@ public final class Masses {
 
     private static final Set<Sort> FIXED = EnumSet.of(Sort.FITMENT, Sort.REMOVED, Sort.TANK);
     private static final Set<Sort> FIXED_AND_COUNTED = EnumSet.of(Sort.FITMENT, Sort.REMOVED, Sort.TANK, Sort.COUNTED);
-
-    /**
-     * From this height of its centre on, in m, a thing may be on the roof where the sheet does not say: an assumption, see
-     * docs/method.md.
-     */
-    private static final double ROOF_HEIGHT = 1.6;
 
     private final Plan plan;
     private final Sheet sheet;
@@ -73,7 +65,7 @@ public final class Masses {
                             Sort.FITMENT,
                             of(fitment, sheet),
                             at(at, unsprung),
-                            onRoof(fitment, sheet),
+                            OnRoof.of(fitment, sheet),
                             unsprung))
                     .ifPresent(part -> put(part, fitment.isDone(), !off.contains(fitment.name()), masses));
         }
@@ -89,7 +81,7 @@ public final class Masses {
         for (Sheet.Load cargo : sheet.cargo()) {
             // What stands in or on a part that is off is left with it.
             if (loadCase.carries(cargo.name()) && !off.contains(cargo.in())) {
-                masses.add(load(cargo.name(), Sort.CARGO, cargo.mass(), cargo.at(), onRoof(cargo, sheet)));
+                masses.add(load(cargo.name(), Sort.CARGO, cargo.mass(), cargo.at(), OnRoof.of(cargo, sheet)));
             }
         }
         if (loadCase.towing().is(YesNo.YES)) {
@@ -135,7 +127,7 @@ public final class Masses {
     private void tank(Tank tank, LoadCase loadCase, Set<String> off, List<PointMass> masses) {
         boolean on = !off.contains(tank.name());
         Point at = plan.places().of(tank);
-        Choice<YesNo> roof = onRoof(tank, sheet);
+        Choice<YesNo> roof = OnRoof.of(tank, sheet);
         if (tank.stock().is(YesNo.NO)) {
             PointMass shell = new PointMass(tank.name(), Sort.TANK, tank.mass().orTolerance(share), at, roof, 0);
             put(shell, tank.isDone(), on, masses);
@@ -156,76 +148,6 @@ public final class Masses {
                 .filter(part ->
                         part.isDone() && part.at().isEmpty() && !part.mass().isZero())
                 .toList();
-    }
-
-    /** Whether a kind of part reaches above a roof from elsewhere and, unless the sheet says so, is not on it. */
-    static boolean reachesUp(Fitment.Kind kind) {
-        return switch (kind) {
-            case TRAY, CANOPY, SNORKEL, PRE_CLEANER, MIRRORS, REAR_CAMERA, AERIAL -> true;
-            default -> false;
-        };
-    }
-
-    /** A roof rack is there for nothing else. */
-    public static Choice<YesNo> onRoof(Fitment part) {
-        if (reachesUp(part.kind())) {
-            return Choice.yesNo(part.roof().is(YesNo.YES));
-        }
-        return switch (part.kind()) {
-            case ROOF_RACK -> part.roof();
-            case LAMPS -> lampsOnRoof(part);
-            default -> part.at().map(at -> onRoof(part.roof(), at)).orElse(part.roof());
-        };
-    }
-
-    /** Where lamps sit is asked for by itself. */
-    private static Choice<YesNo> lampsOnRoof(Fitment part) {
-        Choice<LampPlace> place = ((Lamps) part.details()).place();
-        return part.roof().known() || !place.known()
-                ? part.at().map(at -> onRoof(part.roof(), at)).orElse(part.roof())
-                : Choice.yesNo(place.is(LampPlace.ROOF));
-    }
-
-    /** Whether a piece of cargo is carried on the roof. */
-    public static Choice<YesNo> onRoof(Sheet.Load cargo) {
-        return onRoof(cargo.roof(), cargo.at());
-    }
-
-    /** The same of a tank; the maker's own is in or under the vehicle. */
-    public static Choice<YesNo> onRoof(Tank tank) {
-        return tank.stock().is(YesNo.YES) ? Choice.of(YesNo.NO) : onRoof(tank.roof(), tank.at());
-    }
-
-    /** The same of a sheet's part: what stands in or on another is where that is, whatever is said of it by itself. */
-    public static Choice<YesNo> onRoof(Fitment part, Sheet sheet) {
-        return orCarrier(onRoof(part), part.in(), sheet);
-    }
-
-    /** The same of a sheet's tank. */
-    public static Choice<YesNo> onRoof(Tank tank, Sheet sheet) {
-        return orCarrier(onRoof(tank), tank.in(), sheet);
-    }
-
-    /** The same of a sheet's cargo. */
-    public static Choice<YesNo> onRoof(Sheet.Load cargo, Sheet sheet) {
-        return orCarrier(onRoof(cargo), cargo.in(), sheet);
-    }
-
-    private static Choice<YesNo> orCarrier(Choice<YesNo> own, String in, Sheet sheet) {
-        if (in.isEmpty()) {
-            return own;
-        }
-        return sheet.fitments().stream()
-                .filter(part -> part.name().equals(in))
-                .findFirst()
-                .map(carrier -> onRoof(carrier, sheet))
-                .filter(there -> there.known() || !own.is(YesNo.YES))
-                .orElse(own);
-    }
-
-    /** As the sheet says; where it does not, open for what is high enough. */
-    private static Choice<YesNo> onRoof(Choice<YesNo> told, Point at) {
-        return told.known() || at.z().value() >= ROOF_HEIGHT ? told : Choice.of(YesNo.NO);
     }
 
     /** Which share of a kind of part the springs do not carry; of a spring itself half of it. */

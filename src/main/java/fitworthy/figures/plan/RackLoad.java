@@ -47,7 +47,7 @@ public record RackLoad(String rack, RoofLoad load, Figure most, Set<String> stan
         Set<String> onSome = standing.values().stream().flatMap(Set::stream).collect(Collectors.toSet());
         RoofLoad onRoof = RoofLoad.of(loading).only(name -> !onSome.contains(name));
         List<Fitment> above = racks.stream()
-                .filter(rack -> !Masses.onRoof(rack, sheet).is(YesNo.NO))
+                .filter(rack -> !OnRoof.of(rack, sheet).is(YesNo.NO))
                 .toList();
         Set<String> cargo = sheet.cargo().stream().map(Sheet.Load::name).collect(Collectors.toSet());
         List<RackLoad> loads = new ArrayList<>();

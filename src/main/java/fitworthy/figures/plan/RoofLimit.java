@@ -83,12 +83,12 @@ public record RoofLimit(Figure most, Choice<Governs> governs) {
                                 .filter(part -> part.name().equals(tent)
                                         && (part.roof().is(YesNo.NO)
                                                 || !part.in().isEmpty()))
-                                .map(part -> Masses.onRoof(part, sheet)),
+                                .map(part -> OnRoof.of(part, sheet)),
                         sheet.cargo().stream()
                                 .filter(load -> load.name().equals(tent)
                                         && (load.roof().is(YesNo.NO)
                                                 || !load.in().isEmpty()))
-                                .map(load -> Masses.onRoof(load, sheet)))
+                                .map(load -> OnRoof.of(load, sheet)))
                 .anyMatch(roof -> roof.is(YesNo.NO));
     }
 

@@ -29,7 +29,7 @@ public record RoofLoad(List<Working.Input> loads, List<Choice<YesNo>> told) {
                 .filter(mass -> !mass.roof().is(YesNo.NO))
                 .forEach(mass -> roof.add(mass.name(), mass.mass(), mass.roof()));
         Masses.unplaced(loading.plan()).forEach(part -> {
-            Choice<YesNo> told = Masses.onRoof(part, sheet);
+            Choice<YesNo> told = OnRoof.of(part, sheet);
             if (told.is(YesNo.YES) || part.kind() == Fitment.Kind.ROOF_RACK && !told.is(YesNo.NO)) {
                 roof.add(part.name(), part.mass().exact(), told);
             }

@@ -3,6 +3,7 @@ package fitworthy.figures.room;
 import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.BallLimits;
 import fitworthy.figures.plan.Levelling;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Masses;
@@ -36,6 +37,7 @@ final class HeaviestTrailer {
     private final Carrier carrier;
     private final Figure ball;
     private final Figure share;
+    private final BallLimits onBall;
     /** What supplies in it add to the load on the ball once they are used up, kg; nothing where they change nothing. */
     private final Optional<Figure> supplies;
 
@@ -56,6 +58,7 @@ final class HeaviestTrailer {
                 .findFirst()
                 .orElse(trailer.ball());
         this.share = ball.dividedBy(trailer.mass());
+        this.onBall = BallLimits.of(plan, trailer);
     }
 
     /**
@@ -86,9 +89,8 @@ final class HeaviestTrailer {
         if (!trailer.mass().known() && trailer.rated().known()) {
             onTheBall(trailer.rated()).stream().filter(Step::bounds).forEach(bounds::add);
         }
-        Figure made = plan.ratings().ball();
-        if (!TowingAfterCut.rating(plan, made).known()) {
-            bounds.add(onTheBall(Limit.BALL_RATING, made, trailer.mass()));
+        if (!onBall.afterCut().known()) {
+            bounds.add(onTheBall(Limit.BALL_RATING, onBall.vehicle(), trailer.mass()));
         }
         return Most.of(steps, bounds);
     }
@@ -97,10 +99,9 @@ final class HeaviestTrailer {
         List<Step> limits = new ArrayList<>();
         ballRatings().forEach((limit, most) -> limits.add(Step.stated(limit, most)));
         limits.addAll(steps(new Taken("most", Sort.BALL, ballPoint(), Figure.of(1, 0), "", List.of())));
-        Figure made = plan.ratings().ball();
         return Most.of(
                 limits,
-                TowingAfterCut.rating(plan, made).known() ? List.of() : List.of(Step.stated(Limit.BALL_RATING, made)));
+                onBall.afterCut().known() ? List.of() : List.of(Step.stated(Limit.BALL_RATING, onBall.vehicle())));
     }
 
     private Point ballPoint() {
@@ -220,15 +221,13 @@ final class HeaviestTrailer {
 
     private Map<Limit, Figure> ballRatings() {
         Map<Limit, Figure> ratings = new LinkedHashMap<>();
-        Figure rating = TowingAfterCut.rating(plan, plan.ratings().ball());
-        ratings.put(Limit.BALL_RATING, rating);
-        ratings.put(Limit.TOW_BAR_BALL, plan.towBar().plate().ball());
-        ratings.put(Limit.TRAILER_COUPLING_BALL, trailer.coupling().ball());
+        ratings.put(Limit.BALL_RATING, onBall.afterCut());
+        ratings.put(Limit.TOW_BAR_BALL, onBall.towBar());
+        ratings.put(Limit.TRAILER_COUPLING_BALL, onBall.coupling());
         supplies.ifPresent(more -> {
-            ratings.put(Limit.BALL_RATING_LATER, rating.minus(more));
-            ratings.put(Limit.TOW_BAR_BALL_LATER, plan.towBar().plate().ball().minus(more));
-            ratings.put(
-                    Limit.TRAILER_COUPLING_BALL_LATER, trailer.coupling().ball().minus(more));
+            ratings.put(Limit.BALL_RATING_LATER, onBall.afterCut().minus(more));
+            ratings.put(Limit.TOW_BAR_BALL_LATER, onBall.towBar().minus(more));
+            ratings.put(Limit.TRAILER_COUPLING_BALL_LATER, onBall.coupling().minus(more));
         });
         return ratings;
     }

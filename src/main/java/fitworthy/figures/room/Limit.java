@@ -61,6 +61,9 @@ public enum Limit {
     private static final Set<Limit> RATINGS =
             EnumSet.of(TOW_RATING, TOW_RATING_UNBRAKED, BALL_RATING, GVM, GCM, FRONT_AXLE, REAR_AXLE, ROOF);
 
+    private static final Set<Limit> OF_TYRES =
+            EnumSet.of(FRONT_TYRES, REAR_TYRES, FRONT_TYRES_LATER, REAR_TYRES_LATER, TRAILER_TYRES);
+
     private final String words;
     private final Of of;
 
@@ -77,6 +80,11 @@ public enum Limit {
     /** Whether the maker of the vehicle rates it so. */
     public boolean isRating() {
         return RATINGS.contains(this);
+    }
+
+    /** Whether it is what tyres carry. */
+    public boolean isOfTyres() {
+        return OF_TYRES.contains(this);
     }
 
     /** Of what holds later on the way, the same as planned. */

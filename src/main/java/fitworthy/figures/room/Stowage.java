@@ -5,7 +5,7 @@ import static fitworthy.figures.measure.Working.in;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.Held;
 import fitworthy.figures.plan.Loading;
-import fitworthy.figures.plan.Masses;
+import fitworthy.figures.plan.OnRoof;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.figures.plan.PracticeId;
@@ -203,11 +203,7 @@ final class Stowage {
         plan.fitments(Fitment.Kind.ROOF_RACK).stream().filter(loading::carries).forEach(rack -> plan.places()
                 .of(rack)
                 .ifPresent(at -> spots.add(new Spot(
-                        "on " + rack.name(),
-                        at,
-                        Masses.onRoof(rack, plan.sheet()),
-                        around(rack.name()),
-                        rack.name()))));
+                        "on " + rack.name(), at, OnRoof.of(rack, plan.sheet()), around(rack.name()), rack.name()))));
     }
 
     /** As far back as anything can stand, where it puts most on the rear axle. */
@@ -229,7 +225,7 @@ final class Stowage {
                 .forEach(piece -> spots.add(new Spot(
                         "beside " + piece.name(),
                         plan.places().of(piece),
-                        Masses.onRoof(piece, plan.sheet()),
+                        OnRoof.of(piece, plan.sheet()),
                         piece.in().isEmpty() ? aroundPlace(plan.places().of(piece)) : around(piece.in()),
                         above.under(piece.name(), piece.in()))));
     }

@@ -6,7 +6,7 @@ import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.FuelRange;
 import fitworthy.figures.plan.Liquids;
 import fitworthy.figures.plan.Loading;
-import fitworthy.figures.plan.Masses;
+import fitworthy.figures.plan.OnRoof;
 import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.Tank;
@@ -48,7 +48,7 @@ public record TankRoom(Tank tank, Figure planned, Most most, boolean feeds) {
         steps.addAll(above.steps(
                 more,
                 above.under(filled, tank.in()),
-                Masses.onRoof(tank, loading.plan().sheet()),
+                OnRoof.of(tank, loading.plan().sheet()),
                 filled));
         steps.add(Step.plain(
                 Limit.FULL,

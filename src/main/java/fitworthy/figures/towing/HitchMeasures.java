@@ -8,6 +8,7 @@ import static fitworthy.figures.measure.Working.in;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.BallLimits;
 import fitworthy.figures.plan.BallLoad;
 import fitworthy.figures.plan.Coupling;
 import fitworthy.figures.plan.KerbMass;
@@ -29,8 +30,9 @@ import java.util.List;
 
 /** Whether the masses, the coupling and the ball of the trailer suit the vehicle. */
 public final class HitchMeasures implements Topic {
-    public static final MeasureKind TRAILER =
-            rated("towing.trailer", "kg", 0, "loaded mass of the trailer", "the vehicle's tow rating");
+    public static final MeasureKind TRAILER = rated(
+                    "towing.trailer", "kg", 0, "loaded mass of the trailer", "the vehicle's tow rating")
+            .onTrailer();
     private static final MeasureKind UNRATED = number(
             "towing.unrated",
             "%",
@@ -38,16 +40,21 @@ public final class HitchMeasures implements Topic {
             "loaded braked trailer as a share of the unladen vehicle, which has no tow rating");
     private static final MeasureKind UNRATED_HEAVIEST =
             number("towing.unrated-heaviest", "kg", 0, "heaviest loaded trailer for the unladen vehicle");
-    public static final MeasureKind PLATE =
-            rated("towing.plate", "kg", 0, "loaded mass of the trailer", "the trailer's plate");
-    public static final MeasureKind COUPLING =
-            rated("towing.coupling", "kg", 0, "loaded mass of the trailer", "the plate of the coupling");
-    private static final MeasureKind COUPLING_PLATE =
-            rated("towing.coupling-plate", "kg", 0, "greatest mass of the trailer", "the plate of the coupling");
-    public static final MeasureKind FORCE =
-            rated("towing.force", "kN", 2, "force that the greatest masses put on the coupling", "its plate");
-    public static final MeasureKind BALL =
-            rated("towing.ball", "kg", 0, "load on the ball", "ball load limit").signed();
+    public static final MeasureKind PLATE = rated(
+                    "towing.plate", "kg", 0, "loaded mass of the trailer", "the trailer's plate")
+            .onTrailer();
+    public static final MeasureKind COUPLING = rated(
+                    "towing.coupling", "kg", 0, "loaded mass of the trailer", "the plate of the coupling")
+            .onTrailer();
+    private static final MeasureKind COUPLING_PLATE = rated(
+                    "towing.coupling-plate", "kg", 0, "greatest mass of the trailer", "the plate of the coupling")
+            .onTrailer();
+    public static final MeasureKind FORCE = rated(
+                    "towing.force", "kN", 2, "force that the greatest masses put on the coupling", "its plate")
+            .onTrailer();
+    public static final MeasureKind BALL = rated("towing.ball", "kg", 0, "load on the ball", "ball load limit")
+            .signed()
+            .onTrailer();
     private static final MeasureKind TOWED = yesNo("towing.towed", "whether a loading tows it");
     private static final MeasureKind BALL_LOAD =
             number("towing.ball-load", "kg", 0, "load on the ball").signed();
@@ -243,24 +250,10 @@ public final class HitchMeasures implements Topic {
         Working[] worked = BallLoad.of(plan.sheet()).orElseThrow().working();
         // A limit of what presses down is not kept by what pulls up.
         if (trailer.onFifthWheel() || !trailer.ball().isBelow(Figure.ZERO)) {
-            measures.add(Measure.of(
-                            BALL,
-                            "vehicle",
-                            trailer.ball(),
-                            TowingAfterCut.against(plan, plan.ratings().ball(), trailer.ball()))
-                    .worked(worked));
-            measures.add(Measure.of(
-                            BALL,
-                            "tow bar",
-                            trailer.ball(),
-                            plan.towBar().plate().ball())
-                    .worked(worked));
-            measures.add(Measure.of(
-                            BALL,
-                            "trailer coupling",
-                            trailer.ball(),
-                            trailer.coupling().ball())
-                    .worked(worked));
+            BallLimits.of(plan, trailer)
+                    .against(plan, trailer.ball())
+                    .forEach((subject, limit) -> measures.add(
+                            Measure.of(BALL, subject, trailer.ball(), limit).worked(worked)));
         }
         measures.add(Measure.of(ON_PIN, "trailer", Choice.yesNo(trailer.onFifthWheel())));
         if (!trailer.onFifthWheel()) {

@@ -7,6 +7,7 @@ import static fitworthy.figures.measure.Working.in;
 
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
+import fitworthy.figures.plan.BallLimits;
 import fitworthy.figures.plan.BallLoad;
 import fitworthy.figures.plan.Levelling;
 import fitworthy.figures.plan.Plan;
@@ -17,7 +18,6 @@ import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Trailer;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** What a planned load-levelling hitch moves, and whether it may. Asked only where one is planned. */
 final class LevellingMeasures implements Topic {
@@ -30,9 +30,19 @@ final class LevellingMeasures implements Topic {
     private static final MeasureKind OFF_REAR =
             number("towing.levelled-rear", "kg", 0, "load that it takes off the rear axle");
     private static final MeasureKind BARS_MOST = rated(
-            "towing.bars-most", "kg", 0, "greatest load on the ball on the way", "most that the bars are made for");
+                    "towing.bars-most",
+                    "kg",
+                    0,
+                    "greatest load on the ball on the way",
+                    "most that the bars are made for")
+            .onTrailer();
     private static final MeasureKind BARS_LEAST = rated(
-            "towing.bars-least", "kg", 0, "least load on the ball on the way", "least that the bars are made for");
+                    "towing.bars-least",
+                    "kg",
+                    0,
+                    "least load on the ball on the way",
+                    "least that the bars are made for")
+            .onTrailer();
     private static final MeasureKind ON_AIR =
             yesNo("towing.levelling-on-air", "whether the rear axle under it rides on air springs");
 
@@ -108,12 +118,7 @@ final class LevellingMeasures implements Topic {
 
     /** A load on the ball, no more than is allowed there: what is above that has to come off it, whatever the bars. */
     private static Figure allowed(Plan plan, Trailer trailer, Figure ball) {
-        return Stream.of(
-                        plan.ratings().ball(),
-                        plan.towBar().plate().ball(),
-                        trailer.coupling().ball())
-                .filter(Figure::known)
-                .reduce(ball, Figure::least);
+        return BallLimits.of(plan, trailer).known().reduce(ball, Figure::least);
     }
 
     /** Bars that are not taken off on the way have to suit the ball with supplies and without. */

@@ -7,10 +7,10 @@ import static fitworthy.figures.measure.Working.in;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.BallLimits;
 import fitworthy.figures.plan.BallLoad;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.Topic;
-import fitworthy.figures.plan.TowingAfterCut;
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.Trailer;
 import java.util.List;
@@ -28,7 +28,8 @@ final class StowedMeasures implements Topic {
             .onTheWay("as supplies run out");
     private static final MeasureKind BALL = rated(
                     "towing.ball-emptied", "kg", 0, "greatest load on the ball", "ball load limit")
-            .onTheWay("as supplies run out");
+            .onTheWay("as supplies run out")
+            .onTrailer();
 
     @Override
     public List<MeasureKind> kinds() {
@@ -77,12 +78,9 @@ final class StowedMeasures implements Topic {
                     .worked(load.working("left", left)));
         }
         BallLoad.Left most = load.heaviest();
-        limit("vehicle", TowingAfterCut.against(plan, plan.ratings().ball(), most.ball()), load, most, measures);
-        limit("tow bar", plan.towBar().plate().ball(), load, most, measures);
-        limit("trailer coupling", trailer.coupling().ball(), load, most, measures);
-    }
-
-    private static void limit(String subject, Figure limit, BallLoad load, BallLoad.Left most, List<Measure> measures) {
-        measures.add(Measure.of(BALL, subject, most.ball(), limit).worked(load.working("most", most)));
+        BallLimits.of(plan, trailer)
+                .against(plan, most.ball())
+                .forEach((subject, limit) -> measures.add(
+                        Measure.of(BALL, subject, most.ball(), limit).worked(load.working("most", most))));
     }
 }

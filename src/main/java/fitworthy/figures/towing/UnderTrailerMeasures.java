@@ -19,21 +19,23 @@ import java.util.List;
 
 /** Whether axles and tyres of the trailer bear what is on them, and how long and wide it is. */
 public final class UnderTrailerMeasures implements Topic {
-    public static final MeasureKind AXLE_LOAD =
-            rated("towing.axle-load", "kg", 0, "load on the trailer's axles", "GTM");
+    public static final MeasureKind AXLE_LOAD = rated("towing.axle-load", "kg", 0, "load on the trailer's axles", "GTM")
+            .onTrailer();
     private static final MeasureKind AXLES_UNTOLD = number(
             "towing.axles-untold",
             "%",
             1,
             "load on the axles of a trailer that states no GTM, as a share of the mass on its plate");
-    public static final MeasureKind TYRE_LOAD =
-            rated("towing.tyre-load", "kg", 0, "load on the trailer's axles", "what its tyres carry");
+    public static final MeasureKind TYRE_LOAD = rated(
+                    "towing.tyre-load", "kg", 0, "load on the trailer's axles", "what its tyres carry")
+            .onTrailer();
     public static final MeasureKind LEVELLED = rated(
-            "towing.levelled-load",
-            "kg",
-            0,
-            "load on the trailer's axles with the load-levelling hitch",
-            "what axles or tyres may carry");
+                    "towing.levelled-load",
+                    "kg",
+                    0,
+                    "load on the trailer's axles with the load-levelling hitch",
+                    "what axles or tyres may carry")
+            .onTrailer();
     private static final MeasureKind WIDTH = number("towing.width", "mm", 0, "width of the trailer");
     private static final MeasureKind BODY_LENGTH =
             number("towing.body-length", "mm", 0, "length of the trailer without its drawbar");

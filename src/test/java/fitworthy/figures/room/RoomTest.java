@@ -8,7 +8,7 @@ import fitworthy.Sheets;
 import fitworthy.book.Practice;
 import fitworthy.figures.Measures;
 import fitworthy.figures.plan.Loading;
-import fitworthy.figures.plan.Masses;
+import fitworthy.figures.plan.OnRoof;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.quantity.Choice;
@@ -385,7 +385,7 @@ class RoomTest {
                             ? tank.litres().value()
                             : Math.floor(tank.litres().value() + 1e-6);
                     boolean above = !tank.tank().in().isEmpty()
-                            || !Masses.onRoof(tank.tank(), planned).is(YesNo.NO);
+                            || !OnRoof.of(tank.tank(), planned).is(YesNo.NO);
                     Predicate<String> vehicle = name ->
                             (above || !name.matches("mass\\.(roof|roof-at-rest|rack)")) && !name.startsWith("towing.");
                     // A tank that is used up leaves the front axle alike however full it was.
