@@ -18,6 +18,7 @@ import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PointMass;
 import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.figures.plan.RackLoad;
+import fitworthy.figures.plan.RoofLimit;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.Plausible;
@@ -31,6 +32,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -82,6 +84,47 @@ public final class Burden {
     /** The same of a limit that is passed until a kit is approved. */
     Set<String> parts(UntilApproved.Left passed) {
         return parts(passed.measure(), passed.loading(), GOOD_SHARE * tooMuch(passed.compared()));
+    }
+
+    /**
+     * How much lighter than a planned part another in its place has to be, kg, where the limit is surely passed by the part
+     * with nothing else aboard that could be left out: the vehicle, its people, what is done already and what the part stands
+     * on. Empty where it is not, or where these pass the limit without it.
+     */
+    OptionalDouble tooHeavy(String part, Group<Finding> finding) {
+        return finding.outcomes().stream()
+                .filter(outcome -> outcome.judged().measure().kind().unit().equals("kg"))
+                .flatMap(outcome -> outcome.comparison().stream()
+                        .flatMap(comparison -> loadings(outcome.judged().loadCase()).stream()
+                                .map(loading ->
+                                        tooHeavy(part, loading, outcome.judged().measure(), comparison))))
+                .flatMapToDouble(OptionalDouble::stream)
+                .max();
+    }
+
+    private static OptionalDouble tooHeavy(String part, Loading loading, Measure measure, Comparison comparison) {
+        LeftAboard left = LeftAboard.with(part, loading.plan().sheet());
+        List<RackLoad> racks = racks(loading, measure);
+        // Who sleeps up there is no load on the way, and stays when all else is left out.
+        Figure alone = measure.kind() == LoadMeasures.ROOF_AT_REST
+                ? RoofLimit.atRest(loading).map(RoofLimit.AtRest::asleep).orElse(Figure.ZERO)
+                : Figure.ZERO;
+        double own = 0;
+        double mass = 0;
+        for (PointMass each : loading.masses()) {
+            Figure share = on(each, loading, measure, racks);
+            if (share.known() && (left.holds(each) || share.value() < 0)) {
+                alone = alone.plus(share);
+            }
+            if (share.known() && left.isIt(each)) {
+                own += share.value();
+                mass += each.mass().value();
+            }
+        }
+        Figure over = alone.minus(Figure.of(comparison.limit(), comparison.limitTolerance()));
+        return Figure.rounded(over.value()) > over.tolerance() && over.value() < own
+                ? OptionalDouble.of(over.value() * mass / own)
+                : OptionalDouble.empty();
     }
 
     /** Those that put a hundredth of the load or more on a limit that is not known; anything where the load is not either. */
@@ -244,16 +287,21 @@ public final class Burden {
      */
     private static Map<String, Double> shares(Loading loading, Measure measure) {
         Map<String, Double> shares = new HashMap<>();
-        List<RackLoad> racks = measure.kind() != RackMeasures.RACK
-                ? List.of()
-                : RackLoad.of(loading).stream()
-                        .filter(rack -> rack.rack().equals(measure.getSubject()))
-                        .toList();
+        List<RackLoad> racks = racks(loading, measure);
         for (PointMass mass : loading.masses()) {
             Figure share = on(mass, loading, measure, racks);
             shares.merge(mass.sort() + mass.name(), share.known() ? share.value() : 0, Double::sum);
         }
         return shares;
+    }
+
+    /** The rack that a measure is about; none where it is about another limit. */
+    private static List<RackLoad> racks(Loading loading, Measure measure) {
+        return measure.kind() != RackMeasures.RACK
+                ? List.of()
+                : RackLoad.of(loading).stream()
+                        .filter(rack -> rack.rack().equals(measure.getSubject()))
+                        .toList();
     }
 
     /** What a part puts on a limit in kg, a tank with what is in it, less what comes off for it. */

@@ -31,6 +31,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
@@ -93,6 +94,18 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
             return guesses.isEmpty() && !finding.isTooClose() && finding.card().settledBy() == Settled.ANOTHER_CHOICE
                     ? Decision.NOT_AS_PLANNED
                     : Decision.WAIT;
+        }
+    }
+
+    /**
+     * It passes a limit of the vehicle with nothing else aboard that could be left out, so that no load off helps.
+     *
+     * @param by how much lighter another in its place has to be, kg
+     */
+    public record TooHeavy(Group<Finding> finding, double by) implements Reason {
+        @Override
+        public Decision asksFor() {
+            return Decision.NOT_AS_PLANNED;
         }
     }
 
@@ -229,10 +242,20 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
                     ? burden.parts(finding)
                     : concerned.parts(finding.worst().judged());
             parts.stream().filter(planned::containsKey).forEach(name -> reasons.get(name)
-                    .add(new Found(finding, guesses(finding))));
+                    .add(onItself(name, finding)));
             if (parts.isEmpty() && concerned.comesFirst(finding.worst().judged())) {
                 first.add(finding);
             }
+        }
+
+        /** A finding as a reason, or that the part is too heavy by itself, where the finding stands without guesses. */
+        private Reason onItself(String part, Group<Finding> finding) {
+            Found found = new Found(finding, guesses(finding));
+            OptionalDouble by = finding.card().settledBy() == Settled.LESS_LOAD
+                            && found.guesses().isEmpty()
+                    ? burden.tooHeavy(part, finding)
+                    : OptionalDouble.empty();
+            return by.isPresent() ? new TooHeavy(finding, by.getAsDouble()) : found;
         }
 
         /** The guesses that a finding rests on, where in no loading it stands without them. */

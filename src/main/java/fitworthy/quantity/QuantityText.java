@@ -33,7 +33,7 @@ public final class QuantityText {
 
     /** In none of them anything is printed alone. */
     private static final List<String> CUSTOMARY =
-            List.of("lb", "in", "ft", "mi", "mph", "psi", "US gal", "imp gal", "lbf", "lb/in");
+            List.of("lb", "in", "mi", "mph", "psi", "US gal", "imp gal", "lbf", "lb/in");
 
     private static final Pattern IN_CUSTOMARY = Pattern.compile("[0-9.]+ (?:" + String.join("|", CUSTOMARY) + ")");
 

@@ -45,6 +45,12 @@ final class BodyBuildMeasures implements Topic {
     private static final MeasureKind OVERHANG = number(
                     "body.overhang", "%", 1, "rear overhang as a share of the wheelbase")
             .byLoading();
+    private static final MeasureKind OVERHANG_KEPT = number(
+                    "body.overhang-kept",
+                    "%",
+                    1,
+                    "rear overhang that is no longer than as made, as a share of the wheelbase")
+            .byLoading();
     private static final MeasureKind OVERHANG_LONGEST = number(
                     "body.overhang-longest", "mm", 0, "longest rear overhang for the wheelbase")
             .byLoading();
@@ -105,6 +111,7 @@ final class BodyBuildMeasures implements Topic {
     public List<MeasureKind> kinds() {
         List<MeasureKind> kinds = new ArrayList<>(List.of(
                 OVERHANG,
+                OVERHANG_KEPT,
                 OVERHANG_GROWN,
                 CHASSIS_APPROVED,
                 BEHIND_AXLE,
@@ -239,7 +246,7 @@ final class BodyBuildMeasures implements Topic {
     private static void legs(Plan plan, Fitment fitment, Body body, Figure held, List<Measure> measures) {
         String name = fitment.name();
         BodyDetails.Legs legs = body.legs();
-        Figure lifted = lifted(fitment, body, held);
+        Figure lifted = Held.lifted(plan, fitment, legs.lifted(), held);
         measures.add(Measure.of(LEG, name, LoadBox.onOneLeg(lifted), legs.limit())
                 .worked("load = lifted / 2", in("lifted", lifted, "kg")));
         measures.add(Measure.of(TIPPING, name, LoadBox.tippingAngle(legs.spacing(), legs.cogHeight()))
@@ -253,11 +260,6 @@ final class BodyBuildMeasures implements Topic {
                         "spacing = 2 x height x tan(slope)",
                         in("height", legs.cogHeight(), "mm"),
                         in("slope", slope, "deg")));
-    }
-
-    /** As given, else the canopy with all that travels in it; never less than the canopy itself. */
-    private static Figure lifted(Fitment fitment, Body body, Figure held) {
-        return (held.known() ? body.legs().lifted().or(held) : body.legs().lifted()).most(fitment.mass());
     }
 
     private static void gas(Plan plan, Fitment fitment, GasBottle bottle, List<Measure> measures) {
@@ -316,14 +318,19 @@ final class BodyBuildMeasures implements Topic {
             Working end = rearmost(loading, overhang);
             Figure made = plan.vehicle().size().rearOverhang();
             Figure most = plan.practice(PracticeId.BODY_OVERHANG_MOST);
-            // Where the book records no share, what reaches no further back than as made is asked of nobody.
-            if (most.known() || !overhang.isAtMost(made)) {
-                measures.add(Measure.of(OVERHANG, "vehicle", overhang.dividedBy(plan.wheelbase()))
-                        .worked(
-                                "share = overhang / wheelbase",
-                                in("overhang", overhang, "mm"),
-                                in("wheelbase", plan.wheelbase(), "mm"))
-                        .worked(end));
+            boolean kept = overhang.isAtMost(made);
+            Figure share = overhang.dividedBy(plan.wheelbase());
+            // What reaches no further back than as made is no fault of the plan, and asked of nobody where the book
+            // records no share.
+            for (MeasureKind kind : List.of(OVERHANG, OVERHANG_KEPT)) {
+                if (kind == OVERHANG ? !kept || most.known() && !share.isAbove(most) : kept && most.known()) {
+                    measures.add(Measure.of(kind, "vehicle", share)
+                            .worked(
+                                    "share = overhang / wheelbase",
+                                    in("overhang", overhang, "mm"),
+                                    in("wheelbase", plan.wheelbase(), "mm"))
+                            .worked(end));
+                }
             }
             measures.add(Measure.most(OVERHANG_LONGEST, "vehicle", most.times(plan.wheelbase()))
                     .worked(

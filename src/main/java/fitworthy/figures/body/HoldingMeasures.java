@@ -86,7 +86,8 @@ final class HoldingMeasures implements Topic {
         // What of it has no known mass may be heavy.
         Figure mass = carriers.contains(part.name()) ? loaded(plan, part) : part.mass();
         Optional<Point> at = plan.places().of(part);
-        stated(plan, part.name(), part.fixingStated(), mass, OnRoof.of(part, plan.sheet()), at, measures);
+        stated(plan, part.name(), part.fixingStated(), mass, OnRoof.of(part, plan.sheet()), at)
+                .ifPresent(measures::add);
     }
 
     private static Figure loaded(Plan plan, Fitment part) {
@@ -97,33 +98,35 @@ final class HoldingMeasures implements Topic {
                 .reduce(sure, (sum, mass) -> mass.missingWith(mass, sum));
     }
 
-    /** One that is added, by what it weighs when it is full. One under the floor is not in one space with people. */
+    /**
+     * One that is added, by what it weighs when it is full. One under the floor hangs in its maker's cradle, in no space with
+     * people; of one that may hang there it is asked first where it is.
+     */
     private static void tank(Plan plan, Tank tank, List<Measure> measures) {
         Point at = plan.places().of(tank);
-        boolean hangs = at.z().isAtMost(plan.practice(PracticeId.BODY_UNDER_FLOOR_MOST));
+        Figure most = plan.practice(PracticeId.BODY_UNDER_FLOOR_MOST);
+        boolean hangs = at.z().isAtMost(most);
+        Figure within = at.z().missingWith(most, at.z());
+        Choice<YesNo> told = within.known() || tank.fixingStated().is(YesNo.YES)
+                ? Choice.of(YesNo.YES)
+                : Choice.missing(within.missing().get(0));
         if (!Alterations.added(tank) || tank.isDone() || tank.isCan() || !isByItself(plan, tank.in()) || hangs) {
             return;
         }
         Figure full = tank.mass().plus(Liquids.mass(tank, Figure.of(1, 0)));
-        stated(plan, tank.name(), tank.fixingStated(), full, OnRoof.of(tank, plan.sheet()), Optional.of(at), measures);
+        stated(plan, tank.name(), tank.fixingStated(), full, OnRoof.of(tank, plan.sheet()), Optional.of(at))
+                .map(measure -> measure.given(told))
+                .ifPresent(measures::add);
     }
 
-    private static void stated(
-            Plan plan,
-            String name,
-            Choice<YesNo> stated,
-            Figure mass,
-            Choice<YesNo> roof,
-            Optional<Point> at,
-            List<Measure> measures) {
-        if (mayBe(roof)) {
-            if (isHeavyOnRoof(plan, mass)) {
-                measures.add(Measure.of(FIXING_STATED, name, stated).given(roof));
-            }
-        } else if (isHeavy(plan, mass)
-                && at.filter(place -> !behindPeople(plan, place)).isPresent()) {
-            measures.add(Measure.of(FIXING_STATED, name, stated));
-        }
+    private static Optional<Measure> stated(
+            Plan plan, String name, Choice<YesNo> stated, Figure mass, Choice<YesNo> roof, Optional<Point> at) {
+        boolean asked = mayBe(roof)
+                ? isHeavyOnRoof(plan, mass)
+                : isHeavy(plan, mass)
+                        && at.filter(place -> !behindPeople(plan, place)).isPresent();
+        Measure measure = Measure.of(FIXING_STATED, name, stated);
+        return asked ? Optional.of(mayBe(roof) ? measure.given(roof) : measure) : Optional.empty();
     }
 
     /** What stands in a box or a canopy is held by that, what stands on a rack by itself. */

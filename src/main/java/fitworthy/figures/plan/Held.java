@@ -49,6 +49,12 @@ public record Held(Figure mass, List<Input> contents, boolean least) {
         return new Held(told.most(Masses.of(part, plan.sheet())).most(Working.total(heaviest)), heaviest, false);
     }
 
+    /** What legs lift, kg: as told, else what is held, that is all that travels in it; never less than the part itself. */
+    public static Figure lifted(Plan plan, Fitment part, Figure told, Figure held) {
+        Figure written = told.orTolerance(AssumedTolerance.of(plan.sheet()));
+        return (held.known() ? written.or(held) : written).most(Masses.of(part, plan.sheet()));
+    }
+
     /**
      * How far the middle of a part and all that the sheet puts in or on it lies behind the front axle, in m, in the loading
      * in which that is least; missing where the place or mass of any is.

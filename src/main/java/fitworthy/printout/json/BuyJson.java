@@ -10,12 +10,14 @@ import fitworthy.advice.BuyList.Found;
 import fitworthy.advice.BuyList.Open;
 import fitworthy.advice.BuyList.Part;
 import fitworthy.advice.BuyList.Reason;
+import fitworthy.advice.BuyList.TooHeavy;
 import fitworthy.advice.BuyList.Unknown;
 import fitworthy.advice.BuyList.Unruled;
 import fitworthy.advice.Costs;
 import fitworthy.advice.Costs.Sum;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.printout.words.BuyWords;
+import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Missing;
 import fitworthy.source.Words;
@@ -72,18 +74,20 @@ public final class BuyJson {
         }
     }
 
-    /** @param id null where no finding is the reason; those below likewise */
+    /** @param id null where no finding is the reason; those below likewise @param lighterBy kg */
     record WrittenReason(
             String asksFor,
             String words,
             String id,
             String subject,
+            Double lighterBy,
             List<String> fields,
             String choice,
             List<String> after) {
         public static WrittenReason of(Reason reason, Part part) {
-            Judged judged =
-                    reason instanceof Found found ? found.finding().worst().judged() : null;
+            Judged judged = reason instanceof Found found
+                    ? found.finding().worst().judged()
+                    : reason instanceof TooHeavy heavy ? heavy.finding().worst().judged() : null;
             List<Missing> fields = reason instanceof Found found
                     ? found.guesses()
                     : reason instanceof Unknown unknown
@@ -94,6 +98,9 @@ public final class BuyJson {
                     BuyWords.words(reason, part),
                     judged == null ? null : judged.id(),
                     judged == null ? null : judged.subject(),
+                    reason instanceof TooHeavy heavy
+                            ? Wording.exact(heavy.by(), judged.measure().kind())
+                            : null,
                     fields.isEmpty() ? null : fields.stream().map(Missing::path).toList(),
                     reason instanceof Open open ? open.option().name() : null,
                     reason instanceof After after ? after.parts() : null);

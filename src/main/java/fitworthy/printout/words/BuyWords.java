@@ -7,6 +7,7 @@ import fitworthy.advice.BuyList.Found;
 import fitworthy.advice.BuyList.Open;
 import fitworthy.advice.BuyList.Part;
 import fitworthy.advice.BuyList.Reason;
+import fitworthy.advice.BuyList.TooHeavy;
 import fitworthy.advice.BuyList.Unknown;
 import fitworthy.advice.BuyList.Unruled;
 import fitworthy.advice.Outcome.Comparison;
@@ -144,6 +145,7 @@ public final class BuyWords {
         List<Found> worst = worst(part.reasons().stream());
         return part.reasons().stream()
                 .filter(reason -> !isLoad(reason) || worst.contains(reason))
+                .filter(reason -> !(reason instanceof TooHeavy heavy) || isHeaviest(heavy, part))
                 .sorted((one, other) -> other.asksFor().compareTo(one.asksFor()))
                 .map(reason -> words(reason, part))
                 .distinct()
@@ -151,8 +153,21 @@ public final class BuyWords {
                 .collect(Collectors.joining(". "));
     }
 
+    /** Whether no other state or rating of the same limit asks for a lighter part still. */
+    private static boolean isHeaviest(TooHeavy heavy, Part part) {
+        return part.reasons().stream()
+                .filter(TooHeavy.class::isInstance)
+                .map(TooHeavy.class::cast)
+                .filter(other -> limit(other.finding().worst())
+                        .equals(limit(heavy.finding().worst())))
+                .allMatch(other -> other.by() <= heavy.by());
+    }
+
     /** What one reason asks for of a part. */
     public static String words(Reason reason, Part part) {
+        if (reason instanceof TooHeavy heavy) {
+            return tooHeavy(heavy);
+        }
         if (reason instanceof Found found) {
             return found(found, part);
         }
@@ -165,6 +180,13 @@ public final class BuyWords {
         return reason instanceof Open open
                 ? "the choice of " + open.option().name()
                 : "once these can be ordered: " + figures(((After) reason).parts());
+    }
+
+    private static String tooHeavy(TooHeavy heavy) {
+        Finding worst = heavy.finding().worst();
+        return "one lighter by at least "
+                + Wording.over(-heavy.by(), 0, worst.judged().measure().kind())
+                + ", or none: even alone it passes " + limit(worst);
     }
 
     private static String found(Found found, Part part) {
