@@ -171,7 +171,7 @@ public record MeasureKind(
 
     /** The same question, its numbers in another unit. @param other one of the same dimension */
     public MeasureKind in(String other, int digits) {
-        return new MeasureKind(name, other, digits, asPlanned, state, limitMeaning, scope, answer);
+        return new MeasureKind(name, other, digits, asPlanned, state, limitMeaning, scope, answer, ofTrailer);
     }
 
     /** The words it may be answered by; none where it is answered by a number or a word out of a table. */
