@@ -116,7 +116,7 @@ class FrontPagesTest {
         assertFalse(String.join(
                         " ",
                         pages(
-                                Printed.of(Sheets.plainWith(""), Readers.QUOTE, Paper.A4)
+                                Printed.of(Sheets.plainWith("title: Plain"), Readers.QUOTE, Paper.A4)
                                         .report(),
                                 Paper.A4))
                 .contains("GVWR"));
