@@ -7,6 +7,7 @@ import fitworthy.advice.Outcome.Held;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.book.Buying.Settled;
+import fitworthy.book.Party;
 import fitworthy.book.Severity;
 import fitworthy.figures.order.Ordering;
 import fitworthy.figures.plan.Alterations;
@@ -22,6 +23,7 @@ import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.EnumSet;
 import java.util.HashMap;
@@ -33,6 +35,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.BinaryOperator;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -112,8 +115,8 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
     /** A check of it lacks these, or is in order only if they hold. */
     public record Unknown(List<Missing> figures) implements Reason {}
 
-    /** A check of it needs what the rule book does not record in the sheet's region. */
-    public record Unruled(List<Missing> values) implements Reason {}
+    /** A check of it needs what the rule book does not record in the sheet's region. @param whom who knows it there */
+    public record Unruled(Party whom, List<Missing> values) implements Reason {}
 
     /** It belongs to a choice of the sheet that is still open. */
     public record Open(Sheet.Option option) implements Reason {}
@@ -164,7 +167,8 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
 
         private final Map<String, List<Reason>> reasons = new HashMap<>();
         private final Map<String, Set<Missing>> lacking = new HashMap<>();
-        private final Map<String, Set<Missing>> unruled = new HashMap<>();
+        /** By part, each with who knows it. */
+        private final Map<String, Map<Missing, Party>> unruled = new HashMap<>();
         /** By part, the kit without whose ratings it is too heavy. */
         private final Map<String, String> raisedBy = new HashMap<>();
 
@@ -206,7 +210,12 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
                     .filter(outcome -> !isInOrderWherever(outcome))
                     .forEach(outcome -> lacks(outcome, outcome.guesses()));
             lacking.forEach((name, figures) -> reasons.get(name).add(new Unknown(List.copyOf(figures))));
-            unruled.forEach((name, values) -> reasons.get(name).add(new Unruled(List.copyOf(values))));
+            unruled.forEach((name, values) -> EnumSet.copyOf(values.values()).forEach(whom -> reasons.get(name)
+                    .add(new Unruled(
+                            whom,
+                            values.keySet().stream()
+                                    .filter(value -> values.get(value) == whom)
+                                    .toList()))));
             sheet.options().stream().filter(option -> option.take().isEmpty()).forEach(this::open);
             Map<String, List<String>> after = new HashMap<>();
             UntilApproved.of(advice)
@@ -312,9 +321,14 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
                                     judged.card().judges(),
                                     judged.card().worse())
                             .mayFireOn(judged.measure())) {
-                concerned.parts(judged).stream().filter(planned::containsKey).forEach(name -> unruled.computeIfAbsent(
-                                name, none -> new LinkedHashSet<>())
-                        .addAll(values));
+                concerned.parts(judged).stream()
+                        .filter(planned::containsKey)
+                        .map(name -> unruled.computeIfAbsent(name, none -> new LinkedHashMap<>()))
+                        // Who certifies says what holds sooner than who registers.
+                        .forEach(asked -> values.forEach(value -> asked.merge(
+                                value,
+                                judged.card().whoKnowsRules(),
+                                BinaryOperator.minBy(Comparator.naturalOrder()))));
             }
         }
 

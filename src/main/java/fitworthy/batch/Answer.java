@@ -10,6 +10,7 @@ import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.View;
 import fitworthy.engine.BudgetExceeded;
+import fitworthy.printout.json.JsonUntilApproved;
 import fitworthy.source.Fault;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Words;
@@ -26,6 +27,7 @@ public record Answer(
         Object sheet,
         String title,
         String worst,
+        JsonUntilApproved untilApproved,
         List<ShortFinding> findings,
         Long notAssessed,
         Long figuresMissing,
@@ -78,6 +80,7 @@ public record Answer(
                     name,
                     advice.sheet().title(),
                     advice.worstWord(),
+                    JsonUntilApproved.of(advice),
                     advice.findings().stream().map(ShortFinding::of).toList(),
                     counts.notAssessed(),
                     counts.figuresMissing(),
@@ -97,6 +100,6 @@ public record Answer(
     }
 
     private static Answer refused(Object name, List<Refusal> faults, State state) {
-        return new Answer(name, null, null, null, null, null, null, null, faults, null, state);
+        return new Answer(name, null, null, null, null, null, null, null, null, faults, null, state);
     }
 }

@@ -171,6 +171,11 @@ public record Book(
         return joined(cover.caution(), nearest(region, Region::leftOpen), terms(region));
     }
 
+    /** Who is asked in a region that does not have somebody; the same where it has. */
+    public Party asked(String region, Party wanted) {
+        return Region.asked(regions, lineage(region), wanted);
+    }
+
     /** The last of it: what the terms and units are called there; empty where they are called as they are printed. */
     public String terms(String region) {
         return joined(nearest(region, Region::terms), nearest(region, Region::units));

@@ -93,6 +93,11 @@ public record Card(
     /** In the path of a field the name of what a finding is about. */
     static final String SUBJECT = "{subject}";
 
+    /** Who is asked what the book does not hold for it where the sheet belongs. */
+    public Party whoKnowsRules() {
+        return Party.ofRules(ask.stream().map(one -> one.party().value()));
+    }
+
     /** The same card with another severity. */
     Card with(Severity other) {
         return with(Choice.of(other), new Regional("", "", "", List.of()));

@@ -25,6 +25,9 @@ final class CardWords {
     private static final String OF_LIMIT = " of limit";
 
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^}]*)\\}");
+    /** The name of one in round brackets, or a brace without its other. */
+    private static final Pattern SLIP = Pattern.compile("\\((?:subject|value|enough|limit|margin|left|case)\\)|[{}]");
+
     private static final Set<String> GENERAL_PLACEHOLDERS =
             Set.of("subject", "value", "enough", "limit", "margin", "left", "case");
     /** Those that are worked out from what the judged measure is held against. */
@@ -108,7 +111,13 @@ final class CardWords {
 
     /** Words that nobody would ever read. */
     private void idle(String id, Card card, String field, String words, Set<Settled> settled) {
-        if (!words.isEmpty() && !settled.contains(card.settledBy())) {
+        if (!words.isEmpty() && card.severity().is(Severity.NOTE)) {
+            faults.tell(
+                    id,
+                    "'" + field + "' is never said, as its severity is note, which nobody waits for",
+                    "another severity; or, where it is a note, no '" + field + "'",
+                    NodePath.of("buying").to(field));
+        } else if (!words.isEmpty() && !settled.contains(card.settledBy())) {
             String settles = Words.hyphenated(card.settledBy().name());
             faults.tell(
                     id,
@@ -139,6 +148,7 @@ final class CardWords {
     }
 
     private void placeholders(String id, Card card, NodePath field, String text) {
+        slip(id, field, text);
         Matcher placeholder = PLACEHOLDER.matcher(text);
         while (placeholder.find()) {
             String name = placeholder.group(1);
@@ -166,6 +176,18 @@ final class CardWords {
                         "against: a practice value or limit; else {value}, or the practice value by its id",
                         field);
             }
+        }
+    }
+
+    /** What would be printed as it was typed. */
+    private void slip(String id, NodePath field, String text) {
+        Matcher slip = SLIP.matcher(PLACEHOLDER.matcher(text).replaceAll(""));
+        if (slip.find()) {
+            faults.tell(
+                    id,
+                    "'" + slip.group() + "' in its words would be printed as it stands",
+                    "a placeholder with both its braces, such as {margin}",
+                    field);
         }
     }
 

@@ -31,12 +31,8 @@ final class InRegion {
     }
 
     private Ask there(Ask ask) {
-        return lineage.stream()
-                .flatMap(region -> regions.get(region).askedInstead().stream())
-                .filter(instead -> instead.of().is(ask.party().value()))
-                .findFirst()
-                .map(instead -> ask.of(instead.ask().value()))
-                .orElse(ask);
+        Party asked = Region.asked(regions, lineage, ask.party().value());
+        return ask.party().is(asked) ? ask : ask.of(asked);
     }
 
     /** Whether it says what may drive on a road or what a policy asks, and not what holds or carries, which is alike everywhere. */

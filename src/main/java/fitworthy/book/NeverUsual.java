@@ -91,6 +91,7 @@ public final class NeverUsual {
                         "hill-towing",
                         "ball-when-full",
                         "fixing-stated",
+                        "tested",
                         "service-distance")
                 .forEach(name -> NAMED.put(name, STATEMENT));
         List.of("certificate", "insurer-told", "warranty", "inspection", "registered", "seats", "kerb")

@@ -35,6 +35,16 @@ public record Region(
             @Field(value = "who is not there", needed = true) Choice<Party> of,
             @Field(value = "who is asked", needed = true) Choice<Party> ask) {}
 
+    /** Who is asked in place of somebody, by the nearest of these regions that names one. */
+    static Party asked(Map<String, Region> regions, List<String> lineage, Party wanted) {
+        return lineage.stream()
+                .flatMap(region -> regions.get(region).askedInstead().stream())
+                .filter(instead -> instead.of().is(wanted))
+                .findFirst()
+                .map(instead -> instead.ask().value())
+                .orElse(wanted);
+    }
+
     static List<String> lineage(Map<String, Region> regions, String region) {
         List<String> lineage = new ArrayList<>();
         for (String each = region;

@@ -160,14 +160,14 @@ public final class UsualChecks {
                                 + (field.description().within().hasUsual()
                                         ? field.description().within().usual()
                                         : field.description().within().limits()),
-                        field.name() + ": " + field.example(),
+                        "value: " + field.example(),
                         path);
             }
             if (!field.description().signed() && figure.value() < 0) {
-                fault(entry, "is negative", field.name() + ": " + field.example(), path);
+                fault(entry, "is negative", "value: " + field.example(), path);
             }
         } catch (QuantityText.Unreadable e) {
-            fault(entry, e.getMessage(), field.name() + ": " + field.example(), path);
+            fault(entry, e.getMessage(), "value: " + field.example(), path);
         }
     }
 

@@ -39,6 +39,11 @@ public final class UsualFigures {
         return List.copyOf(ordered.values());
     }
 
+    /** A figure by its id. */
+    public UsualFigure figure(String id) {
+        return figures.get(id).record();
+    }
+
     /** Where one of the values of a figure stands. @param index counted from zero */
     public Place place(String id, int index) {
         return figures.get(id).places().place(UsualFigure.path(index));

@@ -19,8 +19,10 @@ import java.util.stream.Stream;
 public record UsualPlace(
         @Field(value = "what is meant by it", needed = true, example = "on a rack above the cabin") String meaning,
         @Field(value = "other words for the same", example = "[at the front bar]") List<String> also,
-        @Field("whether what is there is carried on the roof; not told where left out") Choice<YesNo> roof,
-        @Field("whether it lies among the seats, ahead of every tray and canopy; not told where left out")
+        @Field(
+                        "whether what is there is carried on the roof of the cab, which ends where any tray or canopy begins; not told where left out")
+                Choice<YesNo> roof,
+        @Field("whether it lies among the seats, ahead of the cab's rear wall; not told where left out")
                 Choice<YesNo> seats,
         @Field(value = "where that is", needed = true) List<Value> values) {
 
@@ -36,6 +38,7 @@ public record UsualPlace(
             @Field(value = "the place", needed = true) Spot at,
             @Field("the place on a vehicle whose sheet does not give what that is measured from")
                     Optional<Spot> otherwise,
+            @Field("the row of seats behind it, where the sheet has one") Optional<NextRow> nextRow,
             @Field(value = "how good the evidence is: common practice or memory", needed = true) Choice<Basis> basis,
             @Field(value = "what a reader should know of it", example = "Cabs of one row are shorter.") String note) {
 
@@ -44,9 +47,23 @@ public record UsualPlace(
             return at.words()
                     + otherwise
                             .map(spot -> "; where the sheet does not give that: " + spot.words())
+                            .orElse("")
+                    + nextRow.map(row -> "; at least "
+                                    + QuantityText.shown(row.apart().value(), "mm") + " ahead of '" + row.place() + "'")
                             .orElse("");
         }
     }
+
+    /** A row of seats, and how far behind another it is at least. */
+    public record NextRow(
+            @Field(value = "the place in words", needed = true, example = "rear seats") String place,
+            @Field(
+                            value = "how far behind this row at least",
+                            in = Dimension.LENGTH,
+                            within = Plausible.ALONG,
+                            needed = true,
+                            example = "600 mm")
+                    Figure apart) {}
 
     /** A place by what it is measured from; each figure with its spread. */
     public record Spot(

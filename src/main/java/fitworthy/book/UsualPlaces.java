@@ -70,6 +70,7 @@ public record UsualPlaces(Map<String, UsualPlace> places, Map<String, String> sp
                             "'" + way + "' is already said of '" + first + "'", "one place for a word", NodePath.TOP);
                 }
             }
+            check.nextRows(page.keySet());
         });
         return new UsualPlaces(places, spoken, entries);
     }
@@ -143,6 +144,22 @@ public record UsualPlaces(Map<String, UsualPlace> places, Map<String, String> sp
                             "one value a region and day",
                             path);
                 }
+            }
+        }
+
+        void nextRows(Collection<String> places) {
+            List<UsualPlace.Value> values = bound.record().values();
+            for (int i = 0; i < values.size(); i++) {
+                NodePath path = DatedLimit.path(i).to("next-row").to("place");
+                values.get(i)
+                        .nextRow()
+                        .map(UsualPlace.NextRow::place)
+                        .filter(place -> !places.contains(place))
+                        .ifPresent(place -> fault(
+                                "'" + Words.shortened(place, 40) + "' is no place in words"
+                                        + Words.suggestion(place, places),
+                                "one of the places of this file",
+                                path));
             }
         }
 

@@ -195,7 +195,7 @@ record WeighedSheet(double[] off, double[][] covariance, List<Effect> parts, Lis
                 double error = axles.contains(mass) ? 0 : mass.mass().tolerance();
                 add(sources, mass, 2 * i, error * front, error * (1 - front), rows);
                 double moved = mass.mass().value() * mass.at().x().tolerance() / wheelbase.value();
-                add(sources, AxleLoads.Place.of(mass.at()), 2 * i, -moved, moved, rows);
+                add(sources, AxleLoads.Place.of(mass), 2 * i, -moved, moved, rows);
                 double stretched = mass.sort() == Sort.VEHICLE
                         ? 0
                         : mass.mass().value() * (1 - front) / wheelbase.value() * wheelbase.tolerance();

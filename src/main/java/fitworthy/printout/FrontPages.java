@@ -51,7 +51,7 @@ final class FrontPages {
         List<Block> second = new ArrayList<>(others.blocks(
                 heads.subList(told, heads.size()), 2 * page - LOST - used - Depth.of(OthersPage.HEADING, List.of())));
         used += Depth.of(OthersPage.HEADING, second)
-                + OthersPage.signatures().stream().mapToDouble(Depth::of).sum();
+                + others.signing().stream().mapToDouble(Depth::of).sum();
         double roomLeft = answers.room().stream().mapToDouble(Depth::of).sum();
         boolean roomBehind = !chosen.room && used > page && used + LOST + roomLeft < 2 * page;
         if (roomBehind) {
@@ -68,7 +68,7 @@ final class FrontPages {
                 left.add(picture);
             }
         }
-        second.addAll(OthersPage.signatures());
+        second.addAll(others.signing());
         this.sections = List.of(
                 new Section("answer", AnswerPage.HEADING, first), new Section("others", OthersPage.HEADING, second));
         this.pictures = List.copyOf(left);

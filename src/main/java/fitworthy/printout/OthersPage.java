@@ -4,6 +4,7 @@ import static fitworthy.document.Report.Column.figure;
 import static fitworthy.document.Report.Column.text;
 import static fitworthy.document.Report.Column.whole;
 
+import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Ranked;
 import fitworthy.book.Party;
@@ -70,7 +71,7 @@ final class OthersPage {
         after.addAll(BuyTable.inShort(arrangement, readers));
         alternatives.ifPresent(plans -> after.add(Changes.choices(plans)));
         double left = room
-                - signatures().stream().mapToDouble(Depth::of).sum()
+                - signing().stream().mapToDouble(Depth::of).sum()
                 - Stream.concat(before.stream(), after.stream())
                         .mapToDouble(Depth::of)
                         .sum();
@@ -182,11 +183,23 @@ final class OthersPage {
         return String.join(" ", parts).strip();
     }
 
-    /** Room to sign. */
-    static List<Block> signatures() {
+    /** Room to sign; for an engineer or another certifier where the region has one. */
+    static List<Block> signatures(Advice advice) {
+        Party certifier = advice.book().asked(advice.sheet().region(), Party.ENGINEER);
+        List<String> signing = new ArrayList<>(List.of("Builder", "Customer"));
+        if (certifier == Party.ENGINEER) {
+            signing.add("Engineer");
+        } else if (certifier == Party.LOW_VOLUME_CERTIFIER) {
+            signing.add("Certifier");
+        }
         return List.of(
                 new Paragraph(
                         "Read and talked through by those who sign. A signature does not turn advice into a certificate."),
-                new Signatures(List.of("Builder", "Customer", "Engineer")));
+                new Signatures(signing));
+    }
+
+    /** The same for the sheet that this page is of. */
+    List<Block> signing() {
+        return signatures(arrangement.advice());
     }
 }

@@ -141,7 +141,7 @@ public final class ReportWriter {
         add("open", "Not checked", CheckTables.notAssessed(arrangement));
         add("held", "In order if the guesses hold", CheckTables.held(arrangement));
         add("sources", "Sources", AnnexPages.sources(advice));
-        add("signatures", "Signatures", OthersPage.signatures());
+        add("signatures", "Signatures", OthersPage.signatures(advice));
         add("about", ABOUT, AnnexPages.about(advice, imprint, Readers.ENGINEER));
         add("pictures", "Pictures", AnnexPages.pictures(advice));
     }

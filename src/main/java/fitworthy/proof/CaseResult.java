@@ -5,10 +5,13 @@ import fitworthy.advice.Adviser;
 import fitworthy.advice.Outcome;
 import fitworthy.advice.Outcome.Assessed;
 import fitworthy.advice.Outcome.Comparison;
+import fitworthy.advice.Outcome.DoesNotApply;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Outcome.Judged;
 import fitworthy.advice.Outcome.NotAssessed;
+import fitworthy.advice.Outcome.Reason;
 import fitworthy.book.Retired;
+import fitworthy.book.Severity;
 import fitworthy.engine.RuleEngine;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.printout.words.Digits;
@@ -16,8 +19,11 @@ import fitworthy.printout.words.Wording;
 import fitworthy.proof.Cases.Case;
 import fitworthy.proof.Cases.Expected;
 import fitworthy.proof.Cases.Unassessed;
+import fitworthy.quantity.Choice;
 import fitworthy.quantity.Missing;
+import fitworthy.source.Words;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -88,6 +94,7 @@ public record CaseResult(Case text, Advice advice, List<String> problems) {
             }
         }
         CaseFigures.look(text.text().figures(), advice, problems);
+        UsualReview.differences(text, engine.book(), problems);
         turned(text.text().unsure(), true, advice, problems);
         turned(text.text().sure(), false, advice, problems);
         return new CaseResult(text, advice, problems);
@@ -120,6 +127,13 @@ public record CaseResult(Case text, Advice advice, List<String> problems) {
                 .orElse(judged.measure().kind());
         List<String> differences = new ArrayList<>();
         differ("rule", expected.id(), judged.id(), differences);
+        if (expected.severity().known()) {
+            differ(
+                    "severity",
+                    severity(expected.severity()),
+                    severity(judged.card().severity()),
+                    differences);
+        }
         differ("subject", expected.subject(), judged.subject(), differences);
         differ("load case", expected.in(), judged.loadCase(), differences);
         differ(
@@ -144,6 +158,10 @@ public record CaseResult(Case text, Advice advice, List<String> problems) {
             differences.add("remedy expected to hold '" + expected.remedy() + "', got: " + remedy);
         }
         return differences;
+    }
+
+    private static String severity(Choice<Severity> severity) {
+        return Words.hyphenated(severity.value().name());
     }
 
     private static void differ(String what, String expected, String got, List<String> differences) {
@@ -205,8 +223,23 @@ public record CaseResult(Case text, Advice advice, List<String> problems) {
                 .or(() -> advice.doesNotApply().stream()
                         .filter(outcome -> outcome.judged().id().equals(id))
                         .findFirst()
-                        .map(off -> "it does not apply: " + off.reason().words()))
+                        .map(off -> "it does not apply: " + off.reason().words() + covering(advice, off)))
                 .orElse("nothing gives the measure that it judges");
+    }
+
+    /** What is found of the measure beside it, and how severe both are; a slip in either severity is seen nowhere else. */
+    private static String covering(Advice advice, DoesNotApply off) {
+        return off.reason() != Reason.SAID_ALREADY
+                ? ""
+                : advice.findings().stream()
+                        .map(Finding::judged)
+                        .filter(found -> found.measure().equals(off.judged().measure()))
+                        .min(Comparator.comparing(
+                                found -> found.card().severity().value()))
+                        .map(found -> ", " + found.id() + ", whose severity is "
+                                + severity(found.card().severity()) + ", while its own is "
+                                + severity(off.judged().card().severity()))
+                        .orElse("");
     }
 
     private static String shown(Finding finding) {

@@ -3,8 +3,10 @@ package fitworthy.proof;
 import fitworthy.book.Book;
 import fitworthy.book.House;
 import fitworthy.book.HouseReader;
+import fitworthy.book.Severity;
 import fitworthy.book.UsualFigures;
 import fitworthy.figures.room.RoomMeasures;
+import fitworthy.quantity.Choice;
 import fitworthy.quantity.Missing;
 import fitworthy.schema.Binder;
 import fitworthy.schema.Field;
@@ -71,6 +73,7 @@ public final class Cases {
             @Says @Field("every finding of this topic that must come up") List<Expected> expect,
             @Says @Field("checks that must not be assessed") List<Unassessed> notAssessed,
             @Says @Field("figures that must come out so") List<ExpectedFigure> figures,
+            @Says @Field("usual figures of the book that fill its sheet in") List<ExpectedUsual> usual,
             @Says @Field(value = "ids that must be met", example = "[mass.gvm-over]") List<String> met,
             @Says @Field(value = "ids that are in order only if guesses hold", example = "[mass.gvm-over]")
                     List<String> held,
@@ -103,6 +106,7 @@ public final class Cases {
     /** A finding that must come up. Figures are as printed. */
     public record Expected(
             @Field(value = "the rule", needed = true, example = "mass.gvm-over") String id,
+            @Field("how much it asks for; not looked at where left out") Choice<Severity> severity,
             @Field(value = "what it is about; not looked at where left out", example = "front axle") String subject,
             @Field(value = "the load case; not looked at where left out", example = "towing") String in,
             @Field(value = "the value as printed", example = "3001 kg") String value,
@@ -128,6 +132,12 @@ public final class Cases {
                     String governs,
             @Field(value = "the field for want of which it is not known", example = "vehicle.ratings.gcm")
                     String missing) {}
+
+    /** A usual figure that must stand where the sheet leaves a field to the book. */
+    public record ExpectedUsual(
+            @Field(value = "the usual figure", needed = true, example = "bar.mass") String id,
+            @Field(value = "what it is, as its page has it", needed = true, example = "62 kg +/- 25 kg")
+                    String value) {}
 
     /** A check that must lack a figure. */
     public record Unassessed(

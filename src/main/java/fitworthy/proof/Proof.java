@@ -63,7 +63,8 @@ public record Proof(Book book, List<CaseResult> trials, List<Fault> faults, List
                         rule.place(), rule.id(), "builds on its own advice", "the id of another rule, or none")));
         new CardReview(book, proof.faults, proof.reminders).look();
         FolderReview.look(folder, proof.faults);
-        UsualReview.look(book, proof.trials, proof.faults);
+        SeverityReview.look(book, proof.trials, proof.faults);
+        UsualReview.look(book, proof.trials, proof.faults, proof.reminders);
         SourceReview.look(book, proof.reminders);
         new PlaceReview(proof.trials, proof.faults).look(book);
         new Direction(book, proof.trials).look(proof.faults);

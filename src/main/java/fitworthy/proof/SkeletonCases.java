@@ -151,7 +151,7 @@ final class SkeletonCases {
                         "write a case that does first"));
         List<String> lines = answered.known().stream()
                 .filter(measure -> measure.getWord().equals(word))
-                .map(measure -> "{id: " + rule + ", " + SkeletonCase.expected(measure) + "}")
+                .map(measure -> "{" + expected(measure) + "}")
                 .toList();
         return new Begun(
                 "1",
@@ -245,12 +245,16 @@ final class SkeletonCases {
     /** Their values stand there where they are printed alike whatever the words of the card will be. */
     private List<String> lines(List<Measure> passed, double value) {
         return passed.stream()
-                .map(measure -> "{id: " + rule + ", " + SkeletonCase.expected(measure)
+                .map(measure -> "{" + expected(measure)
                         + (plain(value) && plain(measure.getValue())
                                 ? ", value: " + Wording.quantity(measure.getValue(), kind)
                                 : "")
                         + "}")
                 .toList();
+    }
+
+    private String expected(Measure measure) {
+        return "id: " + rule + ", " + SkeletonText.SEVERITY + ", " + SkeletonCase.expected(measure);
     }
 
     private boolean plain(double value) {

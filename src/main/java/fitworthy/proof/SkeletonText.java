@@ -20,6 +20,9 @@ record SkeletonText(String id, MeasureKind kind, Limit limit, LocalDate from) {
     /** Stands where somebody has to find the words. */
     static final String UNWRITTEN = "To be written";
 
+    /** In its card, and once more in its cases, which hold it there. */
+    static final String SEVERITY = "severity: note";
+
     /** On which side of its value a figure is in order, or that the rule asks for an answer in a word. */
     enum Limit {
         AT_MOST("-most", ", value > $own.value", "at-most"),
@@ -94,7 +97,7 @@ record SkeletonText(String id, MeasureKind kind, Limit limit, LocalDate from) {
 
                 %s:
                   title: %s
-                  severity: note
+                  %s
                   about: [%s]
                   %s
                   met: %s
@@ -109,6 +112,7 @@ record SkeletonText(String id, MeasureKind kind, Limit limit, LocalDate from) {
                 .formatted(
                         id,
                         unwritten(kind.meaning() + ", {subject}"),
+                        SEVERITY,
                         kind.name(),
                         against,
                         unwritten(kind.meaning() + " is in order"),

@@ -244,14 +244,16 @@ final class ValueReview {
     private void far(BookValue value) {
         value.before()
                 .filter(old -> !old.none())
-                .filter(old -> {
-                    double number = value.entry().number(old.value());
-                    return Math.abs(value.number() - number) > FAR * Math.abs(number);
-                })
+                .filter(old -> isFar(value.number(), value.entry().number(old.value())))
                 .filter(old -> !value.value().note().contains(old.value()))
                 .ifPresent(old -> reminders.add(value.tell(
                         old.value() + " of " + old.region() + " became "
                                 + value.value().value() + " of " + where(value) + ", which is more than half away",
                         "the value as its source has it; where it is right, a 'note' that names " + old.value())));
+    }
+
+    /** Whether a value is that far from what held before it. */
+    static boolean isFar(double value, double before) {
+        return Math.abs(value - before) > FAR * Math.abs(before);
     }
 }

@@ -337,12 +337,18 @@ public sealed interface BodyDetails extends Details {
     }
 
     record SeatChange(
-            @Field(value = "how many seats are left", find = "the plan", example = "2", within = Plausible.SEATS)
+            @Field(value = "how many seats there are then", find = "the plan", example = "2", within = Plausible.SEATS)
                     Figure seats,
             @Field(
                             value =
                                     "whether the change is for good; no where seats come out and go back by quick releases",
                             find = "the plan")
-                    Choice<YesNo> permanent)
+                    Choice<YesNo> permanent,
+            @Field(
+                            value =
+                                    "whether its maker states that added seats, their belts and what both are bolted to were tested"
+                                            + " in this model; asked where there are more seats than before",
+                            find = "the maker of the seats")
+                    Choice<YesNo> tested)
             implements BodyDetails {}
 }

@@ -119,7 +119,7 @@ public sealed interface ElectricalDetails extends Details {
                     Choice<YesNo> lithiumCurve,
             @Field(
                             value =
-                                    "what tells it that the engine runs; asked where the vehicle's alternator lowers its voltage",
+                                    "what tells it that the engine runs; asked unless the vehicle's alternator keeps its voltage",
                             find = "the wiring plan")
                     Choice<Start> startsBy,
             @Field(
@@ -216,7 +216,8 @@ public sealed interface ElectricalDetails extends Details {
                     Figure openCircuit,
             @Field(
                             value =
-                                    "how many panels are connected in series; a whole string is one part, and one panel where left out",
+                                    "how many panels are connected in series, 1 for a single one; a whole string is one part. Where left out"
+                                            + " its power counts as that of one, and its volts are asked",
                             find = "the plan",
                             example = "2",
                             within = Plausible.POSITION)
@@ -239,7 +240,8 @@ public sealed interface ElectricalDetails extends Details {
                     Figure shortCircuit,
             @Field(
                             value =
-                                    "how many such strings, or single panels, this part has side by side; one where left out",
+                                    "how many such strings, or single panels, this part has side by side, 1 for a single one. Where left"
+                                            + " out its power counts as that of one, and its amperes are asked",
                             find = "the plan",
                             example = "1",
                             within = Plausible.POSITION)

@@ -14,7 +14,8 @@ public sealed interface MassDetails extends Details {
     /** A rack on the roof. */
     record RoofRack(
             @Field(
-                            value = "what it may carry on the road, without itself, where its maker names that",
+                            value =
+                                    "what it may carry on the road, without itself; asked of one with a load on a much loaded roof",
                             in = Dimension.MASS,
                             within = Plausible.ROOF_LIMIT,
                             find = "its label or its maker",

@@ -335,7 +335,8 @@ public record Sheet(
                     Figure parked,
             @Field(
                             value =
-                                    "mass of all who sleep in a tent on the roof, with their bedding; none where left out",
+                                    "mass of all who sleep in a tent on the roof, with their bedding; 0 kg where nobody does; asked"
+                                            + " where a roof tent is up there",
                             in = Dimension.MASS,
                             within = Plausible.ROOF_SLEEPERS,
                             find = "the owner",

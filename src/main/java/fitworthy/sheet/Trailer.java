@@ -59,7 +59,7 @@ public record Trailer(
                         value = "whether it is one to live or sleep in, as a caravan or camper is; asked in California",
                         find = "a look")
                 Choice<YesNo> livedIn,
-        @Field("the tyres on its axles, where they are to be held against its load") Optional<AxleTyres> tyres,
+        @Field("the tyres on its axles") Optional<AxleTyres> tyres,
         @Field("what the plate of its coupling allows") TowingDetails.CouplingPlate coupling,
         @Field(
                         value = "height of its coupling when it is loaded and stands level",

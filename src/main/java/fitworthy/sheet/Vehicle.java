@@ -271,7 +271,9 @@ public record Vehicle(
                             example = "100 kg")
                     Figure roof,
             @Field(
-                            value = "greatest load on the roof off the road, rack included, where its maker names one",
+                            value =
+                                    "greatest load on the roof off the road, rack included; asked of a much loaded roof, and that"
+                                            + " on the road where its maker names no other",
                             in = Dimension.MASS,
                             within = Plausible.ROOF_LIMIT,
                             find = "the handbook",

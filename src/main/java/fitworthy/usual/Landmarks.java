@@ -109,15 +109,15 @@ final class Landmarks {
         return start == Start.FRONT_AXLE ? behindCut(along) : along;
     }
 
-    /** A place among the seats with all its spread ahead of every tray and canopy, as far as these say where they begin. */
-    Figure aheadOfBodies(Figure place) {
-        return details(BodyDetails.Body.class)
-                .map(BodyDetails.Body::front)
-                .filter(Figure::known)
-                .reduce(Figure::least)
-                .map(front -> Figure.of(front.value() - place.tolerance(), place.tolerance()))
-                .filter(place::isAbove)
-                .orElse(place);
+    /**
+     * Where the trays begin that are planned or there, or the canopies; nothing where there is none, missing where a sheet
+     * does not say of any.
+     */
+    Optional<Figure> begins(Fitment.Kind kind) {
+        return parts.stream()
+                .filter(part -> part.kind() == kind)
+                .map(part -> asFarAsKnown(((BodyDetails.Body) part.details()).front()))
+                .reduce(Figure::least);
     }
 
     /** How far above the ground a spot is, with its spread; nothing where the book does not say. */

@@ -4,13 +4,11 @@ import fitworthy.book.Book;
 import fitworthy.book.UsualPlace;
 import fitworthy.book.UsualPlace.Spot;
 import fitworthy.book.UsualPlace.Start;
-import fitworthy.quantity.Choice;
 import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.GuessSpread;
 import fitworthy.quantity.Mark;
 import fitworthy.quantity.QuantityText;
-import fitworthy.quantity.YesNo;
 import fitworthy.source.Fault;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
@@ -54,6 +52,8 @@ public final class PlacesInWords {
     private Landmarks planned;
 
     private Landmarks standing;
+    /** What the book says of the words of the sheet, where it says it. */
+    private final Map<String, UsualPlace.Value> places = new LinkedHashMap<>();
 
     private PlacesInWords(Node.Mapping tree, Book book, List<Fault> faults) {
         this.tree = tree;
@@ -132,14 +132,16 @@ public final class PlacesInWords {
     /** What is said to be on the roof, or elsewhere, goes before what is usual, and not before what its sheet says. */
     private Node.Mapping roof(Node.Mapping item, Node.Scalar words) {
         Node said = item.get(ROOF);
-        boolean usual =
-                said instanceof Node.Scalar word && Mark.read(word.text()).mark() == Mark.USUAL;
-        YesNo told = said == null || usual
-                ? known(words).map(UsualPlace::roof).map(Choice::value).orElse(null)
-                : null;
-        return told == YesNo.YES || told == YesNo.NO && usual
-                ? item.with(ROOF, new Node.Scalar(words.place(), Words.hyphenated(told.name()), false))
-                : item;
+        boolean open = said == null
+                || said instanceof Node.Scalar word && Mark.read(word.text()).mark() == Mark.USUAL;
+        return known(words)
+                .map(UsualPlace::roof)
+                .filter(told -> open && told.known())
+                .map(told -> item.with(
+                        ROOF,
+                        new Node.Scalar(
+                                words.place(), Words.hyphenated(told.value().name()), false)))
+                .orElse(item);
     }
 
     /** A group with coordinates in place of the words of its place; those that stand beside them are left. */
@@ -192,7 +194,7 @@ public final class PlacesInWords {
         List<Figure> along =
                 spots.stream().map(spot -> landmarks.along(spot, in)).toList();
         Figure x = along.stream().filter(Figure::known).findFirst().orElse(along.get(0));
-        told.put("x", written("usual ", place.seats().is(YesNo.YES) ? landmarks.aheadOfBodies(x) : x, words));
+        told.put("x", written("usual ", cab(landmarks).within(place, value.get(), x), words));
         told.put("y", written("usual ", spots.get(0).y(), words));
         spots.stream()
                 .flatMap(spot -> landmarks.up(spot, in).stream())
@@ -280,6 +282,15 @@ public final class PlacesInWords {
         } catch (DateTimeException e) {
             return Optional.empty();
         }
+    }
+
+    private Cab cab(Landmarks landmarks) {
+        if (places.isEmpty()) {
+            used(tree, book)
+                    .forEach(words -> inForce(book.usualPlaces().places().get(words))
+                            .ifPresent(value -> places.put(words, value)));
+        }
+        return new Cab(landmarks, places);
     }
 
     private Landmarks landmarks(boolean asItStands) {

@@ -141,6 +141,7 @@ class LessInformationTest {
             entry("towing.pin-light", "trailer\\.hitch"),
             entry("towing.pin-light-emptied", "trailer\\.hitch"),
             entry("towing.pin-heavy", "trailer\\.hitch"),
+            entry("towing.pin-behind", "trailer\\.hitch"),
             // The stricter of two rules takes its place: the fan itself is judged where the maker allows no depth.
             entry("intake.fan-within-maker", "vehicle\\.intake\\.wading"),
             // Many a plate states no GTM: a check of its own then has what the axles may carry confirmed.

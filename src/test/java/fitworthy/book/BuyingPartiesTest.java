@@ -22,7 +22,7 @@ class BuyingPartiesTest {
             Party.CUSTOMER, Pattern.compile("\\bcustomer\\b"),
             Party.BUILDER, Pattern.compile("\\b(workshop|fitter|body builder)\\b"),
             Party.AUTO_ELECTRICIAN, Pattern.compile("\\bauto electrician\\b"),
-            Party.GASFITTER, Pattern.compile("\\bgasfitter\\b"));
+            Party.GASFITTER, Pattern.compile("\\bcertifies the gas\\b"));
 
     @Test
     void whoIsWaitedForIsAsked() throws FaultsException {

@@ -122,6 +122,18 @@ class CardWordsTest {
     }
 
     @Test
+    void aPlaceholderHasBothItsBraces() {
+        assertEquals(List.of(), faults(Map.of("a.one", card("Take {margin} (or more) off.", List.of()))));
+        String told = " in its words would be printed as it stands";
+        assertEquals(
+                List.of("a.one remedy '{'" + told, "a.three remedy '(margin)'" + told, "a.two remedy '}'" + told),
+                faults(Map.of(
+                        "a.one", card("Take {margin off.", List.of()),
+                        "a.two", card("Take margin} off.", List.of()),
+                        "a.three", card("Take (margin) off.", List.of()))));
+    }
+
+    @Test
     void aCardAsksSomebody() {
         assertEquals(List.of("a.one ask asks nobody"), faults(Map.of("a.one", asking())));
     }

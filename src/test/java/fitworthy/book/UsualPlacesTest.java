@@ -131,6 +131,31 @@ class UsualPlacesTest {
     }
 
     @Test
+    void theRowBehindIsAPlaceOfThePage() throws Exception {
+        String row = ROOF.replace(
+                "      basis: memory", "      next-row: {place: on the roof, apart: 600 mm}\n      basis: memory");
+        assertEquals(
+                0.6,
+                loaded(row)
+                        .usualPlaces()
+                        .places()
+                        .get("on the roof")
+                        .values()
+                        .get(0)
+                        .nextRow()
+                        .orElseThrow()
+                        .apart()
+                        .value(),
+                1e-9);
+        Fault told = assertThrows(
+                        FaultsException.class, () -> loaded(row.replace("place: on the roof", "place: on the rof")))
+                .faults()
+                .get(0);
+        assertEquals("'on the rof' is no place in words (did you mean 'on the roof'?)", told.problem());
+        assertEquals(8, told.place().line());
+    }
+
+    @Test
     void twoValuesOfOneDayAreToldAndNoneAtAll() {
         String second =
                 "    - {region: any, from: 2000-01-01, basis: memory, at: {start: middle, back: 0 mm +/- 1 mm, y: 0 mm +/- 1 mm}}\n";

@@ -101,6 +101,30 @@ class BatchTest {
                 answers.stream().map(each -> each.get("worst").asText()).toList());
     }
 
+    /** 2520 kg: 10 kg over the maker's GVM, and within what the kit raises it to once somebody approves it. */
+    @Test
+    void howThePlanStandsUntilAKitIsApprovedIsToldToProgramsToo() throws IOException {
+        Path raised = folder.resolve("a.yaml");
+        Files.writeString(
+                raised,
+                plain(2510)
+                        + "\nfitments: [{name: Kit, kind: rating-upgrade, mass: 0 kg, suits: yes, gvm: 3000 kg}]\n");
+        Files.writeString(folder.resolve("b.yaml"), plain(3000));
+        List<JsonNode> answers = answers(Ran.of("batch", folder.toString()).out());
+        JsonNode checked = JSON.readTree(
+                Ran.of("check", raised.toString(), "--format", "json").out());
+        for (JsonNode told : List.of(answers.get(0), checked)) {
+            JsonNode until = told.get("until-approved");
+            assertEquals("Kit", until.get("part").asText());
+            assertEquals(1, until.get("over").size(), until::toString);
+            assertEquals("GVM", until.get("over").get(0).get("limit").asText());
+            assertEquals(-10, until.get("over").get(0).get("margin").asDouble(), 1e-9);
+            assertEquals(
+                    "everything aboard", until.get("over").get(0).get("case").asText());
+        }
+        assertFalse(answers.get(1).has("until-approved"));
+    }
+
     /**
      * Over twenty parts of this plan have slack; five of them at a time are more combinations than a rule may look at.
      */

@@ -85,6 +85,88 @@ class ProveTest {
         ran.says("water.short: not expected, but found: [drinking water, everything aboard]");
     }
 
+    /** What is severe is said twice, on the card and in a case, so that a slip in one of them is seen. */
+    @Test
+    void aSeverityIsHeldByACaseThatNamesIt() throws IOException {
+        String said = "id: water.too-near, severity: change,";
+        String card = "electrics\"\n  severity: change";
+        with("water/cases.yaml", said, "id: water.too-near,", prove())
+                .says("water.too-near: no case says that it is a change")
+                .says("right: in a case that fires it: expect: [{id: water.too-near, severity: change}]");
+        for (String slip : List.of("note", "stop")) {
+            Ran ran = with("water/cards.yaml", card, card.replace("change", slip), prove());
+            assertEquals(3, ran.code(), ran.out() + ran.err());
+            ran.says("A tank 99 mm from the exhaust: water.too-near: severity expected change, got " + slip);
+        }
+        String cases = Files.readString(rules.resolve("water/cases.yaml"));
+        String shop = "    house: {shop: Hill Fit-out, severities: [{rule: water.too-near, severity: stop}]}\n";
+        String name = "  - name: A tank 99 mm from the exhaust\n";
+        with(
+                        "water/cases.yaml",
+                        cases,
+                        cases.replace(name, name + shop).replace(said, said.replace("change", "stop")),
+                        prove())
+                .says("water.too-near: no case says that it is a change");
+    }
+
+    /** Of two rules on one measure the milder is silent where the other is found; which is the milder, the cards say. */
+    @Test
+    void whatIsSilentBesideAFindingIsToldWithBothSeverities() throws IOException {
+        Path mass = Books.copyOf("mass", folder.resolve("mass"));
+        Path cards = mass.resolve("mass/cards.yaml");
+        Files.writeString(
+                cards,
+                Files.readString(cards)
+                        .replaceAll("  with: .*across.*\n", "")
+                        .replaceFirst("severity: stop", "severity: note"));
+        Path cases = mass.resolve("mass/cases.yaml");
+        String all = Files.readString(cases);
+        int last = all.indexOf("  - name: Exactly at the GVM is allowed");
+        Files.writeString(cases, all.substring(0, all.indexOf("\n  - name: ", last) + 1));
+        Ran.of("cases", "--rules", mass.toString(), "--rule", "mass.gvm-over")
+                .says("mass.gvm-over: severity expected stop, got note")
+                .says("a finding as severe already covers the same measure, mass.gvm-tight, whose severity is note, "
+                        + "while its own is note");
+    }
+
+    /** Eight kilograms for a person passes what eighty would not. */
+    @Test
+    void aUsualFigureIsHeldByACaseThatNamesIt() throws IOException {
+        Path book = Books.copyOf("water", folder.resolve("usual"));
+        Files.createDirectories(book.resolve("usual"));
+        Path page = book.resolve("usual/aboard.yaml");
+        Path cases = book.resolve("usual/cases.yaml");
+        String[] prove = {"prove", "--rules", book.toString(), "--as-of", "2026-11-25"};
+        String values = "person.mass:\n  meaning: A person\n  values:\n"
+                + "    - {region: any, from: 2000-01-01, value: 80 kg +/- 20 kg, basis: memory}\n";
+        String left =
+                "cases:\n  - name: Somebody\n    sheet: {occupants: [{name: Driver, mass: %s}]}\n    usual: [%s]\n";
+        String says = "{id: person.mass, value: 80 kg +/- 20 kg}";
+        Files.writeString(page, values);
+        Files.writeString(cases, left.formatted("usual", says));
+        assertEquals(0, Ran.of(prove).code(), Ran.of(prove).out());
+        Files.writeString(page, values.replace("80", "8"));
+        Ran.of(prove)
+                .says("Somebody: person.mass: usually expected 80 kg +/- 20 kg, but the book has 8 kg +/- 20 kg")
+                .says("person.mass: no case says that it is usually 8 kg +/- 20 kg");
+        Files.writeString(page, values);
+        Files.writeString(cases, left.formatted("usual", ""));
+        Ran.of(prove).says("person.mass: no case says that it is usually 80 kg +/- 20 kg");
+        Files.writeString(cases, left.formatted("80 kg", says));
+        Ran.of(prove)
+                .says("usually expected 80 kg +/- 20 kg, but the sheet leaves no such field to the book")
+                .says("no case leaves its field to the book where it is usually 80 kg +/- 20 kg")
+                .says("a case of rules/usual/cases.yaml of any on 2000-01-01 or later");
+        String far = "80 kg +/- 20 kg of any became %s of any from 2027-04-01, which is more than half away";
+        String later = "    - {region: any, from: 2027-04-01, value: %s, basis: memory%s}\n";
+        Files.writeString(page, values + later.formatted("121 kg +/- 20 kg", ""));
+        Ran.of(prove).says(far.formatted("121 kg +/- 20 kg")).says("of any on 2027-04-01 or later");
+        Files.writeString(page, values + later.formatted("120 kg +/- 20 kg", ""));
+        Ran.of(prove).saysNot("more than half away");
+        Files.writeString(page, values + later.formatted("121 kg +/- 20 kg", ", note: Until then 80 kg +/- 20 kg."));
+        Ran.of(prove).saysNot("more than half away");
+    }
+
     @Test
     void aRuleThatNoCaseFiresIsAFault() throws IOException {
         String cases = Files.readString(rules.resolve("water/cases.yaml"));
@@ -551,7 +633,8 @@ class ProveTest {
                 "    without: [trip.days]\n    same-before: As ever.\n",
                 prove());
         assertEquals(3, ran.code(), ran.out() + ran.err());
-        ran.refused(3, "one of expect, not-assessed, figures, met, held, does-not-apply, retired, unsure, sure;");
+        ran.refused(
+                3, "one of expect, not-assessed, figures, usual, met, held, does-not-apply, retired, unsure, sure;");
     }
 
     /** What a message proposes is of the kind of quantity that belongs there. */

@@ -65,7 +65,7 @@ class PlacesInWordsTest {
         "over the rear axle, 2850, 150, 2850, 150, 3150",
         "ahead of the rear axle, 2350, 300, 2350, 300, 2650",
         "behind the rear axle, 3350, 300, 3350, 300, 3650",
-        "on the roof, 1852.5, 427.5, 1852.5, 427.5, 1852.5",
+        "on the roof, 1852.5, 427.5, 1672.5, 427.5, 1852.5",
         "in the tray, 2992.5, 427.5, 3000, 450, 3292.5",
         "under the tray, 2992.5, 570, 3000, 630, 3292.5",
         "in the canopy, 2992.5, 427.5, 2992.5, 427.5, 3292.5",
@@ -175,6 +175,78 @@ class PlacesInWordsTest {
                 placed(TRAY.replace("front: 2100 mm", "front: ask") + seat).x());
     }
 
+    /** Tray from 2100 mm: rear seats at 2100 - 199.5, the roof at 2100 - 427.5, the roof's rear end by the nose at 1700. */
+    @Test
+    void aCanopyThatReachesOverTheCabTakesOfItsRoofAlone() throws FaultsException {
+        String nose = TRAY.replace(
+                "}]",
+                "}, {name: Pod, kind: canopy, in: Tray, mass: 90 kg, at: in the canopy, front: 1700 mm, length: 2200 mm}]");
+        is(1.9005, 0.1995, placed(nose + box("rear seats")).x());
+        is(1.53, 0.57, placed(nose + box("in the cab")).x());
+        is(1.2725, 0.4275, placed(nose + box("on the roof")).x());
+        is(
+                1.6725,
+                0.4275,
+                placed(nose.replace("front: 1700", "front: 2150") + box("on the roof"))
+                        .x());
+        // Where the tray begins is asked; the canopy does not say where the cab ends.
+        is(
+                2.337,
+                0.1995,
+                placed(nose.replace("front: 2100 mm", "front: ask") + box("rear seats"))
+                        .x());
+    }
+
+    /**
+     * The front row is at 1482 mm +/- 171 mm, and 600 mm or more ahead of the rear row: with a tray from 2281.5 mm the rear row
+     * is at 2082 mm. What moves the front row forward is added to its spread as a root of squares.
+     */
+    @Test
+    void rowsOfSeatsKeepTheirDistance() throws FaultsException {
+        String two = box("front seats") + "occupants: [{name: Child, mass: 30 kg, at: rear seats}]\n";
+        is(
+                1.482,
+                0.171,
+                placed(TRAY.replace("front: 2100 mm", "front: 2281.5 mm") + two).x());
+        is(
+                1.4815,
+                Math.hypot(0.171, 0.0005),
+                placed(TRAY.replace("front: 2100 mm", "front: 2281 mm") + two).x());
+        is(1.3005, Math.hypot(0.171, 0.1815), placed(TRAY + two).x());
+        // A cab of one row: the tray alone moves it.
+        is(
+                1.479,
+                0.171,
+                placed(TRAY.replace("front: 2100 mm", "front: 1650 mm") + box("front seats"))
+                        .x());
+        is(1.482, 0.171, placed(TRAY + box("front seats")).x());
+    }
+
+    /** A row is at 1311 mm at its foremost, and two end at 1911 mm: what begins further ahead reaches over the cab. */
+    @Test
+    void aCanopyOnTheChassisIsTheCabsRearWallWhereItLeavesTheRowsRoom() throws FaultsException {
+        String alone =
+                "fitments: [{name: Pod, kind: canopy, mass: 90 kg, at: in the canopy, front: 1911 mm, length: 1900 mm}]\n";
+        String rear = box("rear seats") + "occupants: [{name: Child, mass: 30 kg, at: front seats}]\n";
+        is(1.7115, 0.1995, placed(alone + rear).x());
+        is(2.337, 0.1995, placed(alone.replace("1911", "1910") + rear).x());
+        is(
+                1.14,
+                0.171,
+                placed(alone.replace("1911", "1311") + box("front seats")).x());
+        is(
+                1.482,
+                0.171,
+                placed(alone.replace("1911", "1310") + box("front seats")).x());
+    }
+
+    @Test
+    void whereATrayBeginsThatIsGuessedMakesTheSeatsLessSure() throws FaultsException {
+        Figure seat = placed(TRAY.replace("front: 2100 mm", "front: about 2100 mm +/- 150 mm") + box("rear seats"))
+                .x();
+        is(1.9005, Math.hypot(0.1995, 0.15), seat);
+    }
+
     @Test
     void everyPlaceOfASheetMayBeToldSo() throws FaultsException {
         Sheet sheet = Sheets.plainWith(
@@ -207,6 +279,25 @@ class PlacesInWordsTest {
         assertTrue(above.fitments().get(1).roof().is(YesNo.YES));
         Sheet said = Sheets.plainWith(panel.replace("WORDS", "on top of the canopy, roof: yes"));
         assertTrue(said.fitments().get(1).roof().is(YesNo.YES), "what the sheet says itself stands");
+    }
+
+    /** Nothing else asks whether it is on the roof, which its height leaves open. */
+    @Test
+    void whatIsInWordsElsewhereIsNotOnTheRoof() throws FaultsException {
+        for (String words : List.of("on the canopy", "in the cab", "in the tray")) {
+            assertTrue(Sheets.plainWith(box(words)).cargo().get(1).roof().is(YesNo.NO), words);
+        }
+        assertTrue(Sheets.plainWith(box("on the canopy, roof: yes"))
+                .cargo()
+                .get(1)
+                .roof()
+                .is(YesNo.YES));
+        assertFalse(Sheets.plainWith(box("on the canopy, roof: ask"))
+                .cargo()
+                .get(1)
+                .roof()
+                .known());
+        assertFalse(Sheets.plainWith(box("rear bar")).cargo().get(1).roof().known());
     }
 
     @Test

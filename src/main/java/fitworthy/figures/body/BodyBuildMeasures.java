@@ -112,6 +112,8 @@ final class BodyBuildMeasures implements Topic {
                     "body.door", "mm", 0, "reach of what opens to the rear", "gap to the trailer")
             .byLoading();
     private static final MeasureKind SEATS = yesNo("body.seats-changed", "whether seats are changed for good");
+    private static final MeasureKind SEATS_TESTED =
+            yesNo("body.seats-tested", "whether added seats, belts and what holds them were tested in this model");
 
     @Override
     public List<MeasureKind> kinds() {
@@ -139,6 +141,7 @@ final class BodyBuildMeasures implements Topic {
                 BATTERY_VENT,
                 DOOR,
                 SEATS,
+                SEATS_TESTED,
                 OVERHANG_LONGEST,
                 HOLD_DOWN_HELD,
                 HOLD_DOWN_NEEDED,
@@ -166,7 +169,19 @@ final class BodyBuildMeasures implements Topic {
                 Firearms.box(name, box, measures);
             } else if (fitment.details() instanceof SeatChange change && !fitment.isDone()) {
                 measures.add(Measure.of(SEATS, name, change.permanent()));
+                added(plan, name, change, measures);
             }
+        }
+    }
+
+    /** Who takes seats out has no new belts to prove; where nobody says how many there are, some may be added. */
+    private static void added(Plan plan, String name, SeatChange change, List<Measure> measures) {
+        Figure more = change.seats().minus(plan.vehicle().seats());
+        if (!more.isAtMost(Figure.ZERO)) {
+            measures.add(
+                    more.known() || change.tested().known()
+                            ? Measure.of(SEATS_TESTED, name, change.tested())
+                            : Measure.of(SEATS_TESTED, name, "", more.missing()));
         }
     }
 

@@ -7,6 +7,7 @@ import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PointMass.Sort;
+import fitworthy.figures.plan.Standing;
 import fitworthy.figures.plan.Topic;
 import fitworthy.figures.plan.Weighed;
 import fitworthy.quantity.Choice;
@@ -73,7 +74,7 @@ final class BodyWeightMeasures implements Topic {
                 .forEach(canopy -> leftBehind(loading, canopy, measures));
     }
 
-    /** Parts that come off as the canopy does, and cargo, between its two ends along the vehicle. */
+    /** Parts that come off as the canopy does, and cargo, between its two ends along the vehicle and not under or beside it. */
     private static void leftBehind(Loading loading, Fitment canopy, List<Measure> measures) {
         Body body = (Body) canopy.details();
         Figure end = body.front().plus(body.length());
@@ -102,6 +103,7 @@ final class BodyWeightMeasures implements Topic {
                 .filter(mass ->
                         (mass.sort() == Sort.CARGO || mass.sort() == Sort.FITMENT) && comeOff.contains(mass.name()))
                 .filter(mass -> !mass.mass().isZero())
+                .filter(mass -> !Standing.isClear(loading.plan(), canopy, mass.at()))
                 .forEach(mass -> left.put(mass.name(), isBetween(mass.at().x(), body.front(), end)));
         left.values().removeIf(stays -> stays.is(YesNo.NO));
         if (left.isEmpty()) {

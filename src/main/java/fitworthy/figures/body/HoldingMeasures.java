@@ -46,7 +46,10 @@ final class HoldingMeasures implements Topic {
     public void plan(Plan plan, List<Measure> measures) {
         plan.sheet().cargo().forEach(load -> load(plan, load, measures));
         Set<String> carriers = carriers(plan.sheet());
-        plan.sheet().fitments().forEach(part -> part(plan, part, carriers, measures));
+        plan.sheet().fitments().forEach(part -> {
+            part(plan, part, carriers, measures);
+            bolted(plan, part, measures);
+        });
         plan.sheet().tanks().forEach(tank -> tank(plan, tank, measures));
     }
 
@@ -92,6 +95,20 @@ final class HoldingMeasures implements Topic {
         Optional<Point> at = plan.places().of(part);
         stated(plan, part.name(), part.fixingStated(), mass, OnRoof.of(part, plan.sheet()), at)
                 .ifPresent(measures::add);
+    }
+
+    /** A heavy canopy that stays on, of which the sheet tells nothing that holds it. */
+    private static void bolted(Plan plan, Fitment canopy, List<Measure> measures) {
+        if (canopy.kind() != Fitment.Kind.CANOPY
+                || canopy.isDone()
+                || canopy.fixing().isPresent()) {
+            return;
+        }
+        Body body = (Body) canopy.details();
+        boolean told = canopy.removable().is(YesNo.YES) || body.tellsHowItComesOff();
+        if (!told && !loaded(plan, canopy).isAtMost(plan.practice(PracticeId.BODY_CANOPY_HEAVY))) {
+            measures.add(Measure.of(FIXING_STATED, canopy.name(), canopy.fixingStated()));
+        }
     }
 
     private static Figure loaded(Plan plan, Fitment part) {

@@ -19,6 +19,7 @@ import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.BodyDetails.Body;
+import fitworthy.sheet.BodyDetails.GasBottle;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Fixing;
 import fitworthy.sheet.Footing;
@@ -103,7 +104,22 @@ final class RestraintMeasures implements Topic {
         }
         for (Fitment part : plan.sheet().fitments()) {
             part.fixing().ifPresent(fixing -> fixed(plan, part, fixing, measures));
+            if (part.fixing().isEmpty()
+                    && part.details() instanceof GasBottle bottle
+                    && bottle.mount().known()) {
+                bracketed(plan, part, bottle.mount(), measures);
+            }
         }
+    }
+
+    /** A gas bottle, which no law has to ask for what any load has to be held with. */
+    private static void bracketed(Plan plan, Fitment bottle, Figure bracket, List<Measure> measures) {
+        Figure least = plan.practice(PracticeId.BODY_HOLD_DOWN_LEAST);
+        measures.add(Measure.of(FIXED, bottle.name(), bracket.dividedBy(bottle.mass()))
+                .worked("ratio = bracket / bottle", in("bracket", bracket, "kg"), in("bottle", bottle.mass(), "kg")));
+        measures.add(Measure.of(FIXING_HELD, bottle.name(), bottle.mass()));
+        measures.add(Measure.enough(FIXING_NEEDED, bottle.name(), least.times(bottle.mass()))
+                .worked("needed = least x bottle", in("least", least, ""), in("bottle", bottle.mass(), "kg")));
     }
 
     /** By its weakest direction, so the most that is asked in any counts. */

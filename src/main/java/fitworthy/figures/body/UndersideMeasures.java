@@ -23,6 +23,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** What hangs low behind the rear axle or between the axles, against the ground. The front is told with its bar. */
 final class UndersideMeasures implements Topic {
@@ -97,19 +98,42 @@ final class UndersideMeasures implements Topic {
                         .isPresent();
     }
 
-    /** Asked where a tank under the floor is planned, or a longer wheelbase. */
+    /** Asked where a tank or part under the floor is planned, or a longer wheelbase. */
     private static void untold(Plan plan, List<Measure> measures) {
-        List<Figure> tanks = plan.sheet().tanks().stream()
-                .filter(tank -> Alterations.underFloor(plan, tank))
-                .map(tank -> plan.places().of(tank).x())
+        List<Figure> hanging = Stream.concat(
+                        plan.sheet().tanks().stream()
+                                .filter(tank -> Alterations.underFloor(plan, tank))
+                                .map(tank -> plan.places().of(tank).x()),
+                        plan.sheet().fitments().stream()
+                                .filter(part -> !part.isDone() && part.in().isEmpty())
+                                .flatMap(part -> low(plan, part).stream()))
                 .toList();
         Figure wheelbase = plan.wheelbase();
-        if (tanks.stream().anyMatch(x -> !x.isAtMost(wheelbase))) {
+        if (hanging.stream().anyMatch(x -> !x.isAtMost(wheelbase))) {
             measures.add(Measure.of(DEPARTURE, UNDERSIDE, NOT_LISTED));
         }
-        if (!plan.details(ChassisExtension.class).isEmpty() || tanks.stream().anyMatch(x -> !x.isAbove(wheelbase))) {
+        if (!plan.details(ChassisExtension.class).isEmpty() || hanging.stream().anyMatch(x -> !x.isAbove(wheelbase))) {
             measures.add(Measure.of(BREAKOVER, UNDERSIDE, NOT_LISTED));
         }
+    }
+
+    /**
+     * Where a part hangs low by its kind or its place: a tow bar, and what has its middle as low as a step or a rear bar. What
+     * is ahead of the front axle is told with the bar there.
+     */
+    private static Optional<Figure> low(Plan plan, Fitment part) {
+        if (part.kind() == Fitment.Kind.TOW_BAR) {
+            // A pin over the load bed does not hang.
+            return Optional.of(plan.ballOverhang())
+                    .filter(behind -> !behind.isBelow(Figure.ZERO))
+                    .map(plan.wheelbase()::plus);
+        }
+        return plan.places()
+                .of(part)
+                .filter(at -> part.kind() == Fitment.Kind.OTHER)
+                .filter(at -> at.z().isAtMost(plan.practice(PracticeId.BODY_PART_LOW_MOST)))
+                .map(Point::x)
+                .filter(x -> !x.isAtMost(Figure.ZERO));
     }
 
     /** Of a place that is not told it is not known which of the two is asked. */

@@ -96,10 +96,10 @@ public final class ChargeMeasures implements Topic {
     @Override
     public void loading(Loading loading, List<Measure> measures) {
         CircuitsOn circuits = new CircuitsOn(loading);
-        if (!circuits.any()) {
+        EnergyFlow way = new EnergyFlow(circuits);
+        if (!circuits.any() && way.chargers().isEmpty()) {
             return;
         }
-        EnergyFlow way = new EnergyFlow(circuits);
         Engine engine = loading.plan().vehicle().engine();
         List<Working.Input> drawn = way.onAlternator();
         Figure load = Working.total(drawn);
@@ -113,7 +113,7 @@ public final class ChargeMeasures implements Topic {
         measures.add(Measure.enough(ALTERNATOR_NEEDED, "alternator", load.dividedBy(most))
                 .worked("needed = drawn / most", in("drawn", load, "A"), in("most", most, "%"))
                 .worked(sum));
-        if (loading.setsOut()) {
+        if (loading.setsOut() && circuits.any()) {
             starter(circuits, measures);
             Optional<SecondBattery> second = SecondBattery.of(circuits, way);
             second.ifPresent(battery -> second(circuits, way, battery, measures));

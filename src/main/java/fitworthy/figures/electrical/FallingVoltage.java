@@ -1,10 +1,15 @@
 package fitworthy.figures.electrical;
 
 import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PracticeId;
 import fitworthy.quantity.Choice;
+import fitworthy.quantity.Dimension;
+import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.ElectricalDetails.Charger;
 import fitworthy.sheet.Fitment;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 
 /**
  * Whether what charges the second battery stops as the alternator lowers its voltage: a relay that joins the batteries,
@@ -14,13 +19,23 @@ final class FallingVoltage {
 
     private FallingVoltage() {}
 
-    /** Whether the sheet tells anything of it; a charger of which it does not is taken to go on. */
-    static boolean isTold(Plan plan, Fitment fitment) {
+    /** Whether it is in question: a charger of which nothing is told is taken to go on behind an old alternator. */
+    static boolean isAsked(Plan plan, Fitment fitment) {
         Charger charger = (Charger) fitment.details();
         return charger.fromAlternator()
                 && (isRelay(charger)
                         || charger.startsBy().known()
-                        || plan.vehicle().engine().alternatorLowers().known());
+                        || plan.vehicle().engine().alternatorLowers().known()
+                        || !isOld(plan));
+    }
+
+    private static boolean isOld(Plan plan) {
+        LocalDate registered = plan.vehicle().registered();
+        return registered != null
+                && Figure.of(Dimension.size("days")
+                                * ChronoUnit.DAYS.between(
+                                        registered, plan.sheet().asOf()))
+                        .isAbove(plan.practice(PracticeId.ELECTRICAL_ALTERNATOR_STEADY));
     }
 
     /** Whether it stops, or what has to be told to know that. */
@@ -28,7 +43,7 @@ final class FallingVoltage {
         Choice<YesNo> lowers = plan.vehicle().engine().alternatorLowers();
         Charger charger = (Charger) fitment.details();
         boolean relay = isRelay(charger);
-        if (!isTold(plan, fitment)
+        if (!isAsked(plan, fitment)
                 || lowers.is(YesNo.NO)
                 || !relay && charger.startsBy().is(Charger.Start.IGNITION)) {
             return Choice.of(YesNo.NO);

@@ -22,7 +22,7 @@ final class FallingVoltageMeasures implements Topic {
     @Override
     public void plan(Plan plan, List<Measure> measures) {
         for (Fitment fitment : plan.fitments(Fitment.Kind.CHARGER)) {
-            if (FallingVoltage.isTold(plan, fitment)) {
+            if (FallingVoltage.isAsked(plan, fitment)) {
                 measures.add(Measure.of(FALLS, fitment.name(), FallingVoltage.stops(plan, fitment)));
             }
         }

@@ -19,7 +19,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** Whether a controller bears its solar panels. Asked where the sheet begins to tell how they are connected. */
+/**
+ * Whether a controller bears its solar panels: of planned ones on a controller the volts are asked, and the rest where the
+ * sheet begins to tell how they are connected.
+ */
 final class SolarMeasures implements Topic {
     private static final String BEARS = "what the controller's input bears";
     private static final MeasureKind VOLTS =
@@ -70,6 +73,8 @@ final class SolarMeasures implements Topic {
                 } else {
                     regrouped(plan, fitment, rise, mostVolts, mostAmperes, measures);
                 }
+            } else if (controller.isPresent() && !fitment.isDone()) {
+                measures.add(volts(fitment, mostVolts));
             }
             if (isTold(beside, mostAmperes, SolarPanel::shortCircuit, SolarPanel::strings)) {
                 measures.add(amperes(fitment, beside, mostAmperes));
@@ -105,11 +110,7 @@ final class SolarMeasures implements Topic {
 
     private static void voltage(Plan plan, Fitment fitment, Figure rise, Figure most, List<Measure> measures) {
         SolarPanel panel = details(fitment);
-        measures.add(Measure.of(VOLTS, fitment.name(), volts(panel), most)
-                .worked(
-                        "voltage = of one x in series",
-                        in("of one", panel.openCircuit(), "V"),
-                        in("in series", panel.inSeries(), "")));
+        measures.add(volts(fitment, most));
         Figure coldest = plan.sheet().trip().coldest();
         measures.add(Measure.of(
                         VOLTS_COLD,
@@ -127,6 +128,15 @@ final class SolarMeasures implements Topic {
                         in("in series", panel.inSeries(), ""),
                         in("rise", rise, "%"),
                         in("coldest", coldest, "degC")));
+    }
+
+    private static Measure volts(Fitment fitment, Figure most) {
+        SolarPanel panel = details(fitment);
+        return Measure.of(VOLTS, fitment.name(), volts(panel), most)
+                .worked(
+                        "voltage = of one x in series",
+                        in("of one", panel.openCircuit(), "V"),
+                        in("in series", panel.inSeries(), ""));
     }
 
     /** How the same panels, fewer to a string and in more strings, stay within both limits of the controller. */

@@ -19,6 +19,7 @@ import fitworthy.figures.plan.Topic;
 import fitworthy.figures.plan.Track;
 import fitworthy.figures.plan.UsedUp;
 import fitworthy.quantity.Figure;
+import fitworthy.sheet.Trailer;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -79,8 +80,8 @@ public final class EmptiedMeasures implements Topic {
                                     .worked(MassWorkings.centre(state.masses(), "height", PointMass::height))));
         }
         side(loading, measures);
-        // A pin ahead of the rear axle lifts nothing off the front one.
-        if (!(plan.ballOverhang().value() < 0)) {
+        // A pin stands over the rear axle or ahead of it.
+        if (plan.trailer().filter(Trailer::onFifthWheel).isEmpty()) {
             UsedUp.heaviestBall(loading)
                     .flatMap(UsedUp::trailer)
                     .ifPresent(gone -> measures.add(ballLift(plan, gone.load(), gone.left())));

@@ -28,6 +28,7 @@ import fitworthy.figures.plan.Track;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Trailer;
 import fitworthy.sheet.Vehicle;
 import fitworthy.sheet.VehicleEnd;
 import java.util.ArrayList;
@@ -85,7 +86,7 @@ public final class LoadMeasures implements Topic {
                     "mass.cog-rise",
                     "%",
                     1,
-                    "rise of the centre of gravity over the bare vehicle's (a cab chassis with its tray on)")
+                    "rise of the centre of gravity over the bare vehicle's (of a cab chassis with its tray on)")
             .signed()
             .byLoading();
     private static final MeasureKind COG = rated(
@@ -271,7 +272,7 @@ public final class LoadMeasures implements Topic {
     private static void atRest(RoofLoad roof, RoofLimit.AtRest rest, List<Measure> measures) {
         Figure load = roof.sum().plus(rest.asleep());
         Measure whole = Measure.of(ROOF_AT_REST, "roof", load, rest.bears());
-        Measure told = roof.sum().isSurelyWithin(rest.left())
+        Measure told = !rest.asleep().known() || roof.sum().isSurelyWithin(rest.left())
                 ? whole
                 : whole.given(roof.told().toArray(Choice<?>[]::new))
                         .atLeast(roof.least().plus(rest.asleep()));
@@ -302,8 +303,8 @@ public final class LoadMeasures implements Topic {
                 .worked(MassWorkings.axles(loading.masses(), plan.wheelbase()))
                 .atLeast(loading.leastCombined()));
         measures.add(Measure.of(BALL, "tow ball", ball));
-        // A pin ahead of the rear axle lifts nothing off the front one.
-        if (!(plan.ballOverhang().value() < 0)) {
+        // A pin stands over the rear axle or ahead of it; one that the sheet has behind it is asked about.
+        if (plan.trailer().filter(Trailer::onFifthWheel).isEmpty()) {
             measures.add(lift(plan, ball));
         }
     }

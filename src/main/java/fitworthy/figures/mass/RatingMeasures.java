@@ -17,6 +17,7 @@ import fitworthy.sheet.Fitment.Kind;
 import fitworthy.sheet.Job;
 import fitworthy.sheet.MassDetails;
 import fitworthy.sheet.MassDetails.ChassisExtension;
+import fitworthy.sheet.MassDetails.RatingApproval;
 import fitworthy.sheet.Tank;
 import fitworthy.sheet.Vehicle;
 import java.util.EnumSet;
@@ -37,6 +38,8 @@ final class RatingMeasures implements Topic {
             rated("mass.gvm-axles", "kg", 0, "GVM as planned", "sum of the axle limits");
     private static final MeasureKind RAISED = MeasureKind.word(
             "mass.raised", "whether the GVM is raised before or after first registration", Registration.class);
+    private static final MeasureKind KIT_APPROVED =
+            MeasureKind.yesNo("mass.kit-approved", "whether the kit that raises ratings has an approval");
     private static final MeasureKind WHEELBASE_ADDED = number("mass.wheelbase-added", "mm", 0, "added wheelbase");
     private static final MeasureKind IN_STRETCH = MeasureKind.yesNo(
             "mass.tank-in-stretch", "whether a tank of the maker's is placed where the frame is lengthened");
@@ -60,6 +63,7 @@ final class RatingMeasures implements Topic {
                 GVM_OVER_AXLES,
                 GCM_RAISED,
                 RAISED,
+                KIT_APPROVED,
                 WHEELBASE_ADDED,
                 WHEELBASE_PLANNED,
                 IN_STRETCH,
@@ -101,9 +105,20 @@ final class RatingMeasures implements Topic {
             Figure gcm = registered.known() ? ratings.gcm() : Figure.missing(registered.missing());
             measures.add(Measure.of(GCM_RAISED, "vehicle", gcm, made.gcm()));
         }
-        // A kit that raises nothing that the sheet names may raise the GVM.
+        for (Fitment part : plan.sheet().fitments()) {
+            if (part.details() instanceof MassDetails.RatingUpgrade kit && !part.isDone()) {
+                measures.add(Measure.of(
+                        KIT_APPROVED,
+                        part.name(),
+                        kit.approval().known()
+                                ? Choice.yesNo(!kit.approval().is(RatingApproval.NONE))
+                                : Choice.<YesNo>missing(kit.approval().missing())));
+            }
+        }
+        // A kit that raises nothing that the sheet names may raise the GVM; one that nobody approves does not.
         plan.toBeDone(MassDetails.RatingUpgrade.class).stream()
                 .filter(upgrade -> upgrade.gvm().known() || !upgrade.states())
+                .filter(upgrade -> !upgrade.approval().is(RatingApproval.NONE))
                 .findFirst()
                 .map(upgrade -> upgrade.gvm().known()
                         ? raised(registered)

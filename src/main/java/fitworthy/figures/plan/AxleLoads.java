@@ -21,7 +21,8 @@ public record AxleLoads(Figure front, Figure rear, Figure total) {
 
     /**
      * Computes the loads of a set of masses. Tolerances of mass and place are combined to first order, as independent
-     * but for masses at one and the same place, such as a tank and what is in it, which share the error of the place.
+     * but for masses at one and the same place, such as a tank and what is in it, which share the error of the place. What is
+     * taken away from there does not share it with what is put there.
      * The source of the method is the lever law, checked against a truck maker's body-builder example.
      *
      * @param wheelbase in m, above zero
@@ -109,24 +110,31 @@ public record AxleLoads(Figure front, Figure rear, Figure total) {
         return sum.known() ? Figure.of(sum.value(), tolerance) : sum;
     }
 
-    /** For each mass the number of the first one at its place. */
+    /** For each mass the number of the first one that shares the error of its place. */
     static int[] places(List<PointMass> masses) {
         Map<Place, Integer> first = new HashMap<>();
         int[] places = new int[masses.size()];
         for (int i = 0; i < places.length; i++) {
-            Integer other = first.putIfAbsent(Place.of(masses.get(i).at()), i);
+            Integer other = first.putIfAbsent(Place.of(masses.get(i)), i);
             places[i] = other == null ? i : other;
         }
         return places;
     }
 
-    /** What tells places apart, in m to the digits that figures are compared by: units must not matter. */
-    public record Place(double x, double y, double z) {
-        public static Place of(Point at) {
+    /**
+     * What tells places apart, in m to the digits that figures are compared by: units must not matter. What goes does not sit
+     * in what comes, though one word may tell of both; liquids, people and the bare vehicle's share of them do.
+     *
+     * @param gone whether it is where something else goes
+     */
+    public record Place(double x, double y, double z, boolean gone) {
+        public static Place of(PointMass mass) {
+            Point at = mass.at();
             return new Place(
                     Figure.rounded(at.x().value()),
                     Figure.rounded(at.y().value()),
-                    Figure.rounded(at.z().value()));
+                    Figure.rounded(at.z().value()),
+                    mass.mass().value() < 0 && !mass.sort().isInItsPlace());
         }
     }
 

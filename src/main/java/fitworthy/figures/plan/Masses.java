@@ -169,28 +169,39 @@ public final class Masses {
         Vehicle.Masses mass = plan.vehicle().mass();
         double kerbShare = mass.kerb().tolerance() / Math.sqrt(2);
         Figure rear = plan.stretch().rearAxleMass(plan.vehicle());
-        return mass.frontAxle().guess().isPresent()
-                        && mass.rearAxle().guess().isPresent()
-                        && mass.kerb().guess().isEmpty()
-                ? guessedAxles(plan, rear)
-                : List.of(
-                        axle(VehicleEnd.FRONT, bare(mass.frontAxle(), kerbShare), Figure.of(0, 0), plan),
-                        axle(VehicleEnd.REAR, bare(mass.rearAxle(), kerbShare), rear, plan));
+        if (mass.frontAxle().guess().isPresent()
+                && mass.rearAxle().guess().isPresent()
+                && mass.kerb().guess().isEmpty()) {
+            double each = mass.kerb().orTolerance(BARE_VEHICLE_TOLERANCE).tolerance() / Math.sqrt(2);
+            return opposite(plan, rear, each, mass.frontAxle().tolerance());
+        }
+        if (mass.kerb().hasTolerance()
+                && mass.kerb().tolerance() == 0
+                && !mass.frontAxle().hasTolerance()
+                && !mass.rearAxle().hasTolerance()) {
+            double lighter = Math.min(mass.frontAxle().value(), mass.rearAxle().value());
+            return opposite(plan, rear, 0, lighter * BARE_VEHICLE_TOLERANCE);
+        }
+        return List.of(
+                axle(VehicleEnd.FRONT, bare(mass.frontAxle(), kerbShare), Figure.of(0, 0), plan),
+                axle(VehicleEnd.REAR, bare(mass.rearAxle(), kerbShare), rear, plan));
     }
 
     /**
-     * The axles where the kerb mass is stated and how it stands on them is guessed: what one may carry more the other
+     * The axles where the kerb mass is stated and how it stands on them is not as sure: what one may carry more the other
      * carries less, as if the front's place were off by so much. The sum is as sure as the kerb mass.
+     *
+     * @param each what either may be off by itself, kg
+     * @param front what the front may be off in all, kg
      */
-    private static List<PointMass> guessedAxles(Plan plan, Figure rear) {
+    private static List<PointMass> opposite(Plan plan, Figure rear, double each, double front) {
         Vehicle.Masses mass = plan.vehicle().mass();
-        Figure front = mass.frontAxle();
-        double share = mass.kerb().orTolerance(BARE_VEHICLE_TOLERANCE).tolerance() / Math.sqrt(2);
-        double split = Math.sqrt(Math.max(0, front.tolerance() * front.tolerance() - share * share));
-        Figure off = Figure.of(0, split * plan.wheelbase().value() / front.value());
+        double weight = mass.frontAxle().value();
+        double split = Math.sqrt(Math.max(0, front * front - each * each));
+        Figure off = Figure.of(0, split * plan.wheelbase().value() / weight);
         return List.of(
-                axle(VehicleEnd.FRONT, Figure.of(front.value(), share), off, plan),
-                axle(VehicleEnd.REAR, Figure.of(mass.rearAxle().value(), share), rear, plan));
+                axle(VehicleEnd.FRONT, Figure.of(weight, each), off, plan),
+                axle(VehicleEnd.REAR, Figure.of(mass.rearAxle().value(), each), rear, plan));
     }
 
     private static PointMass axle(VehicleEnd end, Figure mass, Figure x, Plan plan) {

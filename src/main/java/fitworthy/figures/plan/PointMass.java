@@ -47,7 +47,12 @@ public record PointMass(
         OCCUPANT,
         CARGO,
         BALL,
-        RESIDUAL
+        RESIDUAL;
+
+        /** Whether more and less of it is in one and the same place: what is in a tank, or on a seat. */
+        boolean isInItsPlace() {
+            return this == VEHICLE || this == LIQUID || this == OCCUPANT;
+        }
     }
 
     /** The part of this mass that the front axle carries, in kg: {@code m (1 - x / wheelbase)}. */

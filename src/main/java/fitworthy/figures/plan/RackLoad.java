@@ -18,7 +18,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * What stands on a rack whose maker names what it may carry: what the sheet says stands in or on it, be the rack on the roof
+ * What stands on a rack whose maker names what it may carry, or ought to, since much is on the roof: what the sheet says stands in or on it, be the rack on the roof
  * or on a canopy, and on the only rack on either the cargo up there. Where it says so of nothing, parts up there stand on
  * that rack too; else they may be fixed to the roof or the canopy itself.
  *
@@ -49,13 +49,14 @@ public record RackLoad(String rack, RoofLoad load, Figure most, Set<String> stan
         List<Fitment> above = racks.stream()
                 .filter(rack -> !OnRoof.of(rack, sheet).is(YesNo.NO))
                 .toList();
+        boolean muchUp = !RoofLoad.of(loading).sum().isAtMost(RoofLimit.asked(loading.plan()));
         Set<String> cargo = sheet.cargo().stream().map(Sheet.Load::name).collect(Collectors.toSet());
         List<RackLoad> loads = new ArrayList<>();
         standing.forEach((rack, names) -> {
             Figure most = most(rack, RoofLimit.leavesTheSeal(sheet));
-            if (most.known()) {
+            boolean roof = above.contains(rack);
+            if (most.known() || muchUp && roof) {
                 RoofLoad told = RoofLoad.standing(loading, names).only(name -> !name.equals(rack.name()));
-                boolean roof = above.contains(rack);
                 Optional<CanopyTop> canopy = roof ? Optional.empty() : CanopyTop.under(sheet, rack);
                 RoofLoad open = roof
                         ? onRoof
@@ -64,6 +65,10 @@ public record RackLoad(String rack, RoofLoad load, Figure most, Set<String> stan
                         ? above.size() == 1
                         : canopy.filter(top -> top.isOnly(racks)).isPresent();
                 RoofLoad load = !only ? told : told.loads().isEmpty() ? open : told.with(open.only(cargo::contains));
+                // Of an empty one nothing is asked.
+                if (!most.known() && load.loads().isEmpty()) {
+                    return;
+                }
                 boolean decides = !only
                         && load.sum().isAtMost(most)
                         && !load.sum().plus(open.sum()).isAtMost(most);

@@ -7,13 +7,14 @@ import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Vehicle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
  * What the roof may carry on the way, racks and all: the lesser of what the vehicle's maker allows on the road and off it.
- * What he does not name beside the limit on the road is not asked for. Who sleeps up there is no load while the vehicle
- * moves, and counts against what the roof bears {@linkplain AtRest at rest}.
+ * What he does not name beside the limit on the road is asked for where it could be less than the load. Who sleeps up there
+ * is no load while the vehicle moves, and counts against what the roof bears {@linkplain AtRest at rest}.
  *
  * @param most in kg; missing where what is not known of it could turn a verdict
  * @param governs which of them it is; missing where one of them is not known
@@ -29,7 +30,7 @@ public record RoofLimit(Figure most, Choice<Governs> governs) {
     /**
      * The roof while people sleep there.
      *
-     * @param asleep what they weigh, kg
+     * @param asleep what they weigh, kg; asked for where a tent is up there and nobody says that none sleep in it
      * @param bears what the roof bears then, kg; asked for, since no other figure tells it
      */
     public record AtRest(Figure asleep, Figure bears) {
@@ -46,7 +47,8 @@ public record RoofLimit(Figure most, Choice<Governs> governs) {
         Vehicle.Ratings ratings = loading.plan().ratings();
         List<Bound> bounds = new ArrayList<>();
         bounds.add(new Bound(Governs.MAKER, ratings.roof()));
-        if (leavesTheSeal(loading.plan().sheet()) && ratings.roofOffRoad().known()) {
+        if (leavesTheSeal(loading.plan().sheet())
+                && (ratings.roofOffRoad().known() || load.isAbove(asked(loading.plan())))) {
             bounds.add(new Bound(Governs.OFF_ROAD, ratings.roofOffRoad()));
         }
         return least(bounds, load);
@@ -56,9 +58,26 @@ public record RoofLimit(Figure most, Choice<Governs> governs) {
     public static Optional<AtRest> atRest(Loading loading) {
         Sheet sheet = loading.plan().sheet();
         Figure asleep = sheet.trip().roofSleepers().orTolerance(AssumedTolerance.of(sheet));
-        return asleep.value() > 0 && sleptIn(loading)
+        boolean sleeping = asleep.known() ? asleep.value() > 0 && sleptIn(loading) : tentUp(loading);
+        return sleeping
                 ? Optional.of(new AtRest(asleep, loading.plan().ratings().roofAtRest()))
                 : Optional.empty();
+    }
+
+    /** The load from which what the maker names beside his limit on the road could be less, kg. */
+    static Figure asked(Plan plan) {
+        return plan.ratings().roof().times(plan.practice(PracticeId.MASS_ROOF_ASKED));
+    }
+
+    /** Whether a tent that stands on the roof is up there, by its name: a part, or a load that is called a roof tent. */
+    private static boolean tentUp(Loading loading) {
+        return loading.setsOut()
+                && RoofLoad.of(loading).known().stream()
+                        .map(on -> on.name().toLowerCase(Locale.ROOT))
+                        .filter(name -> name.contains("tent"))
+                        .anyMatch(name -> name.contains("roof")
+                                || loading.plan().sheet().fitments().stream()
+                                        .anyMatch(part -> part.name().equalsIgnoreCase(name)));
     }
 
     /**

@@ -33,6 +33,18 @@ public final class Standing {
         return sides.along.is(YesNo.YES) && sides.up.is(YesNo.YES) && !sides.across.is(YesNo.NO);
     }
 
+    /**
+     * Whether what is at a place is surely under a body's floor or beside it, so that it is neither in nor on it, whatever else
+     * is not told.
+     */
+    public static boolean isClear(Plan plan, Fitment carrier, Point at) {
+        Places places = plan.places();
+        Figure lowest = places.space(carrier)
+                .map(space -> space.from().z().least(space.to().z()))
+                .orElseGet(() -> floor(plan, (Body) carrier.details()));
+        return at.z().isSurelyWithin(lowest) || across(places, carrier, at).is(YesNo.NO);
+    }
+
     /** Whether a place is above or below a part; as far aside as nobody says, it is. */
     static Choice<YesNo> over(Places places, Fitment carrier, Point at) {
         Choice<YesNo> along = along(places, carrier, at);

@@ -72,6 +72,9 @@ public final class HitchMeasures implements Topic {
             .bothWays();
     private static final MeasureKind PIN_NEEDED =
             number("towing.pin-needed", "kg", 0, "least load on the pin for the loaded trailer");
+    private static final MeasureKind PIN_BEHIND = number(
+                    "towing.pin-behind", "mm", 0, "how far the king pin is behind the rear axle")
+            .signed();
     private static final MeasureKind RATED = number("towing.rated", "kg", 0, "greatest mass of the trailer");
     private static final MeasureKind PAIR =
             number("towing.pair", "kg", 0, "greatest masses of vehicle and trailer together");
@@ -104,6 +107,7 @@ public final class HitchMeasures implements Topic {
                 ON_PIN,
                 PIN_SHARE,
                 PIN_NEEDED,
+                PIN_BEHIND,
                 RATED,
                 PAIR,
                 RATIO,
@@ -287,7 +291,9 @@ public final class HitchMeasures implements Topic {
         Figure kerb = plan.vehicle().mass().kerb();
         measures.add(Measure.of(RATIO, "trailer", trailer.rated().dividedBy(kerb))
                 .worked("share = greatest / kerb", in("greatest", trailer.rated(), "kg"), in("kerb", kerb, "kg")));
-        if (!trailer.onFifthWheel()) {
+        if (trailer.onFifthWheel()) {
+            measures.add(Measure.of(PIN_BEHIND, "king pin", plan.ballOverhang()));
+        } else {
             measures.add(Measure.of(OVERHANG, "tow ball", plan.ballOverhang().dividedBy(plan.wheelbase()))
                     .worked(
                             "share = distance / wheelbase",

@@ -13,6 +13,7 @@ import fitworthy.figures.plan.PassengerTyres;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Figure;
+import fitworthy.schema.RecordSchema;
 import fitworthy.sheet.Trailer;
 import fitworthy.sheet.Trailer.AxleTyres;
 import java.util.List;
@@ -41,6 +42,10 @@ public final class UnderTrailerMeasures implements Topic {
             number("towing.body-length", "mm", 0, "length of the trailer without its drawbar");
     private static final MeasureKind DRAWN_BY = number("towing.drawn-by", "kg", 0, "GVM of the vehicle that tows it");
 
+    /** What of tyres of which the sheet tells nothing is asked first. */
+    private static final Figure UNTOLD =
+            Figure.missing(RecordSchema.of(AxleTyres.class).field("load-index").missingIn("trailer.tyres"));
+
     @Override
     public List<MeasureKind> kinds() {
         return List.of(AXLE_LOAD, AXLES_UNTOLD, TYRE_LOAD, LEVELLED, WIDTH, BODY_LENGTH, DRAWN_BY);
@@ -60,7 +65,9 @@ public final class UnderTrailerMeasures implements Topic {
             } else {
                 untold(plan, trailer, measures);
             }
-            trailer.tyres().ifPresent(tyres -> measures.add(onTyres(TYRE_LOAD, "trailer", plan, tyres, load, onAxles)));
+            measures.add(trailer.tyres()
+                    .map(tyres -> onTyres(TYRE_LOAD, "trailer", plan, tyres, load, onAxles))
+                    .orElseGet(() -> Measure.of(TYRE_LOAD, "trailer", load, UNTOLD)));
             if (Levelling.planned(plan)) {
                 levelled(plan, trailer, measures);
             }

@@ -78,7 +78,7 @@ public final class WaterMeasures implements Topic {
     public void plan(Plan plan, List<Measure> measures) {
         Sheet.Trip trip = plan.sheet().trip();
         List<Tank> tanks = tanks(plan);
-        boolean used = trip.waterUse().known() || asked(trip, tanks);
+        boolean used = asked(trip, tanks);
         if (used) {
             measures.add(Measure.of(USE, SUPPLY, trip.waterUse()));
         }
@@ -89,17 +89,20 @@ public final class WaterMeasures implements Topic {
             measures.add(Measure.of(COLDEST, "trip", trip.coldest()));
         }
         for (Tank tank : tanks) {
-            measures.add(Measure.of(BAFFLED, tank.name(), tank.water().baffled()));
+            // A can that is carried by hand has no baffles and lies where it is put.
+            if (!tank.isCan()) {
+                measures.add(Measure.of(BAFFLED, tank.name(), tank.water().baffled()));
+                measures.add(Measure.of(CLEARANCE, tank.name(), tank.water().clearance()));
+            }
             measures.add(Measure.of(POTABLE, tank.name(), tank.water().potable()));
             measures.add(Measure.of(FROST_GUARDED, tank.name(), tank.water().frostGuarded()));
-            measures.add(Measure.of(CLEARANCE, tank.name(), tank.water().clearance()));
         }
     }
 
     @Override
     public void loading(Loading loading, List<Measure> measures) {
         List<Tank> tanks = tanks(loading.plan());
-        tanks.forEach(tank -> measures.add(surge(loading, tank)));
+        tanks.stream().filter(tank -> !tank.isCan()).forEach(tank -> measures.add(surge(loading, tank)));
         Sheet.Trip trip = loading.plan().sheet().trip();
         List<Figure> held = held(loading);
         Figure litres = litres(held);

@@ -34,9 +34,6 @@ import java.util.stream.Stream;
 /** What a letter asks or tells, point by point. */
 final class LetterItems {
 
-    /** Who goes by the law's text. */
-    private static final Set<Party> KNOW_LAW = Set.of(Party.ENGINEER, Party.LOW_VOLUME_CERTIFIER, Party.AUTHORITY);
-
     /** Who does not look at what the trade compares. */
     private static final Set<Party> NO_FIGURES =
             Set.of(Party.CUSTOMER, Party.INSURER, Party.POLICE, Party.WEIGHBRIDGE, Party.ROUTE);
@@ -76,6 +73,7 @@ final class LetterItems {
                 .add(point));
         return Stream.of(
                         alike.values().stream().map(points -> item(party, points)),
+                        unruled(one),
                         lacking(one),
                         guessed(one.whom()),
                         party == Party.CUSTOMER
@@ -84,6 +82,18 @@ final class LetterItems {
                 .flatMap(some -> some)
                 .distinct()
                 .toList();
+    }
+
+    /** What the rule book does not hold for here, of the same parts at once. */
+    private static Stream<String> unruled(Asked one) {
+        Map<List<String>, List<String>> asked = new LinkedHashMap<>();
+        one.unruled().forEach((value, parts) -> asked.computeIfAbsent(
+                        parts.stream().distinct().toList(), none -> new ArrayList<>())
+                .add(Words.small(FieldWords.what(value))));
+        return asked.entrySet().stream()
+                .map(about -> "What holds here for " + String.join(", ", about.getKey()) + ": "
+                        + String.join("; ", about.getValue())
+                        + ". Our rule book does not say it for this place: please name the text and the clause too.");
     }
 
     /** What the sheet lacks, the same of several things once. */
@@ -172,7 +182,7 @@ final class LetterItems {
                 .map(LetterItems::limit)
                 .distinct()
                 .collect(Collectors.joining(", "));
-        return limits.isEmpty() || !KNOW_LAW.contains(party)
+        return limits.isEmpty() || !Party.CERTIFYING.contains(party)
                 ? ""
                 : " We know at second hand alone " + limits
                         + ": please name the text and the clause that holds, and what it says.";

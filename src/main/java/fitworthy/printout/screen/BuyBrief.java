@@ -61,15 +61,14 @@ final class BuyBrief {
         }
     }
 
-    /** What the book lacks is no finding above, so that nobody would see why a part waits. */
+    /** What the book lacks is no finding below, so that nobody would see why a part waits and who can say. */
     private static void unruled(Page page, List<Part> waiting) {
         List<Part> parts = waiting.stream().filter(BuyWords::waitsForBook).toList();
         if (!parts.isEmpty()) {
             line(
                     page,
                     "Ask first",
-                    "the authority, " + BuyWords.unruled(parts)
-                            + (parts.size() == waiting.size() ? "" : " (for " + names(parts) + ")"));
+                    BuyWords.unruled(parts) + (parts.size() == waiting.size() ? "" : " (for " + names(parts) + ")"));
         }
     }
 

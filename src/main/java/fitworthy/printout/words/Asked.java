@@ -3,6 +3,8 @@ package fitworthy.printout.words;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Arrangement.Group;
+import fitworthy.advice.BuyList;
+import fitworthy.advice.BuyList.Unruled;
 import fitworthy.advice.MissingFigure;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.Question;
@@ -29,8 +31,9 @@ import java.util.stream.Stream;
  * @param whom who is asked
  * @param points what findings ask, the worst first
  * @param missing figures of the sheet that are missing and that it finds
+ * @param unruled what the rule book does not hold for the place of the sheet, with the parts that wait for it
  */
-public record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
+public record Asked(Addressee whom, List<Point> points, List<Lacking> missing, Map<Missing, List<String>> unruled) {
 
     private static final String ARTICLES = "(?:the|a|an|this) ";
     private static final String VEHICLE = "Vehicle";
@@ -140,6 +143,13 @@ public record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
                         .lacks(thing, missing);
             });
         }
+        BuyList.of(arrangement).parts().forEach(part -> part.reasons().stream()
+                .filter(Unruled.class::isInstance)
+                .map(Unruled.class::cast)
+                .forEach(reason -> reason.values().forEach(value -> of(new Addressee(reason.whom(), ""), all)
+                        .unruled
+                        .computeIfAbsent(value, none -> new ArrayList<>())
+                        .add(part.name()))));
         GuessWords.weightiestOfStops(arrangement).forEach(doubt -> of(addressees.finds(doubt.guess()), all));
         if (!advice.sheet().options().isEmpty()) {
             of(new Addressee(Party.CUSTOMER, ""), all);
@@ -156,7 +166,8 @@ public record Asked(Addressee whom, List<Point> points, List<Lacking> missing) {
     }
 
     private static Asked of(Addressee whom, Map<Addressee, Asked> all) {
-        return all.computeIfAbsent(whom, none -> new Asked(whom, new ArrayList<>(), new ArrayList<>()));
+        return all.computeIfAbsent(
+                whom, none -> new Asked(whom, new ArrayList<>(), new ArrayList<>(), new LinkedHashMap<>()));
     }
 
     private void lacks(String thing, Missing field) {

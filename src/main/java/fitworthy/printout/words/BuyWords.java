@@ -16,6 +16,7 @@ import fitworthy.advice.Outcome.Judged;
 import fitworthy.book.Buying;
 import fitworthy.book.Buying.Settled;
 import fitworthy.book.Card;
+import fitworthy.book.Party;
 import fitworthy.quantity.Missing;
 import fitworthy.source.Words;
 import java.util.ArrayList;
@@ -24,6 +25,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.BinaryOperator;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -76,24 +78,28 @@ public final class BuyWords {
         return !part.reasons().stream().allMatch(BuyWords::isLoad);
     }
 
-    /** Whether it waits for nothing but what the rule book does not record. */
+    /** Whether it waits, for one thing, for what the rule book does not record. */
     public static boolean waitsForBook(Part part) {
-        return part.decision() == Decision.WAIT && part.reasons().stream().allMatch(Unruled.class::isInstance);
+        return part.decision() == Decision.WAIT && part.reasons().stream().anyMatch(Unruled.class::isInstance);
     }
 
-    /** What the rule book does not record of that which some parts wait for. */
+    /** Who is asked what the rule book does not record of that which some parts wait for, and what that is. */
     public static String unruled(List<Part> parts) {
         return unruled(parts.stream()
                 .flatMap(part -> part.reasons().stream())
                 .filter(Unruled.class::isInstance)
-                .flatMap(reason -> ((Unruled) reason).values().stream()));
+                .map(Unruled.class::cast));
     }
 
-    private static String unruled(Stream<Missing> values) {
-        return "as the rule book does not say it here: "
-                + figures(values.map(value -> Words.small(FieldWords.what(value)))
-                        .distinct()
-                        .toList());
+    private static String unruled(Stream<Unruled> reasons) {
+        Map<Party, List<String>> asked = new TreeMap<>();
+        reasons.forEach(reason -> reason.values()
+                .forEach(value -> asked.computeIfAbsent(reason.whom(), none -> new ArrayList<>())
+                        .add(Words.small(FieldWords.what(value)))));
+        return asked.entrySet().stream()
+                .map(one ->
+                        one.getKey().words() + ", as the rule book does not say it here: " + figures(one.getValue()))
+                .collect(Collectors.joining("; "));
     }
 
     /** Every limit of the vehicle that some parts wait for, each once: as it is in the loading and state that leaves least. */
@@ -169,7 +175,7 @@ public final class BuyWords {
             return fields(unknown.figures(), part);
         }
         if (reason instanceof Unruled unruled) {
-            return "to be asked, " + unruled(unruled.values().stream());
+            return "to be asked of " + unruled(Stream.of(unruled));
         }
         return reason instanceof Open open
                 ? "the choice of " + open.option().name()

@@ -35,8 +35,7 @@ public final class Verdict {
         if (headings.under() > 0) {
             parts.add(parts.remove(parts.size() - 1) + " (and " + headings.under() + " listed under them)");
         }
-        // What the rule book alone lacks nobody who reads this can bring; it is told where the checks are.
-        if (arrangement.counts().notAssessed() > 0 && !onlyBook(arrangement.counts())) {
+        if (arrangement.counts().notAssessed() > 0) {
             parts.add(open(arrangement.counts()));
         }
         if (withHeld && arrangement.counts().held() > 0) {

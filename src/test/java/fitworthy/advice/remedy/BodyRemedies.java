@@ -16,8 +16,10 @@ import fitworthy.advice.Outcome.Finding;
 import fitworthy.sheet.Fitment;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
+import fitworthy.source.Trees;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Trays, canopies, and what several parts do together. */
 final class BodyRemedies {
@@ -49,12 +51,43 @@ final class BodyRemedies {
         return ways;
     };
 
+    /** That it stands in or on one of the parts that are off in that loading, which does not carry it then. */
+    private static final Doing IN_WHAT_IS_OFF = (tree, sheet, finding, remedy) -> sheet.cases().stream()
+            .filter(loadCase -> loadCase.name().equals(finding.judged().loadCase()))
+            .flatMap(loadCase -> loadCase.off().stream())
+            .flatMap(carrier -> in(notCarried(tree, finding), finding, carrier))
+            .toList();
+
+    /** That it stands in or on the tray, which stays. */
+    private static final Doing ON_THE_TRAY = (tree, sheet, finding, remedy) -> sheet.fitments().stream()
+            .filter(part -> part.kind() == Fitment.Kind.TRAY)
+            .flatMap(tray -> in(tree, finding, tray.name()))
+            .toList();
+
     private BodyRemedies() {}
+
+    private static Node.Mapping notCarried(Node.Mapping tree, Finding finding) {
+        NodePath carrying = NodePath.of("cases", finding.judged().loadCase(), "carrying");
+        NodePath listed = carrying.to(finding.judged().subject());
+        return carrying.in(tree) instanceof Node.Listing && listed.in(tree) != null
+                ? Trees.without(tree, listed)
+                : tree;
+    }
+
+    private static Stream<Node.Mapping> in(Node.Mapping tree, Finding finding, String carrier) {
+        return Stream.of("fitments", "tanks", "cargo")
+                .map(list -> NodePath.of(list, finding.judged().subject()))
+                .filter(path -> path.in(tree) != null)
+                .map(path -> Trees.with(tree, path.to("in"), carrier));
+    }
 
     static void into(RemedyTable table) {
         table.rule(
                 "body.slides-forward body.slides-aside",
                 says("such straps to ", ",", set(at("cargo.{subject}.lashing.straps"))));
+        table.rule("body.left-aboard", IN_WHAT_IS_OFF, ON_THE_TRAY);
+        table.rule("across.left-in-air", IN_WHAT_IS_OFF);
+        table.told("it asks in or on what else something stands, which is not on the sheet", "across.left-nowhere");
         table.told(
                 RemedyTable.LEFT_OR_USUAL, "body.load-loose body.departure-low body.breakover-low body.straps-in-vain");
         table.rule(
@@ -65,14 +98,14 @@ final class BodyRemedies {
         table.rule("body.shaft-whirls", says("piece to ", " between", set(at("fitments.{subject}.shaft.span"))));
         table.rule("body.rails-weak body.rails-yield", says("yield at ", "\\.", set(at("vehicle.rails.yield"))));
         table.rule("body.fixing-weak", says("that bear ", " in all", (tree, sheet, finding, amount) -> {
-            double points = sheet.planned().fitments().stream()
+            Fitment fixed = sheet.planned().fitments().stream()
                     .filter(part -> part.name().equals(finding.judged().subject()))
                     .findFirst()
-                    .orElseThrow()
-                    .fixing()
-                    .orElseThrow()
-                    .points()
-                    .value();
+                    .orElseThrow();
+            if (fixed.kind() == Fitment.Kind.GAS_BOTTLE) {
+                return set(at("fitments.{subject}.mount")).done(tree, sheet, finding, amount);
+            }
+            double points = fixed.fixing().orElseThrow().points().value();
             return set(at("fitments.{subject}.fixing.limit"))
                     .done(tree, sheet, finding, new Amount(amount.value() / points, amount.unit()));
         }));

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * How each remedy that names a figure is done on a sheet, by rule; and which figures are told and not to be done. Each
+ * How each remedy that names a figure, or the field for what something stands in, is done on a sheet, by rule; and which figures are told and not to be done. Each
  * topic's remedies stand in a class of their own.
  */
 public final class RemedyTable {

@@ -124,7 +124,7 @@ final class TowingRemedies {
         table.rule("towing.nose-down", says("by ", " with", ball(Act::more)));
         table.told(
                 RemedyTable.LEFT_OR_USUAL,
-                "towing.trailer-unsure towing.ball-unsure towing.axles-untold towing.ball-heavy towing.pin-heavy towing.ratio-high towing.overhang-long towing.list-disagrees"
+                "towing.trailer-unsure towing.ball-unsure towing.axles-untold towing.ball-heavy towing.pin-heavy towing.pin-behind towing.ratio-high towing.overhang-long towing.list-disagrees"
                         + " towing.ball-light-emptied towing.pin-light-emptied towing.ball-over-emptied towing.ball-unsure-emptied towing.levelling-tightens");
     }
 

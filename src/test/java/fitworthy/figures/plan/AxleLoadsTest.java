@@ -176,4 +176,32 @@ class AxleLoadsTest {
         assertEquals(Math.hypot(2 / 3.0, 10 / 9.0), loads.front().tolerance(), 1e-9);
         assertEquals(Math.hypot(1 / 3.0, 10 / 9.0), loads.rear().tolerance(), 1e-9);
     }
+
+    private static PointMass near(Sort sort, double kg) {
+        Point at = new Point(Figure.of(3, 0.15), Figure.of(0, 0), Figure.of(1, 0));
+        return new PointMass("mass", sort, Figure.of(kg, 0), at, false);
+    }
+
+    private static double spread(Sort one, double kg, Sort other, double more) {
+        return AxleLoads.of(List.of(near(one, kg), near(other, more)), WHEELBASE)
+                .rear()
+                .tolerance();
+    }
+
+    /** A tub of 200 kg goes and a tray of 220 kg comes, both within 150 mm of the rear axle: 10 and 11 kg, not 1 kg. */
+    @Test
+    void whatGoesDoesNotSitInWhatComes() {
+        assertEquals(Math.hypot(10, 11), spread(Sort.REMOVED, -200, Sort.FITMENT, 220), 1e-9);
+        assertEquals(Math.hypot(10, 2), spread(Sort.REMOVED, -200, Sort.CARGO, 40), 1e-9);
+        assertEquals(Math.hypot(10, 2), spread(Sort.CARGO, -200, Sort.CARGO, 40), 1e-9);
+    }
+
+    @Test
+    void whatIsInTheSamePlaceSharesItsErrorBothWays() {
+        assertEquals(21, spread(Sort.FITMENT, 200, Sort.CARGO, 220), 1e-9);
+        assertEquals(21, spread(Sort.REMOVED, -200, Sort.REMOVED, -220), 1e-9);
+        assertEquals(1, spread(Sort.VEHICLE, -40, Sort.LIQUID, 60), 1e-9);
+        assertEquals(1, spread(Sort.VEHICLE, -60, Sort.OCCUPANT, 80), 1e-9);
+        assertEquals(1, spread(Sort.LIQUID, -40, Sort.LIQUID, 60), 1e-9);
+    }
 }

@@ -90,6 +90,29 @@ class LoadingTest {
         assertEquals(20, axles.total().tolerance(), 1e-9);
     }
 
+    /** An exact kerb mass with bare axles: 1 % of the lighter one, 10.5 kg, goes from one to the other and not into the sum. */
+    @Test
+    void ofAnExactKerbMassOneAxleHasMoreAndTheOtherLess() throws FaultsException {
+        AxleLoads bare = loadings(
+                        """
+                vehicle:
+                  mass: {kerb: 2300 kg +/- 0 kg, front-axle: 1250 kg, rear-axle: 1050 kg}
+                """)
+                .get(0)
+                .axles();
+        assertEquals(10.5, bare.front().tolerance(), 1e-9);
+        assertEquals(10.5, bare.rear().tolerance(), 1e-9);
+        assertEquals(0, bare.total().tolerance(), 1e-9);
+        AxleLoads oneWeighed = loadings(
+                        """
+                vehicle:
+                  mass: {kerb: 2300 kg +/- 0 kg, front-axle: 1250 kg, rear-axle: 1050 kg +/- 0 kg}
+                """)
+                .get(0)
+                .axles();
+        assertEquals(12.5, oneWeighed.total().tolerance(), 1e-9);
+    }
+
     /** Weighed with bar and bumper as they are: nothing to add, and no error but that of the kerb mass, which has none. */
     @Test
     void whatIsDoneAddsNothing() throws FaultsException {

@@ -31,6 +31,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -71,6 +72,37 @@ class AskedTest {
                 Asked.of(advice(hitch.replace("Tool box", "Load-levelling hitch"))).stream()
                         .anyMatch(one -> one.whom().of().equals("Load-levelling hitch")),
                 "by its name");
+    }
+
+    /** New Zealand has no limit of lift on record, so the certifier is asked it; Queensland has one. */
+    @Test
+    void whatTheBookLacksIsAskedInTheLetterOfWhoKnowsIt() throws FaultsException {
+        String lift =
+                """
+                region: %s
+                fitments:
+                  - {name: Tall springs, kind: springs, mass: 0 kg, end: front, lift: 75 mm}
+                """;
+        String certifier = letter(lift.formatted("nz"), "the low volume vehicle certifier");
+        assertTrue(certifier.contains("What holds here for Tall springs: "), certifier);
+        assertTrue(certifier.contains("greatest total lift that can be certified"), certifier);
+        assertFalse(letter(lift.formatted("nz"), "the registering authority")
+                .contains("greatest total lift that can be certified"));
+        assertTrue(
+                Asked.of(advice(lift.formatted("au-qld"))).stream()
+                        .flatMap(one -> one.unruled().keySet().stream())
+                        .noneMatch(gap -> gap.path().equals("practice value suspension.lift-certified-most")),
+                "on record");
+    }
+
+    private static String letter(String changes, String whom) throws FaultsException {
+        Advice advice = advice(changes);
+        List<Asked> asked = Asked.of(advice);
+        List<Section> letters = Letters.of(advice).report("").sections();
+        return IntStream.range(0, asked.size())
+                .filter(i -> asked.get(i).whom().words().equals(whom))
+                .mapToObj(i -> String.join(" ", items(letters.get(i))))
+                .collect(Collectors.joining());
     }
 
     static Stream<String> topics() throws FaultsException {
