@@ -124,7 +124,7 @@ public final class AnnexPages {
             official(advice).ifPresent(points::add);
         }
         points.add("How good the evidence is stands with every finding "
-                + (readers.hasAnnex() ? "in full" : "in the full print") + ", from best to weakest: "
+                + (readers.hasAnnex() ? "in full" : "in " + readers.whole()) + ", from best to weakest: "
                 + Arrays.stream(Basis.values()).map(Basis::words).collect(Collectors.joining("; ")) + ".");
         return List.of(
                 new Points(points),

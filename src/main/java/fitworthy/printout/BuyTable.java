@@ -40,8 +40,10 @@ public final class BuyTable {
     private static final String INDENT = "  ";
     private static final String LATEST = "Latest order day";
 
-    /** What is named in short. */
+    /** What is named on the first page. */
     private static final int MOST_PARTS = 9;
+    /** What is named of those that wait for the same, or can be ordered, on the second. */
+    private static final int MOST_LISTED = 40;
     /** The same where it is said beside them what comes first. */
     private static final int BESIDE_SETTLING = 3;
 
@@ -82,7 +84,7 @@ public final class BuyTable {
     }
 
     private static String few(List<Part> parts) {
-        return Words.few(parts.stream().map(Part::name).toList(), MOST_PARTS);
+        return Words.few(parts.stream().map(Part::name).toList(), MOST_LISTED);
     }
 
     private static String names(List<Part> parts) {
@@ -166,10 +168,15 @@ public final class BuyTable {
             return Optional.of("Nothing yet: page 2 says what each part waits for.");
         }
         return Optional.of((settle(list).isEmpty()
-                        ? few(now) + "."
+                        ? onFirst(now) + "."
                         : Words.few(now.stream().map(Part::name).toList(), BESIDE_SETTLING)
                                 + "; first settle what page 2 says.")
                 + late(list, now, today(arrangement)));
+    }
+
+    private static String onFirst(List<Part> parts) {
+        return Words.few(parts.stream().map(Part::name).toList(), MOST_PARTS)
+                + (parts.size() > MOST_PARTS ? " on page 2" : "");
     }
 
     /**

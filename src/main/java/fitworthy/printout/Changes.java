@@ -103,14 +103,16 @@ public final class Changes {
 
     /**
      * The best few ways to clear the stops, and what each then leaves of the limits that are passed, a line each. Where
-     * none clears every stop, those that take most off the ratings.
+     * none clears every stop, those that take most off the ratings, and what the stops that these leave ask for themselves.
      */
     static List<Block> ways(Advice planned, Mending mending) {
         boolean overloaded = !Ratings.of(planned).passed().isEmpty();
         List<Offer> ways = mending.offers().isEmpty() && overloaded ? nearer(planned, mending) : mending.offers();
         // What gets within the ratings is searched for; of what else stops the plan, what it asks for goes before what
         // gives up.
-        List<String> own = overloaded ? List.of() : OwnRemedies.briefly(planned, mending);
+        List<String> asked = OwnRemedies.briefly(planned, mending);
+        List<String> own = overloaded ? List.of() : asked;
+        List<String> beside = overloaded && mending.offers().isEmpty() ? asked : List.of();
         if (ways.isEmpty() && own.isEmpty()) {
             return List.of();
         }
@@ -119,9 +121,11 @@ public final class Changes {
                 : overloaded ? "Ways to get within the ratings" : "Ways to clear the stops";
         List<Block> blocks = new ArrayList<>(List.of(
                 new Subheading(3, heading, ""),
-                new Points(Stream.concat(
+                new Points(Stream.of(
                                 own.stream().limit(MOST_WAYS),
-                                ways.stream().map(offer -> ChangeWords.way(planned, offer)))
+                                ways.stream().map(offer -> ChangeWords.way(planned, offer)),
+                                beside.stream().limit(MOST_WAYS))
+                        .flatMap(lines -> lines)
                         .toList())));
         String searched = (mending.offers().isEmpty() && own.isEmpty() ? ChangeWords.noWay(planned, mending) : "")
                 + (mending.complete() ? "" : " Not all could be tried in time; there may be better ways.");

@@ -68,6 +68,11 @@ final class OthersPage {
         List<Block> before = Changes.ways(arrangement.advice(), mending);
         List<Block> after = new ArrayList<>();
         after.add(new Paragraph(open()));
+        String terms =
+                arrangement.advice().book().terms(arrangement.advice().sheet().region());
+        if (readers == Readers.QUOTE && !terms.isEmpty()) {
+            after.add(new Paragraph(terms));
+        }
         after.addAll(BuyTable.inShort(arrangement, readers));
         alternatives.ifPresent(plans -> after.add(Changes.choices(plans)));
         double left = room
@@ -178,7 +183,9 @@ final class OthersPage {
                 + (arrangement.counts().met() == 1 ? " check is in order" : " checks are in order")
                 + GuessWords.beside(arrangement.counts()) + ".");
         if (readers == Readers.QUOTE) {
-            parts.add("The full print has each finding in full, what was not checked and what all of it rests on.");
+            parts.add(
+                    Words.capital(readers.whole())
+                            + " has each finding in full, what was not checked, all that a part waits for and what all of it rests on.");
         }
         return String.join(" ", parts).strip();
     }

@@ -29,8 +29,8 @@ public enum Readers {
         return this != CUSTOMER && this != QUOTE;
     }
 
-    /** What has all that the first pages leave out. */
+    /** What has all that the first pages leave out, and who has it where that is not in hand. */
     String whole() {
-        return hasAnnex() ? "the annex" : "the full print";
+        return hasAnnex() ? "the annex" : "the full print (ask the workshop for it)";
     }
 }

@@ -84,7 +84,7 @@ public final class Figure {
         return new Figure(value, tolerance, lack, guessed, text);
     }
 
-    /** As it is written in pounds, inches or miles an hour; empty where it is not, or was worked out. */
+    /** As it is written in pounds, inches, feet or miles an hour; empty where it is not, or was worked out. */
     public String customary() {
         return customary;
     }

@@ -32,7 +32,10 @@ public final class QuantityText {
     public static final String TOLERANCE = "(?:\\+/-|\\u00B1)";
 
     /** In none of them anything is printed alone. */
-    private static final List<String> CUSTOMARY = List.of("lb", "in", "mph");
+    private static final List<String> CUSTOMARY =
+            List.of("lb", "in", "mi", "mph", "psi", "US gal", "imp gal", "lbf", "lb/in");
+
+    private static final Pattern IN_CUSTOMARY = Pattern.compile("[0-9.]+ (?:" + String.join("|", CUSTOMARY) + ")");
 
     private static final MathContext SHOWN = new MathContext(6, RoundingMode.HALF_UP);
     private static final Pattern SPACES = Pattern.compile(SPACE);
@@ -98,6 +101,11 @@ public final class QuantityText {
                                 ? Math.abs(value) * size * tolerance / 100
                                 : tolerance * size(text, ", after +/-,", matcher.group(4), dimension))
                 .writtenAs(customary);
+    }
+
+    /** A recorded value where it is in such a unit, as the law or a plate says it; else empty. */
+    public static String customary(String recorded) {
+        return IN_CUSTOMARY.matcher(recorded).matches() ? recorded : "";
     }
 
     /** A number with the unit of the United States or the United Kingdom that it has; empty where it has another. */

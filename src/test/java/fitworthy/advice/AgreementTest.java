@@ -211,7 +211,7 @@ class AgreementTest {
 
     /** Without what stands behind a limit as the sheet or the law has it, which is there for its unit's sake. */
     private static String inPrintedUnits(String text) {
-        return text.replaceAll(" \\([0-9.]+ (lb|in|mph)\\)", "");
+        return text.replaceAll(" \\([0-9.]+ (lb|in|mi|mph|psi|US gal|imp gal|lbf|lb/in)\\)", "");
     }
 
     /** Of what is as bad on either side a question names the left, in the mirror as well. */

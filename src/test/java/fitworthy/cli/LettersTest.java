@@ -156,7 +156,7 @@ class LettersTest {
         String towing = Files.readString(PLAIN)
                 + "trailer: {name: Van, mass: 9300 lb, rated: 9900 lb, ball: 1000 lb, brakes: electric}\ncases: [{name: tow, towing: yes}]\n";
         BatchTest.piped(towing.replace("region: au\n", "region: us-tx\n"), "letters", "-", "--to", "trailer-maker")
-                .says("Van 4218 kg (9300 lb), 4491 kg (9900 lb) on its plate, 454 kg (1000 lb) on the ball.")
+                .says("Van 4219 kg (9300 lb), 4490 kg (9900 lb) on its plate, 454 kg (1000 lb) on the ball.")
                 .says("The GVM is the GVWR on the plate")
                 .says("100 kg are 220 lb");
         BatchTest.piped(towing, "letters", "-", "--to", "trailer-maker").saysNot("GVWR");

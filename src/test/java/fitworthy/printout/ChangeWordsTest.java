@@ -174,6 +174,11 @@ class ChangeWordsTest {
         Advice over = advice(plan.formatted("2550 kg"));
         assertEquals("Ways to get within the ratings", heading(over, mending));
         assertEquals(1, ((Points) Changes.ways(over, mending).get(1)).texts().size());
+        Mending nearest = new Mending(mending.offers(), List.of(), List.of(), List.of(), 1, true);
+        assertEquals("What comes nearest to the ratings", heading(over, nearest));
+        List<String> beside = ((Points) Changes.ways(over, nearest).get(1)).texts();
+        assertEquals(2, beside.size(), "a stop that the ways leave is not beyond help");
+        assertEquals(ways.get(0), beside.get(1));
     }
 
     private static String heading(Advice planned, Mending mending) {

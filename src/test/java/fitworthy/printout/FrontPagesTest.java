@@ -92,13 +92,34 @@ class FrontPagesTest {
                 List<String> pages = pages(report, paper);
                 assertTrue(pages.size() <= 2, name + " on " + paper);
                 says(pages.get(0), "Advice, not certification", "local codes", "licensed engineer");
-                says(String.join(" ", pages), "The full print has each finding in full, what was not checked");
+                says(
+                        String.join(" ", pages),
+                        "The full print (ask the workshop for it) has each finding in full, what was not checked");
                 assertFalse(String.join("", pages).contains("the annex"), name + " has no annex");
             }
             List<String> many = pages(many(Readers.QUOTE, paper).report(), paper);
             assertEquals(2, many.size());
-            says(many.get(1), "The full print has each finding in full");
+            says(many.get(1), "The full print (ask the workshop for it) has each finding in full");
         }
+    }
+
+    /** Whoever signs a quote has nothing else that says what plates there call a rating and what a pound is. */
+    @Test
+    void aQuoteSaysWhatItsTermsAndUnitsAreCalledThere() throws Exception {
+        String quoted = String.join(
+                " ",
+                pages(
+                        Printed.of(Sheets.plainWith("region: us"), Readers.QUOTE, Paper.LETTER)
+                                .report(),
+                        Paper.LETTER));
+        says(quoted, "The GVM is the GVWR on the plate", "100 kg are 220 lb");
+        assertFalse(String.join(
+                        " ",
+                        pages(
+                                Printed.of(Sheets.plainWith("title: Plain"), Readers.QUOTE, Paper.A4)
+                                        .report(),
+                                Paper.A4))
+                .contains("GVWR"));
     }
 
     private static void twoPages(String name, Report report, Paper paper) throws Exception {

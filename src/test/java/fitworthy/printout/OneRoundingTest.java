@@ -82,4 +82,13 @@ class OneRoundingTest {
             assertTrue(printed.contains("180 kg"), "what is left lies between");
         }
     }
+
+    /** 180.4 kg are left of it: neither less on the load nor more on the limit makes 180 of what lies between. */
+    @Test
+    void bothHaveOneFigureWhereNeitherIsWhole() throws FaultsException {
+        String printed = printed("60.4 kg", "2700.8 kg").replaceAll("(planned|heavy-class\\)) 2701 kg", "");
+        assertEquals(Set.of(2521), whole(printed, 2518, 2523));
+        assertEquals(Set.of(2700), whole(printed, 2698, 2703));
+        assertTrue(printed.contains("179 kg"), "what is left lies between");
+    }
 }

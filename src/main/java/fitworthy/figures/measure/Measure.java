@@ -240,9 +240,11 @@ public final class Measure {
         return limit == null ? Mark.STATED : limit.mark();
     }
 
-    /** Its own limit as the sheet has it in pounds or inches; empty where it has neither. Not for rules. */
-    public String customaryLimit() {
-        return limit == null ? "" : limit.customary();
+    /** Its own limit, or else its value, as the sheet has it in a unit that is not printed alone; empty where it has none. Not for rules. */
+    public String customary() {
+        return limit != null && !limit.customary().isEmpty()
+                ? limit.customary()
+                : figure == null ? "" : figure.customary();
     }
 
     /** The number in the unit used inside; not a number where it is not known or is a word. */

@@ -169,6 +169,11 @@ public record MeasureKind(
         return new MeasureKind(name, unit, decimals + 1, asPlanned, state, limitMeaning, scope, answer, ofTrailer);
     }
 
+    /** The same question, its numbers in another unit. @param other one of the same dimension */
+    public MeasureKind in(String other, int digits) {
+        return new MeasureKind(name, other, digits, asPlanned, state, limitMeaning, scope, answer, ofTrailer);
+    }
+
     /** The words it may be answered by; none where it is answered by a number or a word out of a table. */
     public List<String> words() {
         return answer instanceof Answer.Word word ? word.words() : List.of();
@@ -201,9 +206,9 @@ public record MeasureKind(
      * @param way 1 for one that is not below the value, -1 for one that is not above it
      */
     public double printed(double value, int way) {
-        double digit = digit();
-        // A millionth of a digit is the binary fraction's, not the figure's.
-        return way * digit * Math.ceil(way * value / digit - 1e-6);
+        double digits = value / digit();
+        // So little is the binary fraction's, or the unit's that it is read in, not the figure's.
+        return way * digit() * Math.ceil(way * digits - Math.max(1e-6, 1e-9 * Math.abs(digits)));
     }
 
     /** One of the last digit printed, in the unit used inside. */

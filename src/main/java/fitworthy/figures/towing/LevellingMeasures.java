@@ -58,7 +58,10 @@ final class LevellingMeasures implements Topic {
             Choice<YesNo> allowed = plan.ratings().levelling();
             if (Levelling.planned(plan)) {
                 measures.add(Measure.of(ALLOWED, "load-levelling hitch", allowed));
-                moved(plan, trailer, measures);
+                // What is to be left out needs no other bars, and is set to nothing.
+                if (!allowed.is(YesNo.NO)) {
+                    moved(plan, trailer, measures);
+                }
             } else if (!told.known() && allowed.is(YesNo.NO)) {
                 measures.add(
                         Measure.of(ALLOWED, "load-levelling hitch", allowed).given(told));

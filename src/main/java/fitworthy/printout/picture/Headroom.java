@@ -135,7 +135,7 @@ final class Headroom {
         double bars = loadings.stream().mapToDouble(lines -> lines.size() * ROW).sum();
         String rating = Double.isNaN(first.getLimit())
                 ? "limit not known"
-                : "limit " + Held.ofOneLimit(first).limitText();
+                : "limit " + Held.of(first).limitText();
         double room = alone ? BARS - 12 - Lettering.width(rating, Svg.SMALL) : CASES - 4;
         List<String> name = Lettering.lines(limit.name, Svg.NORMAL, room - MARGIN);
         double height = Math.max(bars, name.size() * NAME + (alone ? 2 : ROW + 1));

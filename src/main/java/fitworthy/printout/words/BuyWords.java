@@ -54,18 +54,24 @@ public final class BuyWords {
     }
 
     /**
-     * The first reason of those that decide, and whether there are others; where that is a limit of the vehicle, every such
-     * limit.
+     * The first reason of those that decide, and the second where there is no third, else how many others there are; of a
+     * limit of the vehicle, every such limit is one.
      */
     public static String brief(Part part) {
         List<Reason> deciding = part.reasons().stream()
                 .filter(reason -> reason.asksFor() == part.decision())
                 .toList();
         boolean load = isLoad(deciding.get(0));
+        List<String> others = deciding.stream()
+                .skip(1)
+                .filter(reason -> !load || !isLoad(reason))
+                .map(reason -> words(reason, part))
+                .distinct()
+                .toList();
         return (load ? loads(List.of(part)) : words(deciding.get(0), part))
-                + (deciding.stream().filter(BuyWords::isLoad).count() == deciding.size() || deciding.size() == 1
+                + (others.isEmpty()
                         ? ""
-                        : "; and other reasons");
+                        : "; and " + (others.size() == 1 ? others.get(0) : others.size() + " other reasons"));
     }
 
     /** Whether it is not ordered because the vehicle is too heavy. */
@@ -248,8 +254,7 @@ public final class BuyWords {
     private static String load(Finding finding) {
         Judged judged = finding.judged();
         Comparison comparison = finding.comparison().orElseThrow();
-        String by = Wording.quantity(
-                Math.abs(Digits.asPrinted(judged, comparison).margin()), Digits.kind(judged, comparison));
+        String by = Wording.amount(judged, comparison);
         return (comparison.margin() < 0 ? by + " over " : "only " + by + " below ")
                 + limit(finding)
                 + (comparison.margin() < 0 ? "" : ", too little to be sure");
@@ -296,9 +301,10 @@ public final class BuyWords {
     /** The first few names, and how many others there are. */
     public static String figures(List<String> names) {
         List<String> different = names.stream().distinct().toList();
-        int others = different.size() - NAMED;
-        return String.join(", ", different.subList(0, Math.min(NAMED, different.size())))
-                + (others > 0 ? " and " + others + (others == 1 ? " other" : " others") : "");
+        // To name one more takes no more room than to count it.
+        int named = different.size() == NAMED + 1 ? NAMED + 1 : Math.min(NAMED, different.size());
+        int others = different.size() - named;
+        return String.join(", ", different.subList(0, named)) + (others > 0 ? " and " + others + " others" : "");
     }
 
     private static String firstSentence(String text) {

@@ -6,9 +6,12 @@ import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.QuantityText;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 
 /** In how many digits what was compared is printed, and to which side it is rounded. */
 public final class Digits {
@@ -34,14 +37,41 @@ public final class Digits {
     }
 
     /**
+     * The same kind in the unit and the digits in which one of its figures is written; empty where that is printed alone.
+     *
+     * @param written like {@code 4100 lb}; empty where it is in a unit that is printed
+     */
+    private static Optional<MeasureKind> customary(MeasureKind kind, String written) {
+        if (written.isEmpty()) {
+            return Optional.empty();
+        }
+        String[] words = written.split(" ", 2);
+        return Optional.of(kind.in(words[1], Math.max(0, new BigDecimal(words[0]).scale())));
+    }
+
+    /** The same where what was compared is written so: the limit, or else the value. */
+    static Optional<MeasureKind> customary(Judged judged, Comparison comparison) {
+        String limit = comparison
+                .against()
+                .map(practice -> QuantityText.customary(practice.entry().value()))
+                .orElse("");
+        return customary(
+                judged.measure().kind(), limit.isEmpty() ? judged.measure().customary() : limit);
+    }
+
+    /**
      * A measure's kind with the digits in which its value, its limit and what lies between are printed: as few as show on
      * which side of the limit it is.
      */
     public static MeasureKind kind(Measure measure) {
         double margin = measure.getHeadroom();
-        return margin < 0
-                ? passed(measure.kind(), margin, measure.getTolerance())
-                : finer(measure.kind(), finer -> crosses(measure.getValue(), measure.getLimit(), -1, finer));
+        return margin < 0 ? passed(measure.kind(), margin, measure.getTolerance()) : kind(measure, measure.kind());
+    }
+
+    private static MeasureKind kind(Measure measure, MeasureKind kind) {
+        return measure.getHeadroom() < 0
+                ? finer(kind, finer -> printsAsZero(measure.getHeadroom(), finer))
+                : finer(kind, finer -> crosses(measure.getValue(), measure.getLimit(), -1, finer));
     }
 
     /**
@@ -63,57 +93,53 @@ public final class Digits {
 
     /**
      * A measure and its limit as they are printed wherever no check says more of them: what is held against a limit is
-     * never printed below what it is, what is over never below and what is left never above; the limit is what makes the
-     * sum come out, so less than one digit off. With more digits where a limit is passed, or kept, by less than the usual
-     * ones show, or where these would make more of what is over than it is.
+     * never printed below what it is and the limit never above, so that one plate has one figure; what is over or left is
+     * what lies between, so less than two digits off. With more digits where a limit is passed, or kept, by less than the
+     * usual ones show, or where these would make more of what is over than it is.
      *
      * @param kind with these digits
      * @param value not a number where it is not known, as for the two that follow
      * @param left negative by how much the limit is passed
-     * @param customary the limit as the sheet has it in pounds or inches; empty where it has neither
+     * @param beside the same in the unit that the sheet has the limit or the load in, where that is not printed alone
      */
-    public record Held(MeasureKind kind, double value, double limit, double left, String customary) {
+    public record Held(MeasureKind kind, double value, double limit, double left, Optional<Held> beside) {
 
         public static Held of(Measure measure) {
-            MeasureKind kind = Digits.kind(measure);
-            // Kept by less than any digit shows: to the nearest one the two are alike.
-            boolean alike = measure.getHeadroom() >= 0 && crosses(measure.getValue(), measure.getLimit(), -1, kind);
-            double value = alike ? kind.printed(measure.getValue()) : kind.printed(measure.getValue(), 1);
-            double left = kind.printed(measure.getHeadroom(), -1);
-            return new Held(
-                    kind,
-                    value,
-                    Double.isNaN(left) ? kind.printed(measure.getLimit(), -1) : value + left,
-                    left,
-                    measure.customaryLimit());
+            return in(
+                    Digits.kind(measure),
+                    measure,
+                    customary(measure.kind(), measure.customary())
+                            .map(kind -> in(Digits.kind(measure, kind), measure, Optional.empty())));
         }
 
-        /** The same with a limit that is printed once for several loadings: the value makes the sum come out. */
-        public static Held ofOneLimit(Measure measure) {
-            Held held = of(measure);
-            double limit = held.kind.printed(measure.getLimit(), -1);
-            return new Held(held.kind, limit - held.left, limit, held.left, held.customary);
+        private static Held in(MeasureKind kind, Measure measure, Optional<Held> beside) {
+            // Kept by less than any digit shows: to the nearest one the two are alike.
+            boolean alike = measure.getHeadroom() >= 0 && crosses(measure.getValue(), measure.getLimit(), -1, kind);
+            double limit = alike ? kind.printed(measure.getLimit()) : kind.printed(measure.getLimit(), -1);
+            double value = alike ? limit : kind.printed(measure.getValue(), 1);
+            return new Held(kind, value, limit, limit - value, beside);
         }
 
         /** Each with the unit. */
         public String valueText() {
-            return text(value);
+            return text(Held::value);
         }
 
         public String limitText() {
-            return text(limit) + Wording.beside(customary);
+            return text(Held::limit);
         }
 
         /** Without a sign. */
         public String leftText() {
-            return text(Math.abs(left));
+            return text(held -> Math.abs(held.left));
         }
 
-        private String text(double number) {
+        private String text(ToDoubleFunction<Held> part) {
+            double number = part.applyAsDouble(this);
             return Double.isNaN(number)
                     ? "not known"
-                    : Digits.number(number, kind.unit(), kind.decimals())
-                            + (kind.unit().isEmpty() ? "" : " " + kind.unit());
+                    : Wording.quantity(number, kind)
+                            + beside.map(other -> " (" + other.text(part) + ")").orElse("");
         }
     }
 
@@ -124,16 +150,20 @@ public final class Digits {
      */
     public static MeasureKind kind(Judged judged, Comparison comparison) {
         MeasureKind kind = judged.measure().kind();
-        if (comparison.margin() >= 0) {
-            return finer(kind, finer -> crosses(comparison.value(), comparison.limit(), stricter(judged), finer));
-        }
-        return asksForMargin(judged)
+        return comparison.margin() < 0 && asksForMargin(judged)
                 ? passed(kind, comparison.margin(), comparison.tolerance())
-                : finer(
+                : kind(judged, comparison, kind);
+    }
+
+    /** With as few digits as show on which side of the limit it is. */
+    static MeasureKind kind(Judged judged, Comparison comparison, MeasureKind kind) {
+        return comparison.margin() < 0
+                ? finer(
                         kind,
                         finer -> printsAsZero(comparison.margin(), finer)
                                 || printsAsZero(
-                                        inDigits(judged, comparison, finer).margin(), finer));
+                                        inDigits(judged, comparison, finer).margin(), finer))
+                : finer(kind, finer -> crosses(comparison.value(), comparison.limit(), stricter(judged), finer));
     }
 
     /** Whether what is kept would print as passed, were value and limit each printed to the safe side. */
@@ -170,27 +200,19 @@ public final class Digits {
         return inDigits(judged, each, kind(judged, each));
     }
 
-    private static Comparison inDigits(Judged judged, Comparison each, MeasureKind kind) {
-        String remedy = judged.card().remedy();
+    static Comparison inDigits(Judged judged, Comparison each, MeasureKind kind) {
         int stricter = stricter(judged);
         boolean passed = each.margin() < 0;
         double nearest = kind.printed(each.value());
-        double safe = kind.isBothWays() ? nearest : kind.printed(each.value(), -stricter);
-        if (passed && (kind.isBothWays() || !asksForMargin(judged))) {
-            double value = remedy.contains("{enough}") ? safe : nearest;
-            double limit = remedy.contains("{limit}") || asksForMargin(judged)
-                    ? kind.printed(each.limit(), stricter)
-                    : kind.printed(each.limit());
-            return printed(each, value, limit, stricter * (value - limit));
-        }
         if (!passed && crosses(each.value(), each.limit(), stricter, kind)) {
             // Kept by less than any digit shows: to the nearest one the two are alike.
             return printed(each, nearest, nearest, 0);
         }
-        double between = kind.printed(each.margin(), -1);
-        boolean byLimit = passed && remedy.contains("{limit}") && !remedy.contains("{enough}");
-        double value = byLimit ? kind.printed(each.limit(), stricter) + stricter * between : safe;
-        return printed(each, value, value - stricter * between, between);
+        boolean bare =
+                passed && !asksForMargin(judged) && !judged.card().remedy().contains("{enough}");
+        double value = kind.isBothWays() || bare ? nearest : kind.printed(each.value(), -stricter);
+        double limit = kind.printed(each.limit(), stricter);
+        return printed(each, value, limit, stricter * (value - limit));
     }
 
     /** Whether the remedy says to take off, or to add, what the limit is passed by. */

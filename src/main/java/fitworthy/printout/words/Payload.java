@@ -48,7 +48,7 @@ public final class Payload {
         List<String> apart = Stream.of(each ? "GVM less kerb mass" : "", asMade())
                 .filter(words -> !words.isEmpty())
                 .toList();
-        return Held.ofOneLimit(first).limitText() + brackets(apart) + ": "
+        return Held.of(first).limitText() + brackets(apart) + ": "
                 + told(each).map(loading -> used(loading, each)).collect(Collectors.joining("; ")) + ".";
     }
 
@@ -87,7 +87,7 @@ public final class Payload {
         if (!measure.isKnown()) {
             return "what is used is not known" + brackets(in) + ", missing " + RoomWords.fields(measure.missing());
         }
-        Held held = Held.ofOneLimit(measure);
+        Held held = Held.of(measure);
         return RoomWords.about(payload) + number(held.value(), held.kind()) + " used, "
                 + number(Math.abs(held.left()), held.kind()) + (held.left() < 0 ? " over" : " left")
                 + (Math.abs(measure.getHeadroom()) < measure.getTolerance() ? ", " + TooClose.WORDS : "")

@@ -1,5 +1,6 @@
 package fitworthy.printout.words;
 
+import fitworthy.figures.mass.LoadMeasures;
 import fitworthy.figures.plan.Alterations;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.QuantityText;
@@ -15,6 +16,7 @@ import fitworthy.sheet.TyreDetails.Tyres;
 import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /** What a plan was taken to be, so that the customer sees whether a wish was forgotten or misread. */
@@ -52,7 +54,7 @@ public final class PlannedWords {
                 .findFirst()
                 .or(() -> planned.tanks().stream()
                         .filter(tank -> tank.name().equals(name))
-                        .map(tank -> named(name, figure(tank.capacity(), "L")))
+                        .map(tank -> named(name, figure(tank.capacity(), "L", 1)))
                         .findFirst())
                 .orElse(name);
     }
@@ -65,15 +67,15 @@ public final class PlannedWords {
                                 .map(part -> named(part.name(), chosenBy(part))),
                         planned.tanks().stream()
                                 .filter(tank -> Alterations.added(tank) && !tank.isDone())
-                                .map(tank -> named(tank.name(), figure(tank.capacity(), "L"))))
+                                .map(tank -> named(tank.name(), figure(tank.capacity(), "L", 1))))
                 .toList();
     }
 
     /** A trailer by what it weighs, what its plate says and what it puts on the ball, as far as these are known. */
     public static String towed(Trailer trailer) {
-        return named(trailer.name(), kilograms(trailer.mass()))
-                + (trailer.rated().known() ? ", " + kilograms(trailer.rated()) + " on its plate" : "")
-                + (trailer.ball().known() ? ", " + kilograms(trailer.ball()) + " on the ball" : "");
+        return named(trailer.name(), kilograms(trailer.mass(), 1))
+                + (trailer.rated().known() ? ", " + kilograms(trailer.rated(), -1) + " on its plate" : "")
+                + (trailer.ball().known() ? ", " + kilograms(trailer.ball(), 1) + " on the ball" : "");
     }
 
     private static String named(String name, String figure) {
@@ -82,31 +84,39 @@ public final class PlannedWords {
 
     private static String chosenBy(Fitment part) {
         if (part.details() instanceof Springs springs) {
-            return figure(springs.lift(), "mm");
+            return figure(springs.lift(), "mm", 0);
         }
         if (part.details() instanceof BodyLift lift) {
-            return figure(lift.lift(), "mm");
+            return figure(lift.lift(), "mm", 0);
         }
         if (part.details() instanceof Tyres tyres) {
             return tyres.size() == null ? "" : tyres.size();
         }
         if (part.details() instanceof Body body) {
-            return figure(body.length(), "mm");
+            return figure(body.length(), "mm", 0);
         }
         if (part.details() instanceof Battery battery) {
-            return figure(battery.capacity(), "Ah");
+            return figure(battery.capacity(), "Ah", 0);
         }
-        return part.details() instanceof SolarPanel panel ? figure(panel.wholePower(), "W") : "";
+        return part.details() instanceof SolarPanel panel ? figure(panel.wholePower(), "W", 0) : "";
     }
 
-    /** Whole, as a scale shows it: what the sheet has in pounds has no end of digits. */
-    private static String kilograms(Figure mass) {
-        return mass.known()
-                ? mass.mark().before(Digits.number(mass.value(), "kg", 0) + " kg" + Wording.beside(mass.customary()))
-                : "";
+    /** As checks print it: whole, and what is in no whole kilograms to the safe side. @param way 1 for a load, -1 for a limit */
+    private static String kilograms(Figure mass, int way) {
+        return figure(
+                mass, () -> Wording.quantity(LoadMeasures.LOADED.printed(mass.value(), way), LoadMeasures.LOADED));
     }
 
-    private static String figure(Figure figure, String unit) {
-        return figure.known() ? figure.mark().before(QuantityText.shown(figure.value(), unit)) : "";
+    /** As it is written; what is written in a unit that is not printed alone has no end of digits. */
+    private static String figure(Figure figure, String unit, int decimals) {
+        return figure(
+                figure,
+                () -> figure.customary().isEmpty()
+                        ? QuantityText.shown(figure.value(), unit)
+                        : Digits.number(figure.value(), unit, decimals) + " " + unit);
+    }
+
+    private static String figure(Figure figure, Supplier<String> words) {
+        return figure.known() ? figure.mark().before(words.get() + Wording.beside(figure.customary())) : "";
     }
 }

@@ -12,6 +12,7 @@ import fitworthy.source.Words;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -31,9 +32,6 @@ public final class Wording {
 
     /** The unit of a share of something. */
     private static final String SHARE = "%";
-
-    /** A value as a text of the United States or the United Kingdom has it, in none of the units that are printed. */
-    private static final Pattern CUSTOMARY = Pattern.compile("[0-9.]+ (lb|in|mph)");
 
     /** So many letters may two names of loadings have to stand beside each other. */
     private static final int TWO_NAMES = 30;
@@ -82,12 +80,7 @@ public final class Wording {
 
     /** The same, in pounds, inches or miles too where it is recorded so, as the law or a plate says it. */
     public static String recorded(Practice practice) {
-        return value(practice) + asRecorded(practice);
-    }
-
-    private static String asRecorded(Practice practice) {
-        String recorded = practice.entry().value();
-        return beside(CUSTOMARY.matcher(recorded).matches() ? recorded : "");
+        return value(practice) + beside(QuantityText.customary(practice.entry().value()));
     }
 
     /** Behind a figure, what it is in pounds, inches or miles where it is written so. @param customary empty where not */
@@ -110,8 +103,7 @@ public final class Wording {
      * itself.
      */
     public static String brief(Judged judged, Comparison comparison) {
-        String value = atLeast(judged.measure())
-                + quantity(Digits.asPrinted(judged, comparison).value(), Digits.kind(judged, comparison)) + ", ";
+        String value = atLeast(judged.measure()) + part(judged, comparison, Comparison::value) + ", ";
         if (isShare(judged.measure().kind())) {
             return value + bareLimit(judged, comparison) + (comparison.house() ? HOUSE : "");
         }
@@ -133,14 +125,13 @@ public final class Wording {
 
     /** The same. @param per what stands behind the value, as in " a day" */
     public static String figureAndLimit(Judged judged, Comparison comparison, String per) {
-        return quantity(Digits.asPrinted(judged, comparison).value(), Digits.kind(judged, comparison)) + per + ", "
-                + bareLimit(judged, comparison);
+        return part(judged, comparison, Comparison::value) + per + ", " + bareLimit(judged, comparison);
     }
 
     /** The value that was compared, with its tolerance. */
     public static String value(Judged judged, Comparison comparison) {
         return atLeast(judged.measure())
-                + quantity(Digits.asPrinted(judged, comparison).value(), Digits.kind(judged, comparison))
+                + part(judged, comparison, Comparison::value)
                 + eitherWay(comparison.valueTolerance(), judged.measure().kind());
     }
 
@@ -161,16 +152,20 @@ public final class Wording {
                                 ? judged.measure().kind().limitMeaning()
                                 : judged.card().atLeast() ? "at least" : "at most")
                         + " "
-                        + quantity(Digits.asPrinted(judged, comparison).limit(), Digits.kind(judged, comparison))
-                        + asWritten(judged, comparison);
+                        + part(judged, comparison, Comparison::limit);
     }
 
-    /** As the law or the sheet has the limit, where that is in pounds, inches or miles. */
-    private static String asWritten(Judged judged, Comparison comparison) {
-        return comparison
-                .against()
-                .map(Wording::asRecorded)
-                .orElseGet(() -> beside(judged.measure().customaryLimit()));
+    /** One of the figures that were compared, beside it what it is in the unit that limit or value is written in. */
+    private static String part(Judged judged, Comparison comparison, ToDoubleFunction<Comparison> part) {
+        return quantity(part.applyAsDouble(Digits.asPrinted(judged, comparison)), Digits.kind(judged, comparison))
+                + customary(judged, comparison, part);
+    }
+
+    private static String customary(Judged judged, Comparison comparison, ToDoubleFunction<Comparison> part) {
+        return Digits.customary(judged, comparison)
+                .map(kind -> Digits.kind(judged, comparison, kind))
+                .map(kind -> beside(quantity(part.applyAsDouble(Digits.inDigits(judged, comparison, kind)), kind)))
+                .orElse("");
     }
 
     private static boolean noneAllowed(Judged judged, Comparison comparison) {
@@ -243,7 +238,12 @@ public final class Wording {
 
     /** The margin alone, without a sign; of what is not known whole it is the least. */
     public static String amount(Judged judged, Comparison comparison) {
-        return difference(Math.abs(Digits.asPrinted(judged, comparison).margin()), Digits.kind(judged, comparison));
+        return difference(Math.abs(Digits.asPrinted(judged, comparison).margin()), Digits.kind(judged, comparison))
+                + customary(judged, comparison, Wording::between);
+    }
+
+    private static double between(Comparison comparison) {
+        return Math.abs(comparison.margin());
     }
 
     /** What lies between two values of a measure, with its unit; between two shares it is in percentage points. */
@@ -359,23 +359,16 @@ public final class Wording {
             Optional<Comparison> compared,
             List<Measure> evidence,
             List<Practice> practice) {
-        MeasureKind kind = compared.map(raw -> Digits.kind(judged, raw))
-                .orElse(judged.measure().kind());
-        Optional<Comparison> comparison = compared.map(raw -> Digits.asPrinted(judged, raw));
         return switch (name) {
             case "subject" -> judged.subject();
             case "case" -> judged.loadCase();
             case "value", "enough" ->
-                comparison.map(shown -> quantity(shown.value(), kind)).orElseGet(() -> value(judged.measure()));
+                compared.map(raw -> part(judged, raw, Comparison::value)).orElseGet(() -> value(judged.measure()));
             case "limit" ->
-                comparison
-                        .map(shown ->
-                                quantity(shown.limit(), kind) + asWritten(judged, shown) + (shown.house() ? HOUSE : ""))
+                compared.map(raw -> part(judged, raw, Comparison::limit) + (raw.house() ? HOUSE : ""))
                         .orElse("the limit");
             case "margin", "left" ->
-                comparison
-                        .map(shown -> quantity(Math.abs(shown.margin()), kind))
-                        .orElse("the difference");
+                compared.map(raw -> part(judged, raw, Wording::between)).orElse("the difference");
             default ->
                 evidence.stream()
                         .filter(measure -> measure.getName().equals(name))
@@ -384,8 +377,10 @@ public final class Wording {
                         .or(() -> practice.stream()
                                 .filter(value -> name.equals(value.id() + OF_LIMIT))
                                 .findFirst()
-                                .flatMap(share ->
-                                        comparison.map(shown -> quantity(share.value() * shown.limit(), kind))))
+                                .flatMap(share -> compared.map(raw -> quantity(
+                                        share.value()
+                                                * Digits.asPrinted(judged, raw).limit(),
+                                        Digits.kind(judged, raw)))))
                         .or(() -> practice.stream()
                                 .filter(value -> value.id().equals(name))
                                 .findFirst()

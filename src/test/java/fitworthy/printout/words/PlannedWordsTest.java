@@ -30,6 +30,20 @@ class PlannedWordsTest {
                         """));
     }
 
+    /** 78 in are 1981.2 mm, 7 US gal 26.4979 L; 9000 lb are 4082.33 kg and 10500 lb 4762.72 kg, a load never less, a plate never more. */
+    @Test
+    void whatIsWrittenInOtherUnitsIsRoundedAndStandsAsWrittenToo() throws FaultsException {
+        assertEquals(
+                "Cap 1981 mm (78 in), Can 26.5 L (7 US gal). Carried: Luggage."
+                        + " Towed: Van 4083 kg (9000 lb), 4762 kg (10500 lb) on its plate.",
+                of(
+                        """
+                        fitments: [{name: Cap, kind: canopy, length: 78 in}]
+                        tanks: [{name: Can, liquid: water, capacity: 7 US gal, stock: no}]
+                        trailer: {name: Van, mass: 9000 lb, rated: 10500 lb, ball: ask}
+                        """));
+    }
+
     @Test
     void aFigureThatIsNotKnownOrStandsInTheNameIsNotSaidAgain() throws FaultsException {
         assertEquals(

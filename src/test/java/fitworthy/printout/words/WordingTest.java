@@ -56,13 +56,27 @@ class WordingTest {
                 "region: us-ca\nvehicle: {ratings: {towing-unbraked: 2000 kg}}\ntrailer: {name: Box, mass: 1300 kg, "
                         + "rated: 3000 lb, gtm: 1240 kg, ball: 150 kg, brakes: none, width: %s, lived-in: no}";
         reads(
-                "greatest mass of a trailer without brakes 1360.8 kg, at most 1360.3 kg (2999 lb): 0.5 kg over",
+                "greatest mass of a trailer without brakes 1360.8 kg (3000 lb), at most 1360.3 kg (2999 lb): "
+                        + "0.5 kg (1 lb) over",
                 "towing.unbraked-by-mass",
                 String.format(trailer, "2 m"));
         reads(
-                "width of the trailer 2600.0 mm, at most 2590.8 mm (102 in): 9.2 mm over",
+                "width of the trailer 2600.0 mm (102.4 in), at most 2590.8 mm (102.0 in): 9.2 mm (0.4 in) over",
                 "towing.trailer-wide",
                 String.format(trailer, "2600 mm"));
+    }
+
+    /** 18 psi are 124.1 kPa, and 133 kPa 19.3 psi; 5001 lb are 2268.415 kg, no whole number of which has ten digits. */
+    @Test
+    void whatTheSheetHasInPoundsOrPsiIsComparedInThemToo() throws FaultsException {
+        reads(
+                "planned pressure 124 kPa (18 psi), pressure for the load 133 kPa (20 psi) +/- 2 kPa: 9 kPa (2 psi) short",
+                "tyres.pressure-low",
+                "vehicle: {mass: {rear-axle: 1050 kg +/- 20 kg}, tyres: {rear-pressure: 18 psi}}");
+        reads(
+                "loaded mass 2520 kg (5556 lb), GVM 2268 kg (5001 lb): 252 kg (555 lb) over",
+                "mass.gvm-over",
+                "vehicle: {ratings: {gvm: 5001 lb}}");
     }
 
     /** The pressure that is planned has no tolerance; the one for the load has it, and the verdict that of both. */
