@@ -232,6 +232,7 @@ class WorsePlanTest {
             Map.entry("body.canopy-slides-aside-unsure", List.of("body.canopy-slides-aside")),
             Map.entry("body.canopy-slides-back-unsure", List.of("body.canopy-slides-back")),
             Map.entry("body.canopy-tips-forward-unsure", List.of("body.canopy-tips-forward")),
+            Map.entry("body.load-unsecured", List.of("body.load-loose")),
             Map.entry("body.hold-down-unsure", List.of("body.hold-down-weak")),
             Map.entry(
                     "body.held-unsure",
