@@ -1,5 +1,6 @@
 package fitworthy.printout;
 
+import fitworthy.printout.words.Digits;
 import static fitworthy.document.Report.Column.text;
 import static fitworthy.document.Report.Column.whole;
 
@@ -168,7 +169,7 @@ final class AnswerPage {
     }
 
     private static String kilograms(Figure mass) {
-        return Wording.quantity(mass.value(), RoomMeasures.TRAILER);
+        return Digits.quantity(mass.value(), RoomMeasures.TRAILER);
     }
 
     private String found(List<Ranked> heads) {

@@ -1,5 +1,6 @@
 package fitworthy.printout;
 
+import fitworthy.printout.words.Digits;
 import static fitworthy.document.Report.Column.text;
 
 import fitworthy.advice.Advice;
@@ -160,7 +161,7 @@ public final class RoomTable {
             texts.add(
                     roof.known()
                             ? "on the roof up to "
-                                    + Wording.quantity(
+                                    + Digits.quantity(
                                             RoomMeasures.ABOARD.printed(roof.value(), -1), RoomMeasures.ABOARD)
                             : "on the roof not worked out");
         }

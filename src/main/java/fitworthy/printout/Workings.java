@@ -62,7 +62,7 @@ final class Workings {
     private static String value(Finding finding, Measure measure) {
         return finding.comparison()
                 .filter(compared -> measure == finding.judged().measure())
-                .map(compared -> Wording.quantity(
+                .map(compared -> Digits.quantity(
                         Digits.asPrinted(finding.judged(), compared).value(), Digits.kind(finding.judged(), compared)))
                 .orElseGet(() -> Wording.value(measure));
     }

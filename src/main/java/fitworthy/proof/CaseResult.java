@@ -94,7 +94,7 @@ public record CaseResult(Case text, Advice advice, List<String> problems) {
             }
         }
         CaseFigures.look(text.text().figures(), advice, problems);
-        UsualReview.differences(text, engine.book(), problems);
+        UsualSaid.differences(text, engine.book(), problems);
         turned(text.text().unsure(), true, advice, problems);
         turned(text.text().sure(), false, advice, problems);
         return new CaseResult(text, advice, problems);
@@ -139,12 +139,12 @@ public record CaseResult(Case text, Advice advice, List<String> problems) {
         differ(
                 "value",
                 expected.value(),
-                Wording.quantity(
+                Digits.quantity(
                         compared.map(Comparison::value).orElse(judged.measure().getValue()), kind),
                 differences);
         compared.ifPresent(got -> {
-            differ("limit", expected.limit(), Wording.quantity(got.limit(), kind), differences);
-            differ("margin", expected.margin(), Wording.quantity(got.margin(), kind), differences);
+            differ("limit", expected.limit(), Digits.quantity(got.limit(), kind), differences);
+            differ("margin", expected.margin(), Digits.quantity(got.margin(), kind), differences);
         });
         if (compared.isEmpty()) {
             differ("limit", expected.limit(), "none", differences);

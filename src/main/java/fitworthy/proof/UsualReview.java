@@ -45,35 +45,10 @@ final class UsualReview {
         book.usual().inOrder().forEach(review::entry);
     }
 
-    /** Adds a line for each usual figure of a case that is another in the book. */
-    static void differences(Case text, Book book, List<String> problems) {
-        if (text.text().usual().isEmpty()) {
-            return;
-        }
-        List<Use> uses = Filling.uses(text.tree(), book);
-        for (ExpectedUsual expected : text.text().usual()) {
-            List<String> values = uses.stream()
-                    .filter(use -> use.id().equals(expected.id()))
-                    .map(use -> value(book, use))
-                    .distinct()
-                    .toList();
-            if (!values.contains(expected.value())) {
-                problems.add(expected.id() + ": usually expected " + expected.value() + ", but "
-                        + (values.isEmpty()
-                                ? "the sheet leaves no such field to the book"
-                                : "the book has " + String.join(" and ", values)));
-            }
-        }
-    }
-
-    private static String value(Book book, Use use) {
-        return book.usual().figure(use.id()).values().get(use.index()).value();
-    }
-
     private void use(Case text) {
         for (Use use : Filling.uses(text.tree(), book)) {
             used.putIfAbsent(use, text);
-            if (text.text().usual().contains(new ExpectedUsual(use.id(), value(book, use)))) {
+            if (text.text().usual().contains(new ExpectedUsual(use.id(), UsualSaid.value(book, use)))) {
                 named.add(use);
             }
         }

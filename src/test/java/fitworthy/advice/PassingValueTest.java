@@ -1,5 +1,6 @@
 package fitworthy.advice;
 
+import fitworthy.printout.words.Digits;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -210,7 +211,7 @@ class PassingValueTest {
         Node.Mapping changed = Trees.with(
                 each.tree(),
                 path,
-                Wording.quantity(
+                Digits.quantity(
                                 passing.inSheet()
                                         .of(each.sheet(), finding.judged().subject(), needed.getValue() + more),
                                 needed.kind())

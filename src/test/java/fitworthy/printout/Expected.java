@@ -103,7 +103,7 @@ final class Expected {
                         compared -> {
                             Comparison printed = Digits.asPrinted(judged, compared);
                             for (double each : new double[] {printed.value(), printed.limit()}) {
-                                texts.add(Wording.quantity(each, Digits.kind(judged, compared)));
+                                texts.add(Digits.quantity(each, Digits.kind(judged, compared)));
                             }
                             texts.add(Wording.amount(judged, compared));
                         },

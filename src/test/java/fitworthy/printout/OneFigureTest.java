@@ -234,9 +234,9 @@ class OneFigureTest {
                 Comparison shown = Digits.asPrinted(judged, got);
                 MeasureKind kind = Digits.kind(judged, got);
                 String headline = Wording.comparison(judged, got);
-                String value = Wording.quantity(shown.value(), kind);
-                String limit = Wording.quantity(shown.limit(), kind);
-                String margin = Wording.quantity(Math.abs(shown.margin()), kind);
+                String value = Digits.quantity(shown.value(), kind);
+                String limit = Digits.quantity(shown.limit(), kind);
+                String margin = Digits.quantity(Math.abs(shown.margin()), kind);
                 String difference = Wording.amount(judged, got);
                 assertTrue(
                         headline.contains(value)

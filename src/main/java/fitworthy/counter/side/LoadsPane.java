@@ -1,5 +1,6 @@
 package fitworthy.counter.side;
 
+import fitworthy.printout.words.Digits;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Margin;
@@ -15,7 +16,6 @@ import fitworthy.figures.plan.PointMass;
 import fitworthy.figures.towing.HitchMeasures;
 import fitworthy.printout.MarginTable;
 import fitworthy.printout.picture.LimitBar;
-import fitworthy.printout.words.Wording;
 import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -159,7 +159,7 @@ public final class LoadsPane implements Pane {
                             .findFirst())
                     .map(old -> printed(measure) - printed(old))
                     .filter(change -> Double.isFinite(change) && change != 0)
-                    .map(change -> (change > 0 ? "+" : "") + Wording.quantity(change, measure.kind()))
+                    .map(change -> (change > 0 ? "+" : "") + Digits.quantity(change, measure.kind()))
                     .orElse("");
         }
 

@@ -43,7 +43,7 @@ final class FactWords {
         }
         Held held = Held.of(measure);
         String value = atLeast ? Wording.value(measure) : Wording.atLeast(measure) + held.valueText();
-        String limit = atLeast ? Wording.quantity(measure.getLimit(), measure.kind()) : held.limitText();
+        String limit = atLeast ? Digits.quantity(measure.getLimit(), measure.kind()) : held.limitText();
         return measure.mark().before(value) + ", " + measure.kind().limitMeaning() + " "
                 + measure.limitMark().before(limit);
     }
@@ -78,10 +78,10 @@ final class FactWords {
         }
         if (property == Property.HEADROOM) {
             Held held = Held.of((Measure) owner);
-            return Wording.quantity(held.left(), held.kind());
+            return Digits.quantity(held.left(), held.kind());
         }
         return property == Property.SPARE
                 ? Digits.number(number, "%", 1) + " %"
-                : Wording.quantity(number, ((Measure) owner).kind());
+                : Digits.quantity(number, ((Measure) owner).kind());
     }
 }

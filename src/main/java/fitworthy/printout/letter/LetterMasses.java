@@ -20,7 +20,6 @@ import fitworthy.printout.words.Digits.Held;
 import fitworthy.printout.words.LevelledWords;
 import fitworthy.printout.words.RatingWords;
 import fitworthy.printout.words.TooClose;
-import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.Trailer;
 import fitworthy.sheet.Vehicle;
@@ -89,14 +88,14 @@ final class LetterMasses {
                     + Held.of(measure).leftText() + RatingWords.in(passed) + ", each by itself:"));
             blocks.add(new Points(takes.entrySet().stream()
                     .limit(MOST_HEAVY)
-                    .map(thing -> thing.getKey() + ": " + Wording.quantity(thing.getValue(), measure.kind()))
+                    .map(thing -> thing.getKey() + ": " + Digits.quantity(thing.getValue(), measure.kind()))
                     .toList()));
         }
         if (measure.kind() == LoadMeasures.COMBINED) {
             Trailer trailer = advice.loadings().get(0).plan().trailer().orElseThrow();
             Figure most = trailer.mass().minus(trailer.lightest());
             blocks.add(new Paragraph("What is left out of " + trailer.name() + " takes its whole mass off the GCM"
-                    + (most.value() > 0 ? ", " + Wording.quantity(most.value(), measure.kind()) + " at most." : ".")));
+                    + (most.value() > 0 ? ", " + Digits.quantity(most.value(), measure.kind()) + " at most." : ".")));
         }
         return blocks;
     }

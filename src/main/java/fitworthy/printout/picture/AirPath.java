@@ -273,6 +273,6 @@ final class AirPath {
     }
 
     private static String shown(Measure measure, double value) {
-        return Double.isNaN(value) ? "?" : Wording.quantity(value, measure.kind());
+        return Double.isNaN(value) ? "?" : Digits.quantity(value, measure.kind());
     }
 }

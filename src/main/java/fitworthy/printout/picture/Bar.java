@@ -1,5 +1,6 @@
 package fitworthy.printout.picture;
 
+import fitworthy.printout.words.Digits;
 import fitworthy.figures.measure.Measure;
 import fitworthy.printout.picture.Svg.Pen;
 import fitworthy.printout.words.Digits.Held;
@@ -56,7 +57,7 @@ final class Bar {
     }
 
     private static String shown(Held held, double value) {
-        return Double.isNaN(value) ? "? " + held.kind().unit() : Wording.quantity(value, held.kind());
+        return Double.isNaN(value) ? "? " + held.kind().unit() : Digits.quantity(value, held.kind());
     }
 
     /** What is left of the limit, or by how much it is passed. */
@@ -83,11 +84,11 @@ final class Bar {
                 + ", "
                 + left(measure)
                 + (uncertain(measure)
-                        ? " with a tolerance of " + Wording.quantity(measure.getTolerance(), measure.kind())
+                        ? " with a tolerance of " + Digits.quantity(measure.getTolerance(), measure.kind())
                         : "");
     }
 
     private static String known(Held held, double value) {
-        return Double.isNaN(value) ? "an amount not known" : Wording.quantity(value, held.kind());
+        return Double.isNaN(value) ? "an amount not known" : Digits.quantity(value, held.kind());
     }
 }

@@ -1,7 +1,7 @@
 package fitworthy.printout.picture;
 
+import fitworthy.printout.words.Digits;
 import fitworthy.figures.measure.Measure;
-import fitworthy.printout.words.Wording;
 
 /**
  * How much of its limit a measure uses, as a bar and in words.
@@ -25,7 +25,7 @@ public record LimitBar(String shapes, String of, String left, boolean over) {
         return new LimitBar(
                 svg.shapes(),
                 Bar.of(measure),
-                Bar.left(measure) + (within ? " +/- " + Wording.quantity(measure.getTolerance(), measure.kind()) : ""),
+                Bar.left(measure) + (within ? " +/- " + Digits.quantity(measure.getTolerance(), measure.kind()) : ""),
                 measure.isKnown() && measure.getHeadroom() < 0);
     }
 }

@@ -1,5 +1,6 @@
 package fitworthy.printout.picture;
 
+import fitworthy.printout.words.Digits;
 import fitworthy.book.Practice;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
@@ -241,8 +242,8 @@ final class MirrorView {
         String name = Words.capital(side.name());
         String where = !past.isKnown()
                 ? "reach or width of the trailer not known"
-                : "glass out to " + Wording.quantity(past.getValue(), past.kind()) + ", side of the trailer at "
-                        + Wording.quantity(past.getLimit(), past.kind())
+                : "glass out to " + Digits.quantity(past.getValue(), past.kind()) + ", side of the trailer at "
+                        + Digits.quantity(past.getLimit(), past.kind())
                         + (past.getExcess() > 0 ? "" : ": sees nothing past it");
         svg.bold(Svg.NORMAL, Anchor.START, MirrorScale.MARGIN, top, name);
         svg.text(Svg.NORMAL, Anchor.START, MirrorScale.MARGIN + 70, top, where);

@@ -6,7 +6,6 @@ import fitworthy.figures.plan.Centre;
 import fitworthy.printout.picture.Svg.Anchor;
 import fitworthy.printout.picture.Svg.Pen;
 import fitworthy.printout.words.Digits;
-import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Figure;
 import java.util.Comparator;
 import java.util.List;
@@ -158,7 +157,7 @@ final class SideView {
         svg.text(Svg.LARGE, Anchor.MIDDLE, middle, top + 25, Bar.of(measure));
         Bar.draw(svg, part, measure, middle - half + 6, top + 30, 2 * half - 12, 7, 1.25);
         String left = Bar.left(measure)
-                + (Bar.uncertain(measure) ? " +/- " + Wording.quantity(measure.getTolerance(), measure.kind()) : "");
+                + (Bar.uncertain(measure) ? " +/- " + Digits.quantity(measure.getTolerance(), measure.kind()) : "");
         svg.text(
                 "",
                 Lettering.width(left, Svg.LARGE) > 2 * half ? Svg.NORMAL : Svg.LARGE,

@@ -128,7 +128,7 @@ public final class RoomBrief {
     }
 
     private static String kilograms(Figure mass) {
-        return mass.mark().before(Wording.quantity(mass.value(), RoomMeasures.TRAILER));
+        return mass.mark().before(Digits.quantity(mass.value(), RoomMeasures.TRAILER));
     }
 
     /** The places that bear no more while others do. */

@@ -36,6 +36,13 @@ public final class Digits {
                 : String.valueOf(shown);
     }
 
+    /** A number with its unit. */
+    public static String quantity(double value, MeasureKind kind) {
+        String number = number(value, kind.unit(), kind.decimals());
+        String unit = number.equals("1") && kind.unit().equals("days") ? "day" : kind.unit();
+        return unit.isEmpty() ? number : number + " " + unit;
+    }
+
     /**
      * The same kind in the unit and the digits in which one of its figures is written; empty where that is printed alone.
      *
@@ -138,7 +145,7 @@ public final class Digits {
             double number = part.applyAsDouble(this);
             return Double.isNaN(number)
                     ? "not known"
-                    : Wording.quantity(number, kind)
+                    : quantity(number, kind)
                             + beside.map(other -> " (" + other.text(part) + ")").orElse("");
         }
     }

@@ -103,7 +103,7 @@ public record HeaviestTrailer(RoomLeft room, Trailer trailer) {
     private static String over(Most most) {
         return most.over().stream()
                         .map(step -> "the " + step.limit().words() + " is exceeded by "
-                                + Wording.quantity(most.passed(step), RoomMeasures.TRAILER)
+                                + Digits.quantity(most.passed(step), RoomMeasures.TRAILER)
                                 + (most.passed(step) < most.left(step).tolerance() ? " (" + TooClose.WORDS + ")" : ""))
                         .collect(Collectors.joining(", "))
                 + (most.taken() > 0 ? " even so" : " without one");
@@ -148,6 +148,6 @@ public record HeaviestTrailer(RoomLeft room, Trailer trailer) {
     }
 
     private static String kilograms(Figure mass) {
-        return mass.known() ? Wording.quantity(mass.value(), RoomMeasures.TRAILER) : "";
+        return mass.known() ? Digits.quantity(mass.value(), RoomMeasures.TRAILER) : "";
     }
 }

@@ -125,7 +125,7 @@ public final class LoadedVerdict {
     }
 
     private static String kilograms(double mass) {
-        return Wording.quantity(mass, RoomMeasures.TRAILER);
+        return Digits.quantity(mass, RoomMeasures.TRAILER);
     }
 
     private static String ofLoadings(Advice advice) {

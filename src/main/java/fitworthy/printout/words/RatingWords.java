@@ -98,7 +98,7 @@ public final class RatingWords {
     static String give(Assessed rating) {
         double tolerance = rating.comparison().orElseThrow().tolerance();
         MeasureKind kind = rating.judged().measure().kind();
-        return kind.printed(tolerance) > 0 ? " +/- " + Wording.quantity(tolerance, kind) : "";
+        return kind.printed(tolerance) > 0 ? " +/- " + Digits.quantity(tolerance, kind) : "";
     }
 
     static String spare(Advice advice, Assessed rating) {

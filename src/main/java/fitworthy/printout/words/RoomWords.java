@@ -32,7 +32,7 @@ public final class RoomWords {
 
     /** As far as the limits are known. */
     public static String atMost(Answer answer) {
-        return Wording.quantity(
+        return Digits.quantity(
                 answer.figured().measure().kind().printed(answer.most().atMost().value(), -1),
                 answer.figured().measure().kind());
     }
@@ -44,7 +44,7 @@ public final class RoomWords {
                 .governs()
                 .filter(step -> step.limit() == Limit.GVM)
                 .isPresent();
-        return whole && payload.isKnown() ? Wording.quantity(Held.of(payload).left(), payload.kind()) : atMost(answer);
+        return whole && payload.isKnown() ? Digits.quantity(Held.of(payload).left(), payload.kind()) : atMost(answer);
     }
 
     public static String fields(List<Missing> missing) {

@@ -71,7 +71,7 @@ final class UntilApprovedWords {
                 + (Wording.isNothing(margin, LoadMeasures.LOADED)
                         ? Wording.NOTHING
                         : margin < 0 ? "over by " + over(left) : Wording.margin(margin, LoadMeasures.LOADED) + " spare")
-                + " +/- " + Wording.quantity(left.compared().tolerance(), LoadMeasures.LOADED);
+                + " +/- " + Digits.quantity(left.compared().tolerance(), LoadMeasures.LOADED);
     }
 
     /** Those of one loading together. */

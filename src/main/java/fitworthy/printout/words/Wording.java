@@ -47,13 +47,6 @@ public final class Wording {
         return Double.parseDouble(Digits.number(value, kind.unit(), kind.decimals() + 2));
     }
 
-    /** A number with its unit. */
-    public static String quantity(double value, MeasureKind kind) {
-        String number = Digits.number(value, kind.unit(), kind.decimals());
-        String unit = number.equals("1") && kind.unit().equals("days") ? "day" : kind.unit();
-        return unit.isEmpty() ? number : number + " " + unit;
-    }
-
     /** Before a number that is the least that it can be. */
     public static String atLeast(Measure measure) {
         return measure.isAtLeast() ? "at least " : "";
@@ -65,7 +58,7 @@ public final class Wording {
                 ? "not known"
                 : measure.kind().unit().isEmpty() && !measure.getWord().isEmpty()
                         ? HYPHEN.matcher(measure.getWord()).replaceAll(" ")
-                        : atLeast(measure) + quantity(measure.getValue(), measure.kind());
+                        : atLeast(measure) + Digits.quantity(measure.getValue(), measure.kind());
     }
 
     /** A practice value with its unit, with as many digits as it needs and no more. */
@@ -157,14 +150,14 @@ public final class Wording {
 
     /** One of the figures that were compared, beside it what it is in the unit that limit or value is written in. */
     private static String part(Judged judged, Comparison comparison, ToDoubleFunction<Comparison> part) {
-        return quantity(part.applyAsDouble(Digits.asPrinted(judged, comparison)), Digits.kind(judged, comparison))
+        return Digits.quantity(part.applyAsDouble(Digits.asPrinted(judged, comparison)), Digits.kind(judged, comparison))
                 + customary(judged, comparison, part);
     }
 
     private static String customary(Judged judged, Comparison comparison, ToDoubleFunction<Comparison> part) {
         return Digits.customary(judged, comparison)
                 .map(kind -> Digits.kind(judged, comparison, kind))
-                .map(kind -> beside(quantity(part.applyAsDouble(Digits.inDigits(judged, comparison, kind)), kind)))
+                .map(kind -> beside(Digits.quantity(part.applyAsDouble(Digits.inDigits(judged, comparison, kind)), kind)))
                 .orElse("");
     }
 
@@ -186,12 +179,12 @@ public final class Wording {
 
     /** The tolerance of a measure's value in its usual digits. */
     public static String tolerance(Measure measure) {
-        return quantity(measure.getValueTolerance(), measure.kind());
+        return Digits.quantity(measure.getValueTolerance(), measure.kind());
     }
 
     /** A tolerance behind its figure, in the measure's usual digits, as far as these show one. */
     private static String eitherWay(double tolerance, MeasureKind kind) {
-        return Digits.printsAsZero(tolerance, kind) ? "" : " +/- " + quantity(tolerance, kind);
+        return Digits.printsAsZero(tolerance, kind) ? "" : " +/- " + Digits.quantity(tolerance, kind);
     }
 
     /** The tolerance of the margin; empty where the measure's usual digits show none. */
@@ -249,7 +242,7 @@ public final class Wording {
     /** What lies between two values of a measure, with its unit; between two shares it is in percentage points. */
     public static String difference(double value, MeasureKind kind) {
         if (!kind.unit().equals(SHARE)) {
-            return quantity(value, kind);
+            return Digits.quantity(value, kind);
         }
         String number = Digits.number(value, SHARE, kind.decimals());
         return number + (number.equals("1") ? " percentage point" : " percentage points");
@@ -258,13 +251,13 @@ public final class Wording {
     /** A margin without words, negative where the limit is passed; to the safe side, as what may be added is. */
     public static String margin(double margin, MeasureKind kind) {
         MeasureKind shown = Digits.finer(kind, finer -> margin < 0 && Digits.printsAsZero(margin, finer));
-        return quantity(shown.printed(margin, -1), shown);
+        return Digits.quantity(shown.printed(margin, -1), shown);
     }
 
     /** By how much a limit is passed, as each finding of it says, without a sign. */
     public static String over(double margin, double tolerance, MeasureKind kind) {
         MeasureKind shown = Digits.passed(kind, margin, tolerance);
-        return quantity(shown.printed(-margin, 1), shown);
+        return Digits.quantity(shown.printed(-margin, 1), shown);
     }
 
     /** Whether a limit is kept, but by nothing that is printed. */
@@ -377,7 +370,7 @@ public final class Wording {
                         .or(() -> practice.stream()
                                 .filter(value -> name.equals(value.id() + OF_LIMIT))
                                 .findFirst()
-                                .flatMap(share -> compared.map(raw -> quantity(
+                                .flatMap(share -> compared.map(raw -> Digits.quantity(
                                         share.value()
                                                 * Digits.asPrinted(judged, raw).limit(),
                                         Digits.kind(judged, raw)))))
