@@ -1,6 +1,5 @@
 package fitworthy.printout;
 
-import fitworthy.printout.words.Digits;
 import static fitworthy.document.Report.Column.text;
 import static fitworthy.document.Report.Column.whole;
 
@@ -21,6 +20,7 @@ import fitworthy.figures.room.RoomMeasures;
 import fitworthy.printout.picture.Pictures;
 import fitworthy.printout.words.Addressees;
 import fitworthy.printout.words.Asked;
+import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.FieldWords;
 import fitworthy.printout.words.FindingBrief;
 import fitworthy.printout.words.GuessWords;

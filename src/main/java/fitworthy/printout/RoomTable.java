@@ -1,6 +1,5 @@
 package fitworthy.printout;
 
-import fitworthy.printout.words.Digits;
 import static fitworthy.document.Report.Column.text;
 
 import fitworthy.advice.Advice;
@@ -17,6 +16,7 @@ import fitworthy.figures.plan.RoofLimit;
 import fitworthy.figures.room.Limit;
 import fitworthy.figures.room.Most;
 import fitworthy.figures.room.RoomMeasures;
+import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.HeaviestTrailer;
 import fitworthy.printout.words.RoomWords;
 import fitworthy.printout.words.Wording;

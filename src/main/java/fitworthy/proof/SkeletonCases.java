@@ -1,11 +1,11 @@
 package fitworthy.proof;
 
-import fitworthy.printout.words.Digits;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Adviser;
 import fitworthy.engine.RuleEngine;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
+import fitworthy.printout.words.Digits;
 import fitworthy.proof.Cases.Case;
 import fitworthy.proof.SkeletonText.Limit;
 import fitworthy.quantity.Dimension;

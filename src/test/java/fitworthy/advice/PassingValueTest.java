@@ -1,6 +1,5 @@
 package fitworthy.advice;
 
-import fitworthy.printout.words.Digits;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -10,6 +9,7 @@ import fitworthy.Sheets;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.remedy.TyresAt;
 import fitworthy.figures.measure.Measure;
+import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.Wording;
 import fitworthy.proof.Cases;
 import fitworthy.quantity.Dimension;

@@ -42,7 +42,7 @@ class WorsePlanTest {
                     + "|circuits\\.N\\.(current|standby|hours|cable\\.length|fuse\\.distance)"
                     + "|vehicle\\.engine\\.(own-load|own-standby|pump-flow|consumption|consumption-towing|blow-by)"
                     + "|trip\\.(longest-leg|water-depth|top-speed|people|days|parked|radio-range|dust-distance|water-use|roof-sleepers)"
-                    + "|(?!cargo\\.N\\.footing\\.(length|width)).*\\.(grille-hidden|ahead|joint-angle|tip|rear-swing|cog-height|lead-time|days|delivery|width|length|wheelbase-added|loaded|lifted|shaft\\.span|axle-ratio|thickness|stud)"
+                    + "|(?!cargo\\.N\\.footing\\.(length|width)).*\\.(grille-hidden|ahead|joint-angle|tip|rear-swing|mass\\.cog-height|lead-time|days|delivery|width|length|wheelbase-added|loaded|lifted|shaft\\.span|axle-ratio|thickness|stud)"
                     + "|vehicle\\.size\\.(ball-overhang|rear-overhang)|.* of kind lamps\\.count");
 
     /** Figures of which less is worse. */
@@ -258,6 +258,10 @@ class WorsePlanTest {
             Map.entry("across.supplies-used-up", List.of("mass.gvm-over", "mass.axle-over")),
             Map.entry("mass.cog-over-emptied", List.of("mass.cog-over")),
             Map.entry("tyres.load-over-emptied", List.of("tyres.load-over")),
+            Map.entry(
+                    "tyres.load-unsure-emptied",
+                    List.of("tyres.load-over", "tyres.load-unsure", "tyres.load-over-emptied")),
+            Map.entry("towing.levelling-tightens", List.of("towing.levelling-refused")),
             Map.entry("tyres.wheel-over-emptied", List.of("tyres.wheel-over")),
             Map.entry("across.tanks-take-payload", List.of("mass.gvm-over")));
 

@@ -79,8 +79,7 @@ class AnswersTest {
     void onlyWhatIsDeclaredSignedIsBelowZero() {
         Set<String> below = new TreeSet<>();
         KNOWN.stream()
-                .filter(measure -> measure.getValue() < 0 && !measure.kind().isSigned()
-                        || measure.getLimit() < 0
+                .filter(measure -> !measure.kind().isSigned() && (measure.getValue() < 0 || measure.getLimit() < 0)
                         || measure.getTolerance() < 0)
                 .forEach(measure -> below.add(described(measure)));
         assertEquals(Set.of(), below);

@@ -33,16 +33,20 @@ class StricterTest {
         assertTrue(told > 50, "told " + told);
         // Compared by two rules in different ways, or by none: the distances at which a mirror's field is worked out,
         // the share from which a figure is asked, how panels rise in the cold, how far above its middle a top may be,
-        // how many straps there is room for, whether a kit is refused or its approval asked, what chains a fifth wheel
+        // how many straps there is room for, from what share of its limit a roof, from what height a part and from what
+        // age an
+        // alternator is asked about, whether a kit is refused or its approval asked, what chains a fifth wheel
         // needs, and the mass from which no camper's own limit counts any more.
         assertEquals(
                 Set.of(
                         "across.reach-most",
                         "body.canopy-heavy",
+                        "body.part-low-most",
                         "body.roof-untied-most",
                         "body.said-loose-most",
                         "body.straps-most",
                         "body.under-floor-most",
+                        "electrical.alternator-steady",
                         "electrical.cable-share",
                         "electrical.charge-lead-sure",
                         "electrical.charge-lithium-sure",
@@ -54,6 +58,7 @@ class StricterTest {
                         "fuel.exhaust-gap-floor",
                         "intake.velocity-most",
                         "mass.rerating-refused",
+                        "mass.roof-asked",
                         "mirrors.far-distance",
                         "mirrors.near-distance",
                         "recovery.winch-factor",

@@ -1,6 +1,5 @@
 package fitworthy.counter.side;
 
-import fitworthy.printout.words.Digits;
 import fitworthy.advice.Advice;
 import fitworthy.advice.Arrangement;
 import fitworthy.advice.Margin;
@@ -16,6 +15,7 @@ import fitworthy.figures.plan.PointMass;
 import fitworthy.figures.towing.HitchMeasures;
 import fitworthy.printout.MarginTable;
 import fitworthy.printout.picture.LimitBar;
+import fitworthy.printout.words.Digits;
 import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,8 +1,8 @@
 package fitworthy.printout.picture;
 
-import fitworthy.printout.words.Digits;
 import fitworthy.figures.measure.Measure;
 import fitworthy.printout.picture.Svg.Pen;
+import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.Digits.Held;
 import fitworthy.printout.words.Wording;
 import java.util.List;

@@ -1,7 +1,7 @@
 package fitworthy.printout.picture;
 
-import fitworthy.printout.words.Digits;
 import fitworthy.figures.measure.Measure;
+import fitworthy.printout.words.Digits;
 
 /**
  * How much of its limit a measure uses, as a bar and in words.

@@ -1,6 +1,5 @@
 package fitworthy.printout.picture;
 
-import fitworthy.printout.words.Digits;
 import fitworthy.book.Practice;
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
@@ -8,6 +7,7 @@ import fitworthy.figures.mirrors.MirrorViewMeasures;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.printout.picture.Svg.Anchor;
 import fitworthy.printout.picture.Svg.Pen;
+import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.BodyDetails;

@@ -103,8 +103,7 @@ public final class PlannedWords {
 
     /** As checks print it: whole, and what is in no whole kilograms to the safe side. @param way 1 for a load, -1 for a limit */
     private static String kilograms(Figure mass, int way) {
-        return figure(
-                mass, () -> Digits.quantity(LoadMeasures.LOADED.printed(mass.value(), way), LoadMeasures.LOADED));
+        return figure(mass, () -> Digits.quantity(LoadMeasures.LOADED.printed(mass.value(), way), LoadMeasures.LOADED));
     }
 
     /** As it is written; what is written in a unit that is not printed alone has no end of digits. */

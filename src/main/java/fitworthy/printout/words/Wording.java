@@ -150,14 +150,16 @@ public final class Wording {
 
     /** One of the figures that were compared, beside it what it is in the unit that limit or value is written in. */
     private static String part(Judged judged, Comparison comparison, ToDoubleFunction<Comparison> part) {
-        return Digits.quantity(part.applyAsDouble(Digits.asPrinted(judged, comparison)), Digits.kind(judged, comparison))
+        return Digits.quantity(
+                        part.applyAsDouble(Digits.asPrinted(judged, comparison)), Digits.kind(judged, comparison))
                 + customary(judged, comparison, part);
     }
 
     private static String customary(Judged judged, Comparison comparison, ToDoubleFunction<Comparison> part) {
         return Digits.customary(judged, comparison)
                 .map(kind -> Digits.kind(judged, comparison, kind))
-                .map(kind -> beside(Digits.quantity(part.applyAsDouble(Digits.inDigits(judged, comparison, kind)), kind)))
+                .map(kind ->
+                        beside(Digits.quantity(part.applyAsDouble(Digits.inDigits(judged, comparison, kind)), kind)))
                 .orElse("");
     }
 

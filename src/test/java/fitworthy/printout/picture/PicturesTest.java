@@ -374,7 +374,7 @@ class PicturesTest {
                 bars++;
             }
         }
-        assertEquals(20, bars);
+        assertEquals(22, bars);
     }
 
     private static double share(Drawing drawing, String bar) {
