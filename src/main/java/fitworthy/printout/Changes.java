@@ -110,9 +110,10 @@ public final class Changes {
         List<Offer> ways = mending.offers().isEmpty() && overloaded ? nearer(planned, mending) : mending.offers();
         // What gets within the ratings is searched for; of what else stops the plan, what it asks for goes before what
         // gives up.
-        List<String> asked = OwnRemedies.briefly(planned, mending);
+        List<String> asked =
+                overloaded && !mending.offers().isEmpty() ? List.of() : OwnRemedies.briefly(planned, mending);
         List<String> own = overloaded ? List.of() : asked;
-        List<String> beside = overloaded && mending.offers().isEmpty() ? asked : List.of();
+        List<String> beside = overloaded ? asked : List.of();
         if (ways.isEmpty() && own.isEmpty()) {
             return List.of();
         }

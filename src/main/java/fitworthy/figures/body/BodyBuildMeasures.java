@@ -248,16 +248,10 @@ final class BodyBuildMeasures implements Topic {
         Figure least = plan.practice(PracticeId.BODY_HOLD_DOWN_LEAST);
         Held loaded = inIt.orTooMuch(holdDown.points().times(holdDown.limit()), least);
         Figure held = loaded.mass();
-        Figure ratio = LoadBox.holdDown(holdDown.points(), holdDown.limit(), held);
-        Working.Formula worked = new Working.Formula(
-                "ratio = points x limit / held",
-                List.of(
-                        in("points", holdDown.points(), ""),
-                        in("limit", holdDown.limit(), "kg"),
-                        in("held", held, "kg")));
+        Hold hold = Hold.by(holdDown.points(), holdDown.limit(), held, least);
         Working sum = loaded.working(holdDown.loaded());
-        measures.add(Measure.of(HOLD_DOWN, name, ratio).worked(worked, sum));
-        measures.add(Measure.of(HOLD_DOWN_ASKED, name, least, ratio).worked(worked, sum));
+        measures.add(Measure.of(HOLD_DOWN, name, hold.share()).worked(hold.working(), sum));
+        measures.add(Measure.of(HOLD_DOWN_ASKED, name, least, hold.share()).worked(hold.working(), sum));
         measures.add(Measure.of(HOLD_DOWN_HELD, name, held).worked(sum).asLeast(loaded.least()));
         measures.add(Measure.enough(HOLD_DOWN_NEEDED, name, least.times(held))
                 .worked("needed = least x held", in("least", least, ""), in("held", held, "kg")));
@@ -345,16 +339,19 @@ final class BodyBuildMeasures implements Topic {
             Figure share = overhang.dividedBy(plan.wheelbase());
             // What reaches no further back than as made is no fault of the plan, and asked of nobody where the book
             // records no share.
-            for (MeasureKind kind : List.of(OVERHANG, OVERHANG_KEPT)) {
-                if (kind == OVERHANG ? !kept || most.known() && !share.isAbove(most) : kept && most.known()) {
-                    measures.add(Measure.of(kind, "vehicle", share)
-                            .worked(
-                                    "share = overhang / wheelbase",
-                                    in("overhang", overhang, "mm"),
-                                    in("wheelbase", plan.wheelbase(), "mm"))
-                            .worked(end));
-                }
+            List<MeasureKind> judged = new ArrayList<>();
+            if (!kept || most.known() && !share.isAbove(most)) {
+                judged.add(OVERHANG);
             }
+            if (kept && most.known()) {
+                judged.add(OVERHANG_KEPT);
+            }
+            judged.forEach(kind -> measures.add(Measure.of(kind, "vehicle", share)
+                    .worked(
+                            "share = overhang / wheelbase",
+                            in("overhang", overhang, "mm"),
+                            in("wheelbase", plan.wheelbase(), "mm"))
+                    .worked(end)));
             measures.add(Measure.most(OVERHANG_LONGEST, "vehicle", most.times(plan.wheelbase()))
                     .worked(
                             "longest = most x wheelbase",

@@ -1,8 +1,11 @@
 package fitworthy.figures.body;
 
+import static fitworthy.figures.measure.Working.in;
+
 import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
+import fitworthy.figures.plan.LoadBox;
 import fitworthy.quantity.Figure;
 import java.util.Comparator;
 import java.util.List;
@@ -16,6 +19,16 @@ import java.util.Optional;
  * @param working how the share came about
  */
 record Hold(Figure share, Figure least, Working working) {
+
+    /** Bolts, brackets or hold-downs. @param limit of one of them, kg @param held what they hold, kg */
+    static Hold by(Figure points, Figure limit, Figure held, Figure least) {
+        return new Hold(
+                LoadBox.holdDown(points, limit, held),
+                least,
+                new Working.Formula(
+                        "ratio = points x limit / held",
+                        List.of(in("points", points, ""), in("limit", limit, "kg"), in("held", held, "kg"))));
+    }
 
     /**
      * Of all that holds a thing the one that leaves least for what its mass may be off, as what is asked against what there

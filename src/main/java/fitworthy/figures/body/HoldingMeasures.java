@@ -127,13 +127,13 @@ final class HoldingMeasures implements Topic {
         Point at = plan.places().of(tank);
         Figure most = plan.practice(PracticeId.BODY_UNDER_FLOOR_MOST);
         boolean hangs = at.z().isAtMost(most);
+        if (!Alterations.added(tank) || tank.isDone() || tank.isCan() || !isByItself(plan, tank.in()) || hangs) {
+            return;
+        }
         Figure within = at.z().missingWith(most, at.z());
         Choice<YesNo> told = within.known() || tank.fixingStated().is(YesNo.YES)
                 ? Choice.of(YesNo.YES)
                 : Choice.missing(within.missing().get(0));
-        if (!Alterations.added(tank) || tank.isDone() || tank.isCan() || !isByItself(plan, tank.in()) || hangs) {
-            return;
-        }
         Figure full = tank.mass().plus(Liquids.mass(tank, Figure.of(1, 0)));
         stated(plan, tank.name(), tank.fixingStated(), full, OnRoof.of(tank, plan.sheet()), Optional.of(at))
                 .map(measure -> measure.given(told))

@@ -9,7 +9,6 @@ import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.Held;
-import fitworthy.figures.plan.LoadBox;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
@@ -128,16 +127,11 @@ final class RestraintMeasures implements Topic {
         Held loaded =
                 Held.of(plan, part, fixing.loaded()).orTooMuch(fixing.points().times(fixing.limit()), least);
         Figure held = loaded.mass();
-        Working.Formula ratio = new Working.Formula(
-                "ratio = points x limit / held",
-                List.of(in("points", fixing.points(), ""), in("limit", fixing.limit(), "kg"), in("held", held, "kg")));
-        Figure share = LoadBox.holdDown(fixing.points(), fixing.limit(), held);
-        measures.add(Measure.of(FIXED, part.name(), share).worked(ratio).worked(loaded.working(fixing.loaded())));
-        Hold.nearest(HELD_ASKED, part.name(), List.of(new Hold(share, least, ratio)))
-                .ifPresent(measures::add);
-        measures.add(Measure.of(FIXING_HELD, part.name(), held)
-                .worked(loaded.working(fixing.loaded()))
-                .asLeast(loaded.least()));
+        Hold hold = Hold.by(fixing.points(), fixing.limit(), held, least);
+        Working sum = loaded.working(fixing.loaded());
+        measures.add(Measure.of(FIXED, part.name(), hold.share()).worked(hold.working(), sum));
+        Hold.nearest(HELD_ASKED, part.name(), List.of(hold)).ifPresent(measures::add);
+        measures.add(Measure.of(FIXING_HELD, part.name(), held).worked(sum).asLeast(loaded.least()));
         measures.add(Measure.enough(FIXING_NEEDED, part.name(), least.times(held))
                 .worked("needed = least x held", in("least", least, ""), in("held", held, "kg")));
     }
