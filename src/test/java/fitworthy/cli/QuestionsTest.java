@@ -70,7 +70,7 @@ class QuestionsTest {
                         < text.indexOf("2. fitments.Rating kit.suits, fitments.Front"),
                 text);
         answered()
-                .says("Decides 1 change: whether \"Rating kit has no approval")
+                .says("Decides 2 changes; first whether \"Rating kit has no approval: its ratings do not count")
                 .says("Decides 4 to confirm; first whether")
                 .says("Find it: the kit's approval papers. Ask: the maker or supplier.")
                 .says("another region may have one: 3 values (--all lists them).");
@@ -101,7 +101,7 @@ class QuestionsTest {
         answered("fitments.Rating kit.approval=in-service", "papers.warranty=about asked")
                 .printed(1)
                 .says("Written: fitments.Rating kit.approval: in-service")
-                .says("It settles 1 check: 1 in order.")
+                .says("It settles 2 checks: 2 in order.")
                 .says("Next of 2: fitments.Rating kit.suits");
         List<String> lines = new ArrayList<>(after().lines().toList());
         assertTrue(lines.contains("  - {from: Rating kit, approval: in-service}"));
@@ -117,8 +117,9 @@ class QuestionsTest {
     void whatAnAnswerTurnsUpIsTold() {
         answered("fitments.Rating kit.approval=none")
                 .printed(1)
-                .says("It settles 5 checks: 5 found: 3 stops, 2 changes.")
+                .says("It settles 6 checks: 6 found: 3 stops, 3 changes.")
                 .says("STOP Loaded mass is above the GVM")
+                .says("CHANGE Rating kit has no approval: its ratings do not count")
                 .says("CHANGE Rating kit has no approval for the time it is fitted");
     }
 
@@ -149,9 +150,10 @@ class QuestionsTest {
                                 "fitments.Rating kit.approval=in-service")
                         .out());
         assertEquals("fitworthy-questions/1", json.get("shape").asText());
+        assertEquals("mass.kit-unapproved", json.at("/answered/in-order/0/id").asText());
         assertEquals(
                 "paperwork.rating-stage-wrong",
-                json.at("/answered/in-order/0/id").asText());
+                json.at("/answered/in-order/1/id").asText());
         JsonNode first = json.at("/questions/0");
         assertEquals(4, first.get("fields").size());
         assertEquals(4, first.at("/turns/confirm").asInt());
@@ -171,7 +173,8 @@ class QuestionsTest {
                 "fitments.Rating kit.approval",
                 json.at("/figures-to-bring/0/fields/0").asText());
         assertEquals(3, json.get("gaps-of-the-book").size());
-        assertEquals("mirrors.left-out", json.at("/not-assessed/0/id").asText(), "a change before what is to confirm");
+        assertEquals(
+                "mass.kit-unapproved", json.at("/not-assessed/0/id").asText(), "a change before what is to confirm");
     }
 
     /** The file is read as it is when the answer comes, with all marks that it begins with and ends its lines by. */
