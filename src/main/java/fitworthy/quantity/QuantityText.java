@@ -4,7 +4,10 @@ import fitworthy.source.Words;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -34,6 +37,9 @@ public final class QuantityText {
     /** In none of them anything is printed alone. */
     private static final List<String> CUSTOMARY =
             List.of("lb", "in", "mi", "mph", "psi", "US gal", "imp gal", "lbf", "lb/in");
+
+    /** The same by their size, put together once, since every figure of a sheet is looked up. */
+    private static final Map<Dimension, Map<Double, String>> BY_SIZE = bySize();
 
     private static final Pattern IN_CUSTOMARY = Pattern.compile("[0-9.]+ (?:" + String.join("|", CUSTOMARY) + ")");
 
@@ -110,11 +116,20 @@ public final class QuantityText {
 
     /** A number with the unit of the United States or the United Kingdom that it has; empty where it has another. */
     private static String customary(String number, double size, Dimension dimension) {
-        return CUSTOMARY.stream()
-                .filter(unit -> Double.valueOf(size).equals(dimension.units().get(unit)))
-                .findFirst()
-                .map(unit -> number.replace(',', '.') + " " + unit)
-                .orElse("");
+        String unit = BY_SIZE.get(dimension).get(size);
+        return unit == null ? "" : number.replace(',', '.') + " " + unit;
+    }
+
+    private static Map<Dimension, Map<Double, String>> bySize() {
+        Map<Dimension, Map<Double, String>> all = new EnumMap<>(Dimension.class);
+        for (Dimension dimension : Dimension.values()) {
+            Map<Double, String> units = new HashMap<>();
+            CUSTOMARY.stream()
+                    .filter(dimension.units()::containsKey)
+                    .forEach(unit -> units.putIfAbsent(dimension.units().get(unit), unit));
+            all.put(dimension, units);
+        }
+        return all;
     }
 
     /**
