@@ -32,7 +32,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -89,42 +88,77 @@ public final class Burden {
     /**
      * How much lighter than a planned part another in its place has to be, kg, where the limit is surely passed by the part
      * with nothing else aboard that could be left out: the vehicle, its people, what is done already and what the part stands
-     * on. Empty where it is not, or where these pass the limit without it.
+     * on. Without those that do not pass it, and without all where these pass the limit by themselves.
      */
-    OptionalDouble tooHeavy(String part, Group<Finding> finding) {
-        return finding.outcomes().stream()
+    Map<String, Double> tooHeavy(Collection<String> parts, Group<Finding> finding) {
+        Map<String, Double> tooHeavy = new HashMap<>();
+        finding.outcomes().stream()
                 .filter(outcome -> outcome.judged().measure().kind().unit().equals("kg"))
-                .flatMap(outcome -> outcome.comparison().stream()
-                        .flatMap(comparison -> loadings(outcome.judged().loadCase()).stream()
-                                .map(loading ->
-                                        tooHeavy(part, loading, outcome.judged().measure(), comparison))))
-                .flatMapToDouble(OptionalDouble::stream)
-                .max();
+                .forEach(outcome -> outcome.comparison()
+                        .ifPresent(comparison -> loadings(outcome.judged().loadCase())
+                                .forEach(loading -> Alone.on(outcome.judged().measure(), loading)
+                                        .tooHeavy(parts, comparison)
+                                        .forEach((part, by) -> tooHeavy.merge(part, by, Math::max)))));
+        return tooHeavy;
     }
 
-    private static OptionalDouble tooHeavy(String part, Loading loading, Measure measure, Comparison comparison) {
-        LeftAboard left = LeftAboard.with(part, loading.plan().sheet());
-        List<RackLoad> racks = racks(loading, measure);
-        // Who sleeps up there is no load on the way, and stays when all else is left out.
-        Figure alone = measure.kind() == LoadMeasures.ROOF_AT_REST
-                ? RoofLimit.atRest(loading).map(RoofLimit.AtRest::asleep).orElse(Figure.ZERO)
-                : Figure.ZERO;
-        double own = 0;
-        double mass = 0;
-        for (PointMass each : loading.masses()) {
-            Figure share = on(each, loading, measure, racks);
-            if (share.known() && (left.holds(each) || share.value() < 0)) {
-                alone = alone.plus(share);
-            }
-            if (share.known() && left.isIt(each)) {
-                own += share.value();
-                mass += each.mass().value();
+    /**
+     * What a limit carries with all left out that can be.
+     *
+     * @param left what that is
+     * @param base what stays whatever part is looked at, and all that takes off the limit, kg
+     * @param others by name what else puts load on it, kg
+     * @param own by part or tank what it puts on it itself and what it weighs, kg
+     */
+    private record Alone(LeftAboard left, Figure base, Map<String, Figure> others, Map<String, Own> own) {
+
+        private record Own(double share, double mass) {
+            Own plus(Own other) {
+                return new Own(share + other.share, mass + other.mass);
             }
         }
-        Figure over = alone.minus(Figure.of(comparison.limit(), comparison.limitTolerance()));
-        return Figure.rounded(over.value()) > over.tolerance() && over.value() < own
-                ? OptionalDouble.of(over.value() * mass / own)
-                : OptionalDouble.empty();
+
+        static Alone on(Measure measure, Loading loading) {
+            LeftAboard left = LeftAboard.of(loading.plan().sheet());
+            List<RackLoad> racks = racks(loading, measure);
+            // Who sleeps up there is no load on the way, and stays when all else is left out.
+            Figure base = measure.kind() == LoadMeasures.ROOF_AT_REST
+                    ? RoofLimit.atRest(loading).map(RoofLimit.AtRest::asleep).orElse(Figure.ZERO)
+                    : Figure.ZERO;
+            Map<String, Figure> others = new HashMap<>();
+            Map<String, Own> own = new HashMap<>();
+            for (PointMass each : loading.masses()) {
+                Figure share = Burden.on(each, loading, measure, racks);
+                if (!share.known()) {
+                    continue;
+                }
+                if (left.keeps(each) || share.value() < 0) {
+                    base = base.plus(share);
+                } else if (each.sort() != Sort.LIQUID && each.sort() != Sort.BALL) {
+                    others.merge(each.name(), share, Figure::plus);
+                }
+                if (each.sort() == Sort.FITMENT || each.sort() == Sort.TANK) {
+                    own.merge(each.name(), new Own(share.value(), each.mass().value()), Own::plus);
+                }
+            }
+            return new Alone(left, base, others, own);
+        }
+
+        Map<String, Double> tooHeavy(Collection<String> parts, Comparison comparison) {
+            Figure limit = Figure.of(comparison.limit(), comparison.limitTolerance());
+            Map<String, Double> tooHeavy = new HashMap<>();
+            for (String part : parts) {
+                Own its = own.getOrDefault(part, new Own(0, 0));
+                Figure over = left.with(part).stream()
+                        .map(name -> others.getOrDefault(name, Figure.ZERO))
+                        .reduce(base, Figure::plus)
+                        .minus(limit);
+                if (Figure.rounded(over.value()) > over.tolerance() && over.value() < its.share) {
+                    tooHeavy.put(part, over.value() * its.mass / its.share);
+                }
+            }
+            return tooHeavy;
+        }
     }
 
     /** Those that put a hundredth of the load or more on a limit that is not known; anything where the load is not either. */

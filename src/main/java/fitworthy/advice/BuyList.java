@@ -33,7 +33,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.BinaryOperator;
 import java.util.function.Function;
@@ -250,21 +249,19 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
             Collection<String> parts = burdens
                     ? burden.parts(finding)
                     : concerned.parts(finding.worst().judged());
-            parts.stream().filter(planned::containsKey).forEach(name -> reasons.get(name)
-                    .add(onItself(name, finding)));
             if (parts.isEmpty() && concerned.comesFirst(finding.worst().judged())) {
                 first.add(finding);
             }
-        }
-
-        /** A finding as a reason, or that the part is too heavy by itself, where the finding stands without guesses. */
-        private Reason onItself(String part, Group<Finding> finding) {
+            if (parts.stream().noneMatch(planned::containsKey)) {
+                return;
+            }
             Found found = new Found(finding, guesses(finding));
-            OptionalDouble by = finding.card().settledBy() == Settled.LESS_LOAD
+            Map<String, Double> tooHeavy = finding.card().settledBy() == Settled.LESS_LOAD
                             && found.guesses().isEmpty()
-                    ? burden.tooHeavy(part, finding)
-                    : OptionalDouble.empty();
-            return by.isPresent() ? new TooHeavy(finding, by.getAsDouble()) : found;
+                    ? burden.tooHeavy(parts, finding)
+                    : Map.of();
+            parts.stream().filter(planned::containsKey).forEach(name -> reasons.get(name)
+                    .add(tooHeavy.containsKey(name) ? new TooHeavy(finding, tooHeavy.get(name)) : found));
         }
 
         /** The guesses that a finding rests on, where in no loading it stands without them. */
