@@ -212,7 +212,7 @@ public record MeasureKind(
     }
 
     /** One of the last digit printed, in the unit used inside. */
-    private double digit() {
+    public double digit() {
         return Dimension.size(unit) * Math.pow(10, -decimals);
     }
 }

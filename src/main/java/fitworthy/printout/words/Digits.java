@@ -101,8 +101,9 @@ public final class Digits {
     /**
      * A measure and its limit as they are printed wherever no check says more of them: what is held against a limit is
      * never printed below what it is and the limit never above, so that one plate has one figure; what is over or left is
-     * what lies between, so less than two digits off. With more digits where a limit is passed, or kept, by less than the
-     * usual ones show, or where these would make more of what is over than it is.
+     * what lies between. With more digits where that would be a digit off, or more, as far as more is known and no other
+     * unit stands beside; where a limit is passed, or kept, by less than the usual ones show; and where these would make
+     * more of what is over than it is.
      *
      * @param kind with these digits
      * @param value not a number where it is not known, as for the two that follow
@@ -112,11 +113,16 @@ public final class Digits {
     public record Held(MeasureKind kind, double value, double limit, double left, Optional<Held> beside) {
 
         public static Held of(Measure measure) {
-            return in(
-                    Digits.kind(measure),
-                    measure,
-                    customary(measure.kind(), measure.customary())
-                            .map(kind -> in(Digits.kind(measure, kind), measure, Optional.empty())));
+            MeasureKind kind = Digits.kind(measure);
+            Optional<Held> beside = customary(measure.kind(), measure.customary())
+                    .map(other -> in(Digits.kind(measure, other), measure, Optional.empty()));
+            return in(beside.isPresent() ? kind : finer(kind, finer -> isDigitOff(measure, finer)), measure, beside);
+        }
+
+        /** Whether what is left would be told a digit short, or more, as load and limit are each told to the safe side. */
+        private static boolean isDigitOff(Measure measure, MeasureKind kind) {
+            double left = in(kind, measure, Optional.empty()).left();
+            return !isCoarse(measure.getTolerance(), kind) && measure.getHeadroom() - left > (1 - 1e-6) * kind.digit();
         }
 
         private static Held in(MeasureKind kind, Measure measure, Optional<Held> beside) {

@@ -28,7 +28,8 @@ class VerdictTest {
     private static final String VAN = BAR
             + """
                     trailer: {name: Van, mass: %s kg +/- 0 kg, ball: %s kg +/- 0 kg, rated: 3500 kg, gtm: 3300 kg,
-                      brakes: electric, lightest: 800 kg, coupling: {trailer: 3500 kg, ball: 350 kg}}
+                      brakes: electric, lightest: 800 kg, coupling: {trailer: 3500 kg, ball: 350 kg},
+                      tyres: {count: 2, load-index: 121}}
                     """;
     private static final String BOX =
             """
@@ -287,7 +288,7 @@ class VerdictTest {
                 """
                 vehicle: {ratings: {rear-axle: %s kg}, tow-bar: {plate: {trailer: 3500 kg, ball: 350 kg}}}
                 trailer: {name: Camper, mass: 1400 kg +/- 0 kg, ball: %s, rated: 2000 kg, gtm: 1900 kg, brakes: electric,
-                  axle: 3000 mm, coupling: {trailer: 3500 kg, ball: 350 kg},
+                  axle: 3000 mm, coupling: {trailer: 3500 kg, ball: 350 kg}, tyres: {count: 2, load-index: 121},
                   supplies: [{name: Tank, mass: 60 kg +/- 0 kg, behind: 6000 mm +/- 0 mm}]}
                 """;
         assertSays(
