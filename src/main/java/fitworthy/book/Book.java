@@ -163,6 +163,16 @@ public record Book(
                 cover, hash, regions, rated, rules, practice, sources, usual, places, tables, usualPlaces, house);
     }
 
+    /** This book without some of its rules and their cards; the practice values stay. */
+    public Book without(Set<String> ids) {
+        Map<String, Card> otherCards = new TreeMap<>(cards);
+        Map<String, RuleText> others = new TreeMap<>(rules);
+        otherCards.keySet().removeAll(ids);
+        others.keySet().removeAll(ids);
+        return new Book(
+                cover, hash, regions, otherCards, others, practice, sources, usual, places, tables, usualPlaces, house);
+    }
+
     /**
      * What is printed at the end of what is printed for a region: the caution, what the book leaves to others, and how to
      * read its terms and units.

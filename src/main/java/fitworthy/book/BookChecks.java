@@ -112,7 +112,8 @@ public final class BookChecks {
     }
 
     private void region(String id, String problem, String mend) {
-        faults.add(new Fault(Place.of(parts.cover().toString()), "regions." + id, problem, mend));
+        String path = "regions." + id;
+        faults.add(new Fault(parts.places().get(path).beginning(), path, problem, mend));
     }
 
     private void source(String id, Source source) {
@@ -212,7 +213,8 @@ public final class BookChecks {
         } else if (card.againstPractice()
                 && parts.practice().containsKey(card.against())
                 && Dimension.ofUnit(judged.unit())
-                        != Dimension.ofUnit(parts.practice().get(card.against()).unit())) {
+                        != Dimension.ofUnit(parts.practice().get(card.against()).unit())
+                && Dimension.ofUnit(parts.practice().get(card.against()).unit()) != null) {
             fault(
                     id,
                     judged.name() + " is in " + judged.unit() + " but " + card.against() + " in "
@@ -227,7 +229,11 @@ public final class BookChecks {
     private void practice(String id, DatedLimit entry) {
         Dimension dimension = Dimension.ofUnit(entry.unit());
         if (dimension == null) {
-            fault(id, "'" + entry.unit() + "' is not a unit", "unit: kg", NodePath.of("unit"));
+            fault(
+                    id,
+                    "'" + entry.unit() + "' is not a unit" + Words.suggestion(entry.unit(), Dimension.allUnits()),
+                    "the unit of the figure that is held against it, such as unit: kg",
+                    NodePath.of("unit"));
             return;
         }
         if (entry.values().isEmpty()) {
@@ -255,11 +261,15 @@ public final class BookChecks {
 
     private void passage(String id, DatedLimit.Value value, NodePath path) {
         if (value.clause().isEmpty() != value.quote().isEmpty()) {
+            boolean quoted = value.clause().isEmpty();
             fault(
                     id,
-                    "has a clause without a quote, or a quote without a clause",
-                    "both, or neither where the text was not read",
-                    path);
+                    quoted ? "has a quote without a clause" : "has a clause without a quote",
+                    (quoted
+                                    ? "clause: on water"
+                                    : "quote: \"3-4 day reserve supply\", in quotes, as what stands behind a # is not read")
+                            + "; neither of the two where the text was not read",
+                    path.to(quoted ? "quote" : "clause"));
         }
         if (!value.quoted().isEmpty()
                 && (value.quote().isEmpty() || !value.quoted().matches(NUMBER))) {

@@ -6,7 +6,9 @@ import fitworthy.schema.Field;
 import fitworthy.schema.Plausible;
 import fitworthy.source.NodePath;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -148,6 +150,30 @@ public record Card(
                 since,
                 ends,
                 formerly);
+    }
+
+    /** Everything that it says to people, by the field that says it. */
+    public Map<NodePath, String> texts() {
+        Map<NodePath, String> texts = new LinkedHashMap<>();
+        texts.put(NodePath.of("title"), title);
+        texts.put(NodePath.of("met"), met);
+        texts.put(NodePath.of("why"), why);
+        texts.put(NodePath.of("remedy"), remedy);
+        asked(NodePath.of("ask"), ask, texts);
+        for (int i = 0; i < inRegion.size(); i++) {
+            Regional own = inRegion.get(i);
+            NodePath path = NodePath.of("in-region").to(i + 1);
+            texts.put(path.to("why"), own.why());
+            texts.put(path.to("remedy"), own.remedy());
+            asked(path.to("ask"), own.ask(), texts);
+        }
+        return texts;
+    }
+
+    private static void asked(NodePath path, List<Ask> asks, Map<NodePath, String> texts) {
+        for (int i = 0; i < asks.size(); i++) {
+            texts.put(path.to(i + 1), asks.get(i).words());
+        }
     }
 
     /** What settles it for those who buy the parts; a note is nothing that they have to wait for. */

@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What must hold of the words of a card: what their placeholders stand for, and what the card refers to. */
@@ -160,23 +161,30 @@ final class CardWords {
                 faults.tell(
                         id,
                         "the placeholder {" + name + "} stands for nothing",
-                        "{"
-                                + String.join(
-                                        "}, {",
-                                        Stream.concat(
-                                                        new TreeSet<>(GENERAL_PLACEHOLDERS).stream(),
-                                                        card.about().stream())
-                                                .toList())
-                                + "} or one of its practice values",
+                        "one of " + available(card, card.against().isEmpty() ? OF_WHAT_IT_IS_AGAINST : Set.of()),
                         field);
             } else if (card.against().isEmpty() && OF_WHAT_IT_IS_AGAINST.contains(name)) {
                 faults.tell(
                         id,
                         "the placeholder {" + name + "} is worked out from a limit, and the card is 'against' none",
-                        "against: a practice value or limit; else {value}, or the practice value by its id",
+                        "here one of " + available(card, OF_WHAT_IT_IS_AGAINST)
+                                + "; or against: limit, or a practice value's id, for {limit}, {margin} and {left}",
                         field);
             }
         }
+    }
+
+    /** The placeholders that a card may have. @param without those that it may not */
+    private static String available(Card card, Set<String> without) {
+        return Stream.of(
+                        GENERAL_PLACEHOLDERS.stream()
+                                .filter(name -> !without.contains(name))
+                                .sorted(),
+                        card.about().stream(),
+                        card.values().stream())
+                .flatMap(names -> names)
+                .map(name -> "{" + name + "}")
+                .collect(Collectors.joining(", "));
     }
 
     /** What would be printed as it was typed. */

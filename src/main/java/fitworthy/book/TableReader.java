@@ -28,6 +28,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** Reads the published tables of a rule book and checks that no row is missing. */
 public final class TableReader {
@@ -40,6 +41,9 @@ public final class TableReader {
 
     /** What insulation is made for, degC. */
     private static final List<Double> INSULATIONS = List.of(60.0, 75.0, 80.0, 90.0, 105.0);
+
+    private static final String ONE_MEANING =
+            "one row a word, with what is meant most often; with + between them what is always meant together";
 
     private static final String SYMBOLS = "JKLMNPQRSTUHVWY";
 
@@ -120,14 +124,10 @@ public final class TableReader {
         }
         for (int index = FIRST_INDEX; index <= LAST_INDEX; index++) {
             if (!rows.containsKey(index)) {
-                Place before = rows.containsKey(index - 1)
-                        ? rows.get(index - 1).places().beginning()
-                        : new Place(file, 1, 1);
-                faults.add(new Fault(
-                        before.onLine(before.line() + 1),
-                        "",
+                missing(
+                        rows.get(index - 1),
                         "the row for load index " + index + " is missing",
-                        index + ",<load> kg,<basis>,<source>"));
+                        index + ",<load> kg,<basis>,<source>");
             } else if (rows.containsKey(index - 1) && loads.get(index) <= loads.get(index - 1)) {
                 tell(
                         rows.get(index),
@@ -140,73 +140,120 @@ public final class TableReader {
     }
 
     private Map<String, Double> speedSymbol(String text) {
-        Map<String, Double> speeds = new HashMap<>();
+        Map<String, Bound<TableRow.SpeedSymbol>> rows = new HashMap<>();
         for (Bound<TableRow.SpeedSymbol> row : rows(TableRow.SpeedSymbol.class, text)) {
-            TableRow.SpeedSymbol symbol = row.record();
-            if (speeds.put(symbol.symbol(), symbol.speed().value()) != null) {
-                tell(row, "symbol", "a second row for speed symbol " + symbol.symbol(), "one row a symbol");
+            String symbol = row.record().symbol();
+            if (rows.putIfAbsent(symbol, row) != null) {
+                tell(row, "symbol", "a second row for speed symbol " + symbol, "one row a symbol");
             }
         }
-        for (char symbol : SYMBOLS.toCharArray()) {
-            if (!speeds.containsKey(String.valueOf(symbol))) {
-                faults.add(new Fault(
-                        Place.of(file),
-                        "",
+        Bound<TableRow.SpeedSymbol> before = null;
+        for (String symbol : SYMBOLS.split("")) {
+            if (!rows.containsKey(symbol)) {
+                missing(
+                        before,
                         "the row for speed symbol " + symbol + " is missing",
-                        symbol + ",<speed> km/h,<basis>,<source>"));
+                        symbol + ",<speed> km/h,<basis>,<source>");
             }
+            before = rows.getOrDefault(symbol, before);
         }
+        Map<String, Double> speeds = new HashMap<>();
+        rows.forEach((symbol, row) -> speeds.put(symbol, row.record().speed().value()));
         return speeds;
     }
 
     private NavigableMap<Double, NavigableMap<Double, Double>> cable(String text) {
-        NavigableMap<Double, NavigableMap<Double, Double>> amperes = new TreeMap<>();
+        NavigableMap<Double, NavigableMap<Double, Bound<TableRow.Cable>>> all = new TreeMap<>();
         for (Bound<TableRow.Cable> row : rows(TableRow.Cable.class, text)) {
             TableRow.Cable cable = row.record();
-            NavigableMap<Double, Double> bySection =
-                    amperes.computeIfAbsent(cable.insulation().value(), insulation -> new TreeMap<>());
-            if (bySection.put(cable.section().value(), cable.current().value()) != null) {
+            NavigableMap<Double, Bound<TableRow.Cable>> bySection =
+                    all.computeIfAbsent(cable.insulation().value(), insulation -> new TreeMap<>());
+            Bound<TableRow.Cable> first = bySection.putIfAbsent(cable.section().value(), row);
+            if (first != null) {
                 tell(
                         row,
                         "section",
-                        "a second row for this section and insulation",
+                        "a second row for this section and insulation; the first is on line " + line(first),
                         "one row a section and insulation");
             }
         }
+        all.forEach((insulation, bySection) -> {
+            if (!INSULATIONS.contains(insulation)) {
+                bySection
+                        .values()
+                        .forEach(row -> tell(
+                                row,
+                                "insulation",
+                                "no cable here is insulated for " + plain(insulation) + " degC",
+                                "one of "
+                                        + INSULATIONS.stream()
+                                                .map(each -> plain(each) + " degC")
+                                                .collect(Collectors.joining(", "))));
+            }
+        });
         for (double insulation : INSULATIONS) {
             for (double section : SECTIONS) {
-                cable(amperes, insulation, section);
+                cable(all, insulation, section);
             }
         }
+        NavigableMap<Double, NavigableMap<Double, Double>> amperes = new TreeMap<>();
+        all.forEach((insulation, bySection) -> {
+            NavigableMap<Double, Double> own = new TreeMap<>();
+            bySection.forEach((section, row) -> own.put(section, current(row)));
+            amperes.put(insulation, own);
+        });
         return amperes;
     }
 
-    private void cable(NavigableMap<Double, NavigableMap<Double, Double>> amperes, double insulation, double section) {
-        NavigableMap<Double, Double> bySection = amperes.getOrDefault(insulation, Collections.emptyNavigableMap());
+    private void cable(
+            NavigableMap<Double, NavigableMap<Double, Bound<TableRow.Cable>>> all, double insulation, double section) {
+        NavigableMap<Double, Bound<TableRow.Cable>> bySection =
+                all.getOrDefault(insulation, Collections.emptyNavigableMap());
         double squareMetres = section * Dimension.size("mm2");
-        Double current = bySection.get(squareMetres);
-        Map.Entry<Double, Double> smaller = bySection.lowerEntry(squareMetres);
-        Map.Entry<Double, NavigableMap<Double, Double>> poorer = amperes.lowerEntry(insulation);
-        String name = section + " mm2 and " + insulation + " degC";
-        if (current == null) {
-            faults.add(new Fault(
-                    Place.of(file),
-                    "",
+        Bound<TableRow.Cable> row = bySection.get(squareMetres);
+        Map.Entry<Double, Bound<TableRow.Cable>> smaller = bySection.lowerEntry(squareMetres);
+        Map.Entry<Double, NavigableMap<Double, Bound<TableRow.Cable>>> poorer = all.lowerEntry(insulation);
+        String name = plain(section) + " mm2 and " + plain(insulation) + " degC";
+        if (row == null) {
+            missing(
+                    smaller == null ? null : smaller.getValue(),
                     "the row for " + name + " is missing",
-                    section + " mm2," + insulation + " degC,<current> A,<basis>,<source>"));
-        } else if (smaller != null && current <= smaller.getValue()) {
-            faults.add(new Fault(
-                    Place.of(file),
-                    "",
-                    "the current for " + name + " is not above that of the row before it",
-                    "currents rise with the section"));
-        } else if (poorer != null && current < poorer.getValue().getOrDefault(squareMetres, 0.0)) {
-            faults.add(new Fault(
-                    Place.of(file),
-                    "",
-                    "the current for " + name + " is below that of insulation for less heat",
-                    "currents do not fall with the insulation"));
+                    plain(section) + " mm2," + plain(insulation) + " degC,<current> A,<basis>,<source>");
+        } else if (smaller != null && current(row) <= current(smaller.getValue())) {
+            tell(
+                    row,
+                    "current",
+                    "the current for " + name + " is not above that for less section on line "
+                            + line(smaller.getValue()),
+                    "currents rise with the section");
+        } else if (poorer != null
+                && poorer.getValue().containsKey(squareMetres)
+                && current(row) < current(poorer.getValue().get(squareMetres))) {
+            tell(
+                    row,
+                    "current",
+                    "the current for " + name + " is below that of insulation for less heat on line "
+                            + line(poorer.getValue().get(squareMetres)),
+                    "currents do not fall with the insulation");
         }
+    }
+
+    /** A number as a row has it, without a nought behind the point. */
+    private static String plain(double number) {
+        return number == Math.rint(number) ? String.valueOf((int) number) : String.valueOf(number);
+    }
+
+    private static double current(Bound<TableRow.Cable> row) {
+        return row.record().current().value();
+    }
+
+    private static int line(Bound<?> row) {
+        return row.places().beginning().line();
+    }
+
+    /** @param before the row below which the missing one belongs, or null where it is the first */
+    private void missing(Bound<?> before, String problem, String mend) {
+        faults.add(new Fault(new Place(file, before == null ? 2 : line(before) + 1, 1), "", problem, mend));
     }
 
     private Map<String, Set<String>> usualOrder(String text) {
@@ -222,8 +269,8 @@ public final class TableReader {
         for (Bound<TableRow.Order> row : rows(TableRow.Order.class, text)) {
             String job = row.record().job();
             String after = row.record().after();
-            known(row, "job", job, kinds);
-            known(row, "after", after, earlier);
+            known(row, "job", job, kinds, "");
+            known(row, "after", after, earlier, "");
             if (namedBefore.contains(job)) {
                 tell(
                         row,
@@ -242,30 +289,61 @@ public final class TableReader {
 
     private ShopWords shopWords(String text) {
         Map<String, ShopWords.Meaning> meanings = new TreeMap<>();
+        Map<String, Bound<TableRow.Synonym>> rows = new HashMap<>();
         for (Bound<TableRow.Synonym> row : rows(TableRow.Synonym.class, text)) {
             String word = row.record().word();
-            List<String> terms = List.of(row.record().is().split(" \\+ "));
+            List<String> terms = List.of(row.record().is().strip().split("\\s*\\+\\s*"));
             int before = faults.size();
-            terms.forEach(term -> known(row, "is", term, ShopWords.terms()));
+            terms.forEach(
+                    term -> known(row, "is", term, ShopWords.terms(), "bar, or battery + charger for both at once; "));
+            if (Set.copyOf(terms).size() < terms.size()) {
+                tell(row, "is", "'" + row.record().is() + "' names one thing twice", "each thing once");
+            }
             if (!ShopWords.isPlain(word)) {
                 tell(row, "word", "'" + word + "' is not in plain small words", "word: bull bar");
             } else if (ShopWords.isKind(word)) {
                 tell(row, "word", "'" + word + "' is a kind of part by itself", "leave the row out");
+            } else if (ShopWords.term(word)
+                    .filter(own -> !terms.equals(List.of(own)))
+                    .isPresent()) {
+                String own = ShopWords.term(word).get();
+                tell(
+                        row,
+                        "is",
+                        "'" + word + "' is already what a sheet calls " + own,
+                        "is: " + own + ", or no such row");
             }
-            if (faults.size() == before && meanings.put(ShopWords.plain(word), ShopWords.Meaning.of(terms)) != null) {
-                tell(row, "word", "a second row for '" + word + "'", "one row a word");
+            Bound<TableRow.Synonym> first = rows.putIfAbsent(ShopWords.plain(word), row);
+            if (first != null) {
+                tell(row, "word", "a second row for '" + word + "'; " + earlier(first), ONE_MEANING);
+            }
+            if (faults.size() == before) {
+                meanings.put(ShopWords.plain(word), ShopWords.Meaning.of(terms));
             }
         }
+        meanings.keySet().stream()
+                .filter(word ->
+                        meanings.containsKey(word + "s") && !meanings.get(word).equals(meanings.get(word + "s")))
+                .forEach(word -> tell(
+                        rows.get(word + "s"),
+                        "is",
+                        "'" + word + "s' means something else than '" + word + "'; " + earlier(rows.get(word)),
+                        ONE_MEANING));
         return new ShopWords(meanings);
     }
 
-    private void known(Bound<?> row, String field, String word, Collection<String> words) {
+    private static String earlier(Bound<TableRow.Synonym> row) {
+        return "line " + line(row) + " says that it is " + row.record().is();
+    }
+
+    /** @param example goes before the list of all */
+    private void known(Bound<?> row, String field, String word, Collection<String> words, String example) {
         if (!words.contains(word)) {
             tell(
                     row,
                     field,
                     "'" + word + "' is no kind of part or job" + Words.suggestion(word, words),
-                    "one of " + String.join(", ", words));
+                    example + "one of " + String.join(", ", words));
         }
     }
 

@@ -43,7 +43,7 @@ final class Explain implements Callable<Integer> {
 
     @Override
     public Integer call() throws FaultsException {
-        RuleEngine engine = options.engine(around);
+        RuleEngine engine = options.whole(around);
         View.Read read = options.read(engine);
         Sheet sheet = read.sheet();
         if (!RoomPrintout.names(id)) {

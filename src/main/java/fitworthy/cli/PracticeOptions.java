@@ -2,6 +2,7 @@ package fitworthy.cli;
 
 import fitworthy.advice.View;
 import fitworthy.book.HouseReader;
+import fitworthy.book.Unwritten;
 import fitworthy.engine.RuleEngine;
 import fitworthy.shelf.Shelf;
 import fitworthy.shelf.Shelves;
@@ -17,6 +18,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeSet;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -52,8 +54,22 @@ final class PracticeOptions {
     /** The rule book alone, once it is loaded. */
     private RuleEngine plain;
 
-    /** The rule book, with what the shop sets over it; says on the error stream when it takes seconds. */
+    /**
+     * The rule book for what customers read, with what the shop sets over it; says on the error stream when it takes
+     * seconds, and which rules are left out since their words are still to be written.
+     */
     RuleEngine engine(CommandContext around) throws FaultsException {
+        RuleEngine whole = whole(around);
+        Set<String> unwritten = Unwritten.rules(whole.book());
+        unwritten.forEach(id -> around.err()
+                .println(whole.book().place(id) + ": " + id
+                        + " is left out: its words are still to be written; 'prove' says which"));
+        around.err().flush();
+        return whole.without(unwritten);
+    }
+
+    /** The same with every rule, for those who keep the book. */
+    RuleEngine whole(CommandContext around) throws FaultsException {
         plain = book.engine(around);
         return with(house, plain);
     }
@@ -110,14 +126,19 @@ final class PracticeOptions {
 
     /** The view asked for, when it is for many sheets. @throws FaultsException where it has no such region or day */
     View view(CommandContext around) throws FaultsException {
-        return checked(of(engine(around)), "");
+        View view = of(engine(around));
+        check(view, view.book().regions().keySet(), "");
+        return view;
     }
 
+    /** Sheets before a change and after it. */
+    record Views(View before, View after) {}
+
     /**
-     * The view asked for with some things put in place of others; null for each in which it stays. To be called after
-     * it.
+     * The view asked for, with every rule, and the same with some things put in place of others; null for each in which
+     * it stays.
      */
-    View changed(
+    Views views(
             CommandContext around,
             Path otherRules,
             Path otherHouse,
@@ -125,20 +146,26 @@ final class PracticeOptions {
             String otherDay,
             Path otherShelf)
             throws FaultsException {
+        View before = of(whole(around));
+        Set<String> known = new TreeSet<>(before.book().regions().keySet());
+        if (otherRules == null || otherRegion != null) {
+            check(before, known, "");
+        }
         RuleEngine other = otherRules == null ? plain : BookOptions.engine(otherRules, around);
-        return checked(
-                new View(
-                        with(otherHouse == null ? house : otherHouse, other),
-                        otherRegion == null ? region : otherRegion,
-                        otherDay == null ? asOf : otherDay,
-                        otherShelf == null ? shelves() : sound(Shelves.in(otherShelf))),
-                "with-");
+        View after = new View(
+                with(otherHouse == null ? house : otherHouse, other),
+                otherRegion == null ? region : otherRegion,
+                otherDay == null ? asOf : otherDay,
+                otherShelf == null ? shelves() : sound(Shelves.in(otherShelf)));
+        known.addAll(after.book().regions().keySet());
+        check(before, known, "");
+        check(after, after.book().regions().keySet(), "with-");
+        return new Views(before, after);
     }
 
-    /** Told once here, where every sheet would have the same fault. */
-    private static View checked(View view, String prefix) throws FaultsException {
+    /** Told once here, where every sheet would have the same fault. @param known the regions that it may name */
+    private static void check(View view, Set<String> known, String prefix) throws FaultsException {
         List<Fault> faults = new ArrayList<>();
-        Set<String> known = view.book().regions().keySet();
         if (view.region() != null) {
             faults.addAll(Names.faults(
                     "--" + prefix + "region",
@@ -159,7 +186,6 @@ final class PracticeOptions {
                     "2026-11-25 (year-month-day)"));
         }
         FaultsException.refuse(faults);
-        return view;
     }
 
     /** A book with what a shop's file sets over it, if there is one. */

@@ -19,8 +19,8 @@ import picocli.CommandLine.Option;
         name = "cases",
         mixinStandardHelpOptions = true,
         usageHelpWidth = 80,
-        description = "Runs the cases of the rule book, all or some, and names every comparison of their topics' rules"
-                + " that none of them turns.",
+        description = "Runs the cases of the rule book, all or some, and names every comparison of their topics' rules,"
+                + " or of the rules named, that none of them turns.",
         footer = {"", "Example:", "  fitworthy cases --topic mass --region au-nsw"})
 final class RunCases implements Callable<Integer> {
 
@@ -64,7 +64,12 @@ final class RunCases implements Callable<Integer> {
         known("--rule", rules, engine.book().cards().keySet());
         known("--region", regions, engine.book().regions().keySet());
         try (StatusLine line = StatusLine.of(around.err())) {
-            Proof proof = Proof.of(options.folder(around), engine, this::chosen, run -> line.show(run + " cases run"));
+            Proof proof = Proof.of(
+                    options.folder(around),
+                    engine,
+                    this::chosen,
+                    id -> rules.isEmpty() || rules.contains(id),
+                    run -> line.show(run + " cases run"));
             line.close();
             if (format.isJson()) {
                 ProofPrintout.json(around.out(), proof);

@@ -33,13 +33,23 @@ final class SheetOptions {
     private byte[] bytes;
     private Node.Mapping tree;
 
-    /** The rule book, with what the shop sets over it; says on the error stream when it takes seconds. */
+    /** The rule book, with what the shop sets over it; see {@link PracticeOptions#engine}. */
     RuleEngine engine(CommandContext around) throws FaultsException {
-        // While another thread still fetches the rules.
+        readFile(around);
+        return view.engine(around);
+    }
+
+    /** The same with every rule. */
+    RuleEngine whole(CommandContext around) throws FaultsException {
+        readFile(around);
+        return view.whole(around);
+    }
+
+    /** While another thread still fetches the rules. */
+    private void readFile(CommandContext around) {
         bytes = InputFile.bytes(sheetFile, around.in(), faults);
         Place place = Place.of(sheetFile.toString());
         tree = NodeReader.read(place, InputFile.text(bytes, place, faults), faults);
-        return view.engine(around);
     }
 
     /** Looks after the files to be written: none takes the place of what is read. */

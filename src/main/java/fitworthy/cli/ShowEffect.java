@@ -1,6 +1,5 @@
 package fitworthy.cli;
 
-import fitworthy.advice.View;
 import fitworthy.batch.Inputs;
 import fitworthy.effect.EffectPrintout;
 import fitworthy.effect.Effects;
@@ -99,11 +98,15 @@ final class ShowEffect implements Callable<Integer> {
                 read.addAll(Shelves.in(shelf).files(inputs.files()));
             }
             options.outputs(around, read, rules).take("--resume", journal);
-            View before = options.view(around);
-            View after = options.changed(around, rules, house, region, asOf, shelf);
+            PracticeOptions.Views views = options.views(around, rules, house, region, asOf, shelf);
             try (StatusLine line = StatusLine.of(around.err());
                     Effects effects = Effects.of(
-                            before, after, inputs, journal, jobs.jobs(), done -> line.show(done, inputs.count()))) {
+                            views.before(),
+                            views.after(),
+                            inputs,
+                            journal,
+                            jobs.jobs(),
+                            done -> line.show(done, inputs.count()))) {
                 line.close();
                 if (format.isJson()) {
                     EffectPrintout.json(around.out(), effects);

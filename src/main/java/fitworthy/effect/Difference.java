@@ -12,7 +12,11 @@ import fitworthy.advice.Outcome.Met;
 import fitworthy.advice.Outcome.NotAssessed;
 import fitworthy.advice.Outcome.Reason;
 import fitworthy.batch.ComparedFigures;
+import fitworthy.book.FormerIds;
+import fitworthy.book.Practice;
 import fitworthy.book.Severity;
+import fitworthy.figures.measure.Measure;
+import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Missing;
 import fitworthy.source.Words;
 import java.util.ArrayList;
@@ -23,6 +27,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -30,9 +35,17 @@ import java.util.stream.Stream;
  * One rule that comes out otherwise on one subject in one loading.
  *
  * @param what in which ways
+ * @param besides other figures of a finding that are not the same on both sides, each as {@code 84 L -> 90 L}; null where
+ *     all are
  */
 public record Difference(
-        String id, String subject, @JsonProperty("case") String in, List<What> what, State before, State after) {
+        String id,
+        String subject,
+        @JsonProperty("case") String in,
+        List<What> what,
+        State before,
+        State after,
+        Map<String, String> besides) {
 
     private static final List<String> WORST_FIRST = Stream.of(Severity.values())
             .map(severity -> Words.hyphenated(severity.name()))
@@ -145,6 +158,11 @@ public record Difference(
             State was = State.of(old.get(key));
             State is = State.of(now.get(key));
             List<What> what = what(was, is);
+            Map<String, String> besides =
+                    besides(old.get(key), now.get(key), after.book().formerIds());
+            if (!besides.isEmpty() && !what.contains(What.FIGURES)) {
+                what.add(What.FIGURES);
+            }
             if (was.isInOrder() && now.get(key) instanceof DoesNotApply off && off.reason() != Reason.SAID_ALREADY) {
                 what.add(What.SILENCED);
             }
@@ -152,7 +170,8 @@ public record Difference(
                 what.add(What.GONE);
             }
             if (!what.isEmpty()) {
-                differences.add(new Difference(key.rule(), key.subject(), key.loadCase(), what, was, is));
+                differences.add(new Difference(
+                        key.rule(), key.subject(), key.loadCase(), what, was, is, besides.isEmpty() ? null : besides));
             }
         }
         differences.sort(Comparator.comparing((Difference difference) -> Stream.of(difference.before, difference.after)
@@ -164,6 +183,40 @@ public record Difference(
                 .thenComparing(Difference::in)
                 .thenComparing(Difference::subject));
         return differences;
+    }
+
+    /** What a finding on both sides says besides its value, limit and margin, as far as that differs. */
+    private static Map<String, String> besides(Outcome was, Outcome is, FormerIds former) {
+        Map<String, String> differing = new TreeMap<>();
+        if (was instanceof Finding before && is instanceof Finding after) {
+            Map<String, String> now = besides(after, former);
+            besides(before, former).forEach((name, shown) -> {
+                String other = now.get(name);
+                if (other != null && !other.equals(shown)) {
+                    differing.put(name, shown + " -> " + other);
+                }
+            });
+        }
+        return differing;
+    }
+
+    private static Map<String, String> besides(Finding finding, FormerIds former) {
+        boolean compared = finding.comparison().isPresent();
+        Map<String, String> shown = new TreeMap<>();
+        for (Measure measure : finding.evidence()) {
+            boolean own = measure == finding.judged().measure();
+            if (!own || !compared) {
+                String subject =
+                        measure.getSubject().equals(finding.judged().subject()) ? "" : " of " + measure.getSubject();
+                shown.put(measure.getName() + subject, Wording.value(measure));
+            }
+        }
+        for (Practice value : finding.practice()) {
+            if (!compared || !value.id().equals(finding.judged().card().against())) {
+                shown.put(former.present(value.id()), Wording.value(value));
+            }
+        }
+        return shown;
     }
 
     private static Map<Outcome.Key, Outcome> outcomes(Advice advice, Renaming renaming) {

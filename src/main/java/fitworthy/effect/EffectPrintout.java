@@ -184,6 +184,9 @@ public final class EffectPrintout {
         page.wrapped(
                 0,
                 effect.sheet() + ": " + effect.title()
+                        + (effect.region() == null
+                                ? ""
+                                : " (its region is new; before the change by " + effect.region() + ")")
                         + (effect.worst().changes()
                                 ? " (worst: " + effect.worst().before() + " -> "
                                         + effect.worst().after() + ")"
@@ -223,6 +226,9 @@ public final class EffectPrintout {
                 "margin",
                 before.figures().margin(),
                 after.figures().margin());
+        if (difference.besides() != null) {
+            difference.besides().forEach((name, change) -> figures.add(name + " " + change));
+        }
         String was = words(before);
         String is = words(after);
         return (was.equals(is) ? was : was + " -> " + is)

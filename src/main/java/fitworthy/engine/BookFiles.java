@@ -72,11 +72,11 @@ final class BookFiles {
     }
 
     /** The regions of the cover. */
-    Map<String, Region> regions(Node node) {
-        Map<String, Region> regions = new LinkedHashMap<>();
+    Map<String, Bound<Region>> regions(Node node) {
+        Map<String, Bound<Region>> regions = new LinkedHashMap<>();
         if (node instanceof Node.Mapping mapping) {
             mapping.entries().forEach((id, entry) -> entry(Region.class, id, entry, group -> Map.of())
-                    .ifPresent(bound -> regions.put(id, bound.record())));
+                    .ifPresent(bound -> regions.put(id, bound)));
         }
         return regions;
     }

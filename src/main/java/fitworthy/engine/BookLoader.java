@@ -114,7 +114,14 @@ public final class BookLoader {
         if (root != null && !(root.get("regions") instanceof Node.Mapping)) {
             faults.add(new Fault(root.place(), "regions", "is missing", "regions: {any: {name: Anywhere}}"));
         }
-        Map<String, Region> regions = root == null ? Map.of() : files.regions(root.get("regions"));
+        Map<String, Region> regions = new LinkedHashMap<>();
+        Map<String, Located> located = new TreeMap<>();
+        if (root != null) {
+            files.regions(root.get("regions")).forEach((id, bound) -> {
+                regions.put(id, bound.record());
+                located.put("regions." + id, bound.places());
+            });
+        }
         TitlePage cover = root == null ? null : cover(root.without("regions"));
         if (!faults.isEmpty()) {
             unread.file(coverFile);
@@ -127,7 +134,7 @@ public final class BookLoader {
                 new TreeMap<>(),
                 new TreeMap<>(),
                 new TreeMap<>(),
-                new TreeMap<>(),
+                located,
                 unread);
         sources(parts);
         Map<String, String> texts = new LinkedHashMap<>();

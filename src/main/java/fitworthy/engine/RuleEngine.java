@@ -13,6 +13,7 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.BinaryOperator;
 import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.KieSessionsPool;
@@ -47,6 +48,11 @@ public record RuleEngine(Book book, KieSessionsPool sessions) {
     /** The same rules over the book with what a house sets over it. */
     public RuleEngine with(House house) {
         return new RuleEngine(book.with(house), sessions);
+    }
+
+    /** The same book without some of its rules. */
+    public RuleEngine without(Set<String> ids) {
+        return ids.isEmpty() ? this : new RuleEngine(book.without(ids), sessions);
     }
 
     /**

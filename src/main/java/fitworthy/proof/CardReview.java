@@ -1,18 +1,16 @@
 package fitworthy.proof;
 
-import fitworthy.book.Ask;
 import fitworthy.book.Book;
 import fitworthy.book.Card;
 import fitworthy.book.DatedLimit;
+import fitworthy.book.Unwritten;
 import fitworthy.quantity.Dimension;
 import fitworthy.quantity.QuantityText;
 import fitworthy.source.Fault;
 import fitworthy.source.NodePath;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -48,7 +46,7 @@ final class CardReview {
     }
 
     private void practice(String id, DatedLimit entry) {
-        if (unwritten(entry.meaning())) {
+        if (Unwritten.in(entry.meaning())) {
             tell(
                     reminders,
                     id,
@@ -57,7 +55,7 @@ final class CardReview {
                     "meaning: Least water for each person and day");
         }
         for (int i = 0; i < entry.values().size(); i++) {
-            if (unwritten(entry.values().get(i).note())) {
+            if (Unwritten.in(entry.values().get(i).note())) {
                 tell(
                         reminders,
                         id,
@@ -68,14 +66,9 @@ final class CardReview {
         }
     }
 
-    private static boolean unwritten(String words) {
-        return words.contains(SkeletonText.UNWRITTEN);
-    }
-
     private void card(String id, Card card) {
-        Map<NodePath, String> words = words(card);
-        words.forEach((field, text) -> number(id, field, text));
-        if (words.values().stream().anyMatch(CardReview::unwritten)) {
+        card.texts().forEach((field, text) -> number(id, field, text));
+        if (Unwritten.in(card)) {
             tell(
                     reminders,
                     id,
@@ -103,29 +96,6 @@ final class CardReview {
                     field,
                     "'" + quantity.group() + "' stands in its words as a number, which no change of a value reaches",
                     "{limit}, {margin} or the id of a practice value in braces, or words without the number");
-        }
-    }
-
-    private static Map<NodePath, String> words(Card card) {
-        Map<NodePath, String> words = new LinkedHashMap<>();
-        words.put(NodePath.of("title"), card.title());
-        words.put(NodePath.of("met"), card.met());
-        words.put(NodePath.of("why"), card.why());
-        words.put(NodePath.of("remedy"), card.remedy());
-        asked(NodePath.of("ask"), card.ask(), words);
-        for (int i = 0; i < card.inRegion().size(); i++) {
-            Card.Regional own = card.inRegion().get(i);
-            NodePath path = NodePath.of("in-region").to(i + 1);
-            words.put(path.to("why"), own.why());
-            words.put(path.to("remedy"), own.remedy());
-            asked(path.to("ask"), own.ask(), words);
-        }
-        return words;
-    }
-
-    private static void asked(NodePath path, List<Ask> asks, Map<NodePath, String> words) {
-        for (int i = 0; i < asks.size(); i++) {
-            words.put(path.to(i + 1), asks.get(i).words());
         }
     }
 

@@ -43,12 +43,19 @@ public record Due(Book book, LocalDate day, int within, Map<When, List<Item>> it
     /**
      * A value or a source.
      *
+     * @param stated the day that is written for its review; null where none is
+     *
      * @param value null for a source
      * @param checked null where nothing says so
      * @param review null where it cannot be worked out
-     * @param place of a value; null for a source
+     * @param place where it stands
      */
-    record Item(String id, DatedLimit.Value value, LocalDate checked, LocalDate review, Place place) {
+    record Item(String id, DatedLimit.Value value, LocalDate checked, LocalDate stated, LocalDate review, Place place) {
+
+        /** Whether the day that is written was over when it was last looked at, so that it reminds of nothing. */
+        boolean isIdle() {
+            return stated != null && checked != null && !stated.isAfter(checked);
+        }
 
         boolean isSource() {
             return value == null;
@@ -74,6 +81,14 @@ public record Due(Book book, LocalDate day, int within, Map<When, List<Item>> it
         book.sources().forEach((id, source) -> due.add(due.source(id, source)));
         due.items.values().forEach(items -> items.sort(EARLIEST_FIRST));
         return due;
+    }
+
+    /** Those whose written day reminds of nothing. */
+    List<Item> idle() {
+        return items.values().stream()
+                .flatMap(List::stream)
+                .filter(Item::isIdle)
+                .toList();
     }
 
     /** Those of one time. */
@@ -137,6 +152,7 @@ public record Due(Book book, LocalDate day, int within, Map<When, List<Item>> it
                 id,
                 value,
                 checked,
+                value.review(),
                 review(value.review(), checked, book.cover().review().days(basis)),
                 place);
     }
@@ -146,8 +162,9 @@ public record Due(Book book, LocalDate day, int within, Map<When, List<Item>> it
                 id,
                 null,
                 source.checked(),
+                source.review(),
                 review(source.review(), source.checked(), book.cover().review().daysOfSource()),
-                null);
+                book.place(id));
     }
 
     /** The day on which the first of some sources was last seen; null where one of them does not say, or none is. */

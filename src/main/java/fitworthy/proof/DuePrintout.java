@@ -30,8 +30,6 @@ public final class DuePrintout {
     /** Raised when a reader of the JSON would have to change. */
     static final String SHAPE = "fitworthy-due/1";
 
-    private static final String SOURCES = "sources.yaml";
-
     private record Written(
             String shape,
             String book,
@@ -61,7 +59,8 @@ public final class DuePrintout {
             String checked = day(item.checked());
             String review = day(item.review());
             return item.isSource()
-                    ? new WrittenItem("source", item.id(), null, null, null, null, null, checked, review, SOURCES)
+                    ? new WrittenItem(
+                            "source", item.id(), null, null, null, null, null, checked, review, standing(item))
                     : new WrittenItem(
                             "value",
                             item.id(),
@@ -72,7 +71,7 @@ public final class DuePrintout {
                             item.value().sources(),
                             checked,
                             review,
-                            item.place().inBook());
+                            standing(item));
         }
 
         private static String day(LocalDate day) {
@@ -153,7 +152,7 @@ public final class DuePrintout {
     private static String words(Item item) {
         String checked = item.checked() == null ? "" : "; last checked " + item.checked();
         if (item.isSource()) {
-            return "source " + item.id() + checked + " (" + SOURCES + ")";
+            return "source " + item.id() + checked + " (" + standing(item) + ")";
         }
         return item.id() + ", " + item.value().region() + " from "
                 + item.value().from() + ": "
@@ -162,7 +161,13 @@ public final class DuePrintout {
                 + (item.value().sources().isEmpty()
                         ? ""
                         : " [" + String.join(", ", item.value().sources()) + "]")
-                + checked + " (" + item.place().inBook() + ")";
+                + checked + " (" + standing(item) + ")";
+    }
+
+    private static String standing(Item item) {
+        return item.isSource()
+                ? "sources.yaml:" + item.place().line()
+                : item.place().inBook();
     }
 
     private void undated(List<Section> sections) {

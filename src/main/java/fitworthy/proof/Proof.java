@@ -37,7 +37,7 @@ public record Proof(Book book, List<CaseResult> trials, List<Fault> faults, List
     public static Proof of(Path folder, RuleEngine engine, LocalDate day, IntConsumer progress) throws FaultsException {
         Book book = engine.book();
         Proof proof = run(folder, engine, every -> true, progress);
-        proof.oneSided(proof.faults);
+        proof.oneSided(every -> true, proof.faults);
         book.rules().forEach((id, rule) -> proof.coverage(id)
                 .gap()
                 .ifPresent(gap -> proof.faults.add(new Fault(
@@ -48,10 +48,16 @@ public record Proof(Book book, List<CaseResult> trials, List<Fault> faults, List
                                 + (gap.equals(Coverage.NOT_MET)
                                         ? "'met'"
                                         : gap.equals(Coverage.NOT_FIRED) ? "'expect'" : "'expect' or 'met'")))));
-        Due.of(book, day, 0)
-                .items(Due.When.OVERDUE)
-                .forEach(item -> proof.reminders.add(
-                        due(item, Place.of(folder.resolve("sources.yaml").toString()))));
+        Due due = Due.of(book, day, 0);
+        due.items(Due.When.OVERDUE).forEach(item -> proof.reminders.add(due(item)));
+        due.idle()
+                .forEach(item -> proof.reminders.add(new Fault(
+                        item.place(),
+                        item.id(),
+                        "its 'review: " + item.stated() + "' reminds of nothing, since it was looked at on "
+                                + item.checked(),
+                        "a later day, such as review: " + item.checked().plusYears(1)
+                                + "; or no 'review', for the usual time after it was checked")));
         new DaysToCome(book, day, proof.reminders).look();
         new ValueReview(proof.trials, proof.faults, proof.reminders).look(book);
         EvidenceReview.look(book, proof.faults, proof.reminders);
@@ -74,14 +80,16 @@ public record Proof(Book book, List<CaseResult> trials, List<Fault> faults, List
     }
 
     /**
-     * Runs some cases, and looks only at the rules of their topics.
+     * Runs some cases, and looks only at rules of their topics.
      *
      * @param chosen which cases to run
+     * @param rules at which rules of those topics to look
      */
-    public static Proof of(Path folder, RuleEngine engine, Predicate<Case> chosen, IntConsumer progress)
+    public static Proof of(
+            Path folder, RuleEngine engine, Predicate<Case> chosen, Predicate<String> rules, IntConsumer progress)
             throws FaultsException {
         Proof proof = run(folder, engine, chosen, progress);
-        proof.oneSided(proof.reminders);
+        proof.oneSided(rules, proof.reminders);
         return proof;
     }
 
@@ -106,11 +114,11 @@ public record Proof(Book book, List<CaseResult> trials, List<Fault> faults, List
     }
 
     /** Tells the comparisons that come out the same in all cases; of some of the cases that need not mean anything. */
-    private void oneSided(List<Fault> told) {
+    private void oneSided(Predicate<String> rules, List<Fault> told) {
         Set<String> topics = new TreeSet<>();
         trials.forEach(trial -> topics.add(trial.text().topic()));
         book.rules().keySet().stream()
-                .filter(id -> topics.contains(Book.topic(id)))
+                .filter(id -> topics.contains(Book.topic(id)) && rules.test(id))
                 .forEach(id -> coverage(id)
                         .oneSided()
                         .ifPresent(text -> told.add(new Fault(
@@ -133,12 +141,11 @@ public record Proof(Book book, List<CaseResult> trials, List<Fault> faults, List
         return book.rules().get(id).place();
     }
 
-    /** @param sources where sources stand */
-    private static Fault due(Due.Item due, Place sources) {
+    private static Fault due(Due.Item due) {
         String by = " was to be looked at again by " + due.review();
         if (due.isSource()) {
             return new Fault(
-                    sources,
+                    due.place(),
                     due.id(),
                     "the source" + by,
                     "the day of the look under 'checked', and what it says now in the values that cite it");

@@ -1,5 +1,6 @@
 package fitworthy.proof;
 
+import fitworthy.book.Unwritten;
 import fitworthy.figures.measure.MeasureKind;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -16,9 +17,6 @@ import java.util.stream.Collectors;
  * @param from the day from which it holds
  */
 record SkeletonText(String id, MeasureKind kind, Limit limit, LocalDate from) {
-
-    /** Stands where somebody has to find the words. */
-    static final String UNWRITTEN = "To be written";
 
     /** In its card, and once more in its cases, which hold it there. */
     static final String SEVERITY = "severity: note";
@@ -141,7 +139,7 @@ record SkeletonText(String id, MeasureKind kind, Limit limit, LocalDate from) {
     }
 
     private static String unwritten(String about) {
-        return quoted(UNWRITTEN + ": " + about);
+        return quoted(Unwritten.WORDS + ": " + about);
     }
 
     static String quoted(String text) {

@@ -1,8 +1,12 @@
 package fitworthy.quantity;
 
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * The kinds of quantity a sheet or a practice value may give, each with the unit names the trade writes and their size
@@ -87,6 +91,14 @@ public enum Dimension {
             }
         }
         return null;
+    }
+
+    /** The names of all units of whatever dimension. */
+    public static Set<String> allUnits() {
+        return Arrays.stream(values())
+                .flatMap(dimension -> dimension.units.keySet().stream())
+                .filter(unit -> !unit.isEmpty())
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     /** How much one {@code unit} is in the unit used inside. @throws IllegalArgumentException for an unknown unit */

@@ -214,7 +214,7 @@ final class ComparisonParser {
         tokens.back(first);
         tokens.skipComparison();
         String written = Words.shortened(tokens.writtenFrom(first), 80);
-        String turned = written.replace("=>", ">=").replace("=<", "<=");
+        String turned = written.replace("=>", ">=").replace("=<", "<=").replaceAll("(?<![=<>!])=(?!=)", "==");
         return written.isEmpty()
                 ? tokens.misplaced("a comparison")
                 : tokens.unreadable(

@@ -192,8 +192,12 @@ public final class RuleParser {
             plain = tokens.peek().is(Token.Kind.NAME);
             evidence.add(tokens.next().text());
         }
-        plain = plain && !evidence.isEmpty() && tokens.take(")") && tokens.take(";");
-        if (plain && tokens.ended()) {
+        plain = plain && !evidence.isEmpty() && tokens.take(")");
+        if (plain && (tokens.at("end") || tokens.ended())) {
+            throw tokens.misplaced("';'");
+        }
+        plain = plain && tokens.take(";");
+        if (plain && (tokens.at("rule") || tokens.ended())) {
             throw tokens.misplaced("'end'");
         }
         if (!plain || !tokens.take("end") || tokens.commentSince(then)) {

@@ -109,7 +109,12 @@ public record ShopWords(Map<String, Meaning> meanings) {
 
     /** Whether the word is a kind's own, a space where the kind has a hyphen. */
     public static boolean isKind(String word) {
-        return KINDS.stream().anyMatch(kind -> plain(kind).equals(plain(word)));
+        return term(word).filter(KINDS::contains).isPresent();
+    }
+
+    /** That of {@link #terms()} which the word is by itself, a space where that has a hyphen. */
+    public static Optional<String> term(String word) {
+        return terms().stream().filter(term -> plain(term).equals(plain(word))).findFirst();
     }
 
     /** The same word however it is written: in small letters, with a space where it had a hyphen. */
@@ -137,10 +142,7 @@ public record ShopWords(Map<String, Meaning> meanings) {
     }
 
     private Optional<Meaning> exact(String plain) {
-        return Optional.ofNullable(meanings.get(plain)).or(() -> terms().stream()
-                .filter(term -> plain(term).equals(plain))
-                .findFirst()
-                .map(term -> Meaning.of(List.of(term))));
+        return Optional.ofNullable(meanings.get(plain)).or(() -> term(plain).map(term -> Meaning.of(List.of(term))));
     }
 
     /** Every word that means something. */

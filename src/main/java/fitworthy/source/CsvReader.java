@@ -24,8 +24,13 @@ public final class CsvReader {
     public static List<Node.Mapping> rows(String file, String text, Collection<String> fields, List<Fault> faults) {
         String header = String.join(",", fields).replace('-', '_');
         List<String> lines = text.lines().toList();
-        if (lines.isEmpty() || !lines.get(0).equals(header)) {
-            faults.add(new Fault(new Place(file, 1, 1), "", "the first line is not the header", header));
+        String first = lines.isEmpty() ? "" : lines.get(0);
+        if (!first.equals(header)) {
+            faults.add(new Fault(
+                    new Place(file, 1, 1),
+                    "",
+                    "the first line is not the header" + (first.isBlank() ? "" : slip(first, header)),
+                    header));
             return List.of();
         }
         List<Node.Mapping> rows = new ArrayList<>();
@@ -34,12 +39,34 @@ public final class CsvReader {
             String[] cells = lines.get(i).split(",", -1);
             if (cells.length == fields.size()) {
                 rows.add(row(place, fields, cells));
+            } else if (lines.get(i).isBlank()) {
+                faults.add(new Fault(place, "", "this line is empty", "no line between the rows, or behind them"));
             } else {
                 faults.add(
-                        new Fault(place, "", "this row has " + cells.length + " cells, not " + fields.size(), header));
+                        new Fault(
+                                place,
+                                "",
+                                "this row has " + cells.length + " cells, not " + fields.size(),
+                                cells.length < fields.size()
+                                        ? header
+                                                + "; a comma stands behind each cell but the last, even where the cell is empty"
+                                        : header
+                                                + "; every comma begins a new cell, so put 'and' or ; in place of one in words"));
             }
         }
         return rows;
+    }
+
+    /** What is wrong with a first line, to be added to that it is not the header; empty where that cannot be told. */
+    private static String slip(String first, String header) {
+        if (first.replaceAll("[;\t]", ",").equals(header)) {
+            return ": a " + (first.indexOf('\t') < 0 ? "semicolon" : "tab") + " stands between the cells, not a comma";
+        }
+        List<String> given = List.of(first.split(","));
+        List<String> lacking = List.of(header.split(",")).stream()
+                .filter(name -> !given.contains(name))
+                .toList();
+        return lacking.isEmpty() ? "" : ": it does not name " + String.join(", ", lacking);
     }
 
     private static Node.Mapping row(Place place, Collection<String> fields, String[] cells) {

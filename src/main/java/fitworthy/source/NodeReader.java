@@ -238,6 +238,8 @@ public final class NodeReader {
 
     private Node mapping(JsonParser parser, NodePath path, Place place) throws IOException {
         Map<String, Node.Entry> entries = new LinkedHashMap<>();
+        // Every field of an item whose dash is missing would be told as given twice.
+        boolean inNextItem = false;
         while (parser.nextToken() != JsonToken.END_OBJECT) {
             Place keyPlace = place(parser.currentTokenLocation());
             String key = parser.currentName();
@@ -248,7 +250,18 @@ public final class NodeReader {
             parser.nextToken();
             Node value = node(parser, keyPath);
             Node.Entry earlier = entries.get(key);
-            if (earlier != null) {
+            if (inNextItem) {
+                continue;
+            } else if (earlier != null && lacksDash(parser, path, entries, earlier, keyPlace)) {
+                inNextItem = true;
+                faults.add(new Fault(
+                        keyPlace,
+                        keyPath.toString(),
+                        "'" + Words.shortened(key, 60) + "' is given twice; first on line "
+                                + earlier.place().line(),
+                        "a dash before it where the next of the list begins here: - " + Words.shortened(key, 60)
+                                + ": ...; else keep one of the two"));
+            } else if (earlier != null) {
                 faults.add(new Fault(
                         keyPlace,
                         keyPath.toString(),
@@ -279,6 +292,15 @@ public final class NodeReader {
             }
         }
         return new Node.Mapping(place, entries);
+    }
+
+    /** Whether an item of a list seems to begin anew: with its first field once more, on a later line. */
+    private static boolean lacksDash(
+            JsonParser parser, NodePath path, Map<String, Node.Entry> entries, Node.Entry earlier, Place again) {
+        return parser instanceof YAMLParser
+                && path.last() instanceof NodePath.Item
+                && earlier == entries.values().iterator().next()
+                && again.line() > earlier.place().line();
     }
 
     private Node listing(JsonParser parser, NodePath path, Place place) throws IOException {

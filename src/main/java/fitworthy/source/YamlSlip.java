@@ -98,7 +98,7 @@ record YamlSlip(int line, int column, String problem, String mend) {
             }
             if (problem.contains("expected <block end>")) {
                 return problem.contains("block mapping start") || problem.contains("block sequence start")
-                        ? typed(at).or(this::indent)
+                        ? typed(at).or(this::firstDash).or(this::indent)
                         : typed(at).or(this::quotes).or(() -> beginning(at)).or(this::indent);
             }
             return Optional.empty();
@@ -152,6 +152,25 @@ record YamlSlip(int line, int column, String problem, String mend) {
                             equals.end(1),
                             "an = stands where a colon belongs",
                             shown(equals.group(1) + ": " + equals.group(2))))
+                    : Optional.empty();
+        }
+
+        /** A list whose first item has no dash while a later one has. */
+        private Optional<YamlSlip> firstDash() {
+            int first = at;
+            while (first > 0 && (lines[first - 1].isBlank() || blanks(lines[first - 1]) > column)) {
+                first--;
+            }
+            boolean isItem = first < at
+                    && first > 0
+                    && lines[at].startsWith("- ", column)
+                    && !lines[first].stripLeading().startsWith("- ");
+            return isItem && lines[first - 1].stripTrailing().endsWith(":")
+                    ? Optional.of(new YamlSlip(
+                            first,
+                            blanks(lines[first]),
+                            "no dash stands before the first line of a list",
+                            shown("- " + lines[first].strip())))
                     : Optional.empty();
         }
 
@@ -321,6 +340,10 @@ record YamlSlip(int line, int column, String problem, String mend) {
             }
             return line;
         }
+    }
+
+    private static int blanks(String line) {
+        return line.length() - line.stripLeading().length();
     }
 
     private static String counted(int blanks) {

@@ -42,6 +42,12 @@ class ShopWordsTest {
                 "bull bar,barr,common-practice, | synonyms.csv:2:10: is: 'barr' is no kind of part or job (did you mean 'bar'?)",
                 "Bull bar,bar,common-practice, | synonyms.csv:2:1: word: 'Bull bar' is not in plain small words",
                 "roof rack,roof-rack,common-practice, | synonyms.csv:2:1: word: 'roof rack' is a kind of part by itself",
+                "fuel tank,water-tank,common-practice, | synonyms.csv:2:11: is: 'fuel tank' is already what a sheet calls fuel-tank",
+                "bull bar,bar + bar,common-practice, | synonyms.csv:2:10: is: 'bar + bar' names one thing twice",
+                "bull bar,bar or winch,common-practice, | synonyms.csv:2:10: is: 'bar or winch' is no kind of part or job",
+                "bull bar,bar,common-practise, | synonyms.csv:2:14: basis: is 'common-practise', which is not one of the answers (did you mean 'common-practice'?)",
+                "'bull bar,bar,common-practice' | synonyms.csv:2:1: this row has 3 cells, not 4",
+                "'bull bar,bar,published,a list, of 2026' | synonyms.csv:2:1: this row has 5 cells, not 4",
                 "bull bar,bar,published, | synonyms.csv:2:24: source: is called published but names no source",
                 "bull bar,,common-practice, | synonyms.csv:2:10: is: is left empty"
             })
@@ -56,8 +62,65 @@ class ShopWordsTest {
         read("two-way radio,radio,common-practice,", "two way radio,aerial,common-practice,");
         assertEquals(1, faults.size(), faults.toString());
         assertTrue(
-                faults.get(0).toString().startsWith("synonyms.csv:3:1: word: a second row for 'two way radio'"),
+                faults.get(0)
+                        .toString()
+                        .startsWith("synonyms.csv:3:1: word: a second row for 'two way radio'; line 2 says that it is"
+                                + " radio\n    right: one row a word"),
                 faults.toString());
+    }
+
+    @Test
+    void aWordThatASheetHasMayStandThereForWhatItIs() {
+        read("fuel tank,fuel-tank,common-practice,");
+        assertEquals(List.of(), faults);
+    }
+
+    @Test
+    void anEmptyLineIsToldAsOne() {
+        read("", "bull bar,bar,common-practice,");
+        assertEquals(
+                List.of("synonyms.csv:2:1: this line is empty\n    right: no line between the rows, or behind them"),
+                faults.stream().map(Fault::toString).toList());
+    }
+
+    @Test
+    void oneAndSeveralOfAThingMeanTheSame() {
+        read("spot lamp,lamps,common-practice,", "spot lamps,other,common-practice,");
+        assertEquals(1, faults.size(), faults.toString());
+        assertTrue(
+                faults.get(0)
+                        .toString()
+                        .startsWith("synonyms.csv:3:12: is: 'spot lamps' means something else than 'spot lamp'; line 2"
+                                + " says that it is lamps"),
+                faults.toString());
+        faults.clear();
+        read("spot lamp,lamps,common-practice,", "spot lamps,lamps,common-practice,");
+        assertEquals(List.of(), faults);
+    }
+
+    @Test
+    void severalThingsHaveAPlusBetweenThemWithOrWithoutSpaces() {
+        ShopWords words = read("dual battery,battery+charger,common-practice,");
+        assertEquals(List.of(), faults);
+        assertEquals(
+                List.of("battery", "charger"),
+                words.meanings().get("dual battery").terms());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "word;is;basis;source | the first line is not the header: a semicolon stands between the cells, not a comma",
+                "word,basis,source | the first line is not the header: it does not name is",
+                "word,kind,basis | the first line is not the header: it does not name is, source",
+                "'' | the first line is not the header"
+            })
+    void aFirstLineThatIsNotTheHeaderSaysWhatIsWrongWithIt(String header, String problem) {
+        TableReader.shopWords(header + "\n", "synonyms.csv", faults);
+        assertEquals(1, faults.size(), faults.toString());
+        assertEquals(problem, faults.get(0).problem());
+        assertEquals("word,is,basis,source", faults.get(0).mend());
     }
 
     @ParameterizedTest

@@ -182,6 +182,49 @@ class EffectTest {
         assertTrue(!head.at("/before/content").equals(head.at("/after/content")), head.toString());
     }
 
+    /** Two days from supplies count as remote in the book, three after the change; the trip takes seven. */
+    @Test
+    void aFigureThatAFindingNamesBesidesIsAFigureOfItToo() throws IOException {
+        edit("water/practice.yaml", "value: 2 days", "value: 3 days");
+        List<JsonNode> lines = lines(1, "--with-rules", edited.toString());
+        String figures = "a-short: figures water.short, change 5.714/6.0/-0.286 L, change 5.714/6.0/-0.286 L";
+        assertTrue(told(lines).contains(figures), told(lines).toString());
+        assertEquals(
+                "{\"water.remote-days\":\"2.0 days -> 3.0 days\"}",
+                lines.get(1).at("/differences/0/besides").toString());
+        Ran.of(effect("--with-rules", edited.toString()))
+                .printed(1)
+                .says("margin -0.3 L, water.remote-days 2.0 days -> 3.0 days");
+    }
+
+    /** A territory that went by Australia's 6 L gets 6.5 L of its own. */
+    @Test
+    void aRegionThatOnlyTheNewBookHasIsHeldAgainstWhatHeldThereBefore() throws IOException {
+        edit("book.yaml", "  au-act:", "  au-bay: {name: Bay Territory, parent: au}\n  au-act:");
+        edit(
+                "water/practice.yaml",
+                LEAST,
+                "    - {region: au-bay, from: 2000-01-01, value: 6.5 L, basis: common-practice}\n" + LEAST);
+        Path sheet = sheet("a-short", 80, "");
+        Files.writeString(sheet, Files.readString(sheet).replace("region: au-sa", "region: au-bay"));
+        List<JsonNode> lines = lines(1, "--with-rules", edited.toString());
+        assertEquals(
+                List.of("a-short: figures water.short, change 5.714/6.0/-0.286 L, change 5.714/6.5/-0.786 L"),
+                told(lines));
+        assertEquals("au", lines.get(1).get("before-region").asText());
+        Ran.of(effect("--with-rules", edited.toString()))
+                .printed(1)
+                .says("a-short (its region is new; before the change by au)");
+        assertEquals(
+                3,
+                told(lines(1, "--with-rules", edited.toString(), "--region", "au-bay")).stream()
+                                .filter(each -> each.contains("water.short"))
+                                .count()
+                        + 1);
+        Ran.of(effect("--with-rules", edited.toString(), "--region", "au-bai"))
+                .refused(2, "--region: the rule book has no region 'au-bai'");
+    }
+
     @Test
     void aCheckThatWasInOrderAndIsNotAskedAnyMoreIsTold() throws IOException {
         edit("water/practice.yaml", LEAST, LEAST.replace("6 L", "none"));

@@ -201,6 +201,28 @@ class RuleParserTest {
     }
 
     @Test
+    void whatIsLeftOutBehindTheAdviceIsNamed() {
+        String sound = rule("$m : Measure(name == \"mass.loaded\", headroom < 0)");
+        assertEquals(List.of(), told(sound));
+        assertEquals(
+                List.of("a/a.drl:6:1: not readable: 'end' stands where ';' belongs"), told(sound.replace(";", "")));
+        assertEquals(
+                List.of("a/a.drl:6:1: not readable: 'rule' stands where 'end' belongs"),
+                told(sound.replace("end\n", "") + sound.replace("gvm-over", "other")));
+    }
+
+    @Test
+    void aSingleEqualsSignIsShownDoubled() {
+        List<Fault> faults = new ArrayList<>();
+        parse(rule("$m : Measure(name == \"mass.loaded\", word = \"no\")"), faults);
+        assertEquals(
+                List.of("'word = \"no\"' is not a plain comparison -> word == \"no\""),
+                faults.stream()
+                        .map(each -> each.problem() + " -> " + each.mend())
+                        .toList());
+    }
+
+    @Test
     void aBracketLeftOpenIsToldWhereItStands() {
         assertEquals(
                 List.of("a/a.drl:3:17: not readable: this bracket is not closed before 'then'"),

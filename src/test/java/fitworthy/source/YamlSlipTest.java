@@ -93,6 +93,9 @@ class YamlSlipTest {
                         + " a page -> the spaces of this line typed anew",
                 "`  value: 75`|`  _value: 75`|f:7:7: a name with a space that no keyboard types, as in text copied from a"
                         + " page -> the spaces of this line typed anew",
+                "- region: any|`  region: any`|f:5:7: no dash stands before the first line of a list -> - region: any",
+                "- region: au|`  region: au`|f:9:7: 'region' is given twice; first on line 5 -> a dash before it where the"
+                        + " next of the list begins here: - region: ...; else keep one of the two",
                 "`    - region: au`|`---`|f:10:7: more text follows a line of three dashes or points, which ends the file"
                         + " -> take that line out"
             })
