@@ -190,11 +190,11 @@ class EffectTest {
         String figures = "a-short: figures water.short, change 5.714/6.0/-0.286 L, change 5.714/6.0/-0.286 L";
         assertTrue(told(lines).contains(figures), told(lines).toString());
         assertEquals(
-                "{\"water.remote-days\":\"2.0 days -> 3.0 days\"}",
+                "{\"water.remote-days\":\"2 days -> 3 days\"}",
                 lines.get(1).at("/differences/0/besides").toString());
         Ran.of(effect("--with-rules", edited.toString()))
                 .printed(1)
-                .says("margin -0.3 L, water.remote-days 2.0 days -> 3.0 days");
+                .says("margin -0.3 L, water.remote-days 2 days -> 3 days");
     }
 
     /** A territory that went by Australia's 6 L gets 6.5 L of its own. */
