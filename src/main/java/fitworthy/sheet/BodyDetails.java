@@ -116,7 +116,31 @@ public sealed interface BodyDetails extends Details {
                             value =
                                     "whether reversing lamp, side markers and where each of its lamps sits were checked",
                             find = "the builder, the authority's sheet on lamps")
-                    Choice<YesNo> lampsChecked) {}
+                    Choice<YesNo> lampsChecked,
+            @Field(
+                            value =
+                                    "height, with the vehicle empty, of the lower edge of what keeps a car from running under it:"
+                                            + " a bumper, a bar or the body itself; asked of a planned tray where the law wants one",
+                            in = Dimension.LENGTH,
+                            within = Plausible.HEIGHT,
+                            find = "a tape, or the builder's drawing",
+                            example = "500 mm")
+                    Figure guardHeight,
+            @Field(
+                            value = "how far ahead of the rearmost end that lies; asked likewise",
+                            in = Dimension.LENGTH,
+                            within = Plausible.GAP,
+                            find = "a tape, or the builder's drawing",
+                            example = "250 mm")
+                    Figure guardAhead,
+            @Field(
+                            value =
+                                    "how far its ends stop short of the vehicle's sides, on the worse side; asked likewise",
+                            in = Dimension.LENGTH,
+                            within = Plausible.GAP,
+                            find = "a tape, or the builder's drawing",
+                            example = "100 mm")
+                    Figure guardShort) {}
 
     /** Carried by the part itself; left in view where they are; or taken off or covered. */
     enum AtRear {

@@ -223,7 +223,28 @@ public record Circuit(
                                     "whether the rating of the cable holds at the heat of an engine bay, 50 degC; asked of a cable"
                                             + " there where that decides",
                             find = "its data sheet")
-                    Choice<YesNo> ratingHot) {}
+                    Choice<YesNo> ratingHot,
+            @Field(
+                            value =
+                                    "what keeps it from the edges of metal that it goes through, such as a wall of the cab or canopy;"
+                                            + " asked of a planned feed from the starter battery to a charger for a battery in a canopy",
+                            find = "the fitter")
+                    Choice<Edges> throughMetal,
+            @Field(
+                            value =
+                                    "least gap to the exhaust or a turbocharger with no heat shield between; it counts where it is given",
+                            in = Dimension.LENGTH,
+                            within = Plausible.GAP,
+                            find = "a tape",
+                            example = "250 mm")
+                    Figure exhaustGap) {}
+
+    /** Grommets, glands or edging in every hole; a bare edge in one or more; or a way through no metal at all. */
+    public enum Edges {
+        BUSHED,
+        BARE,
+        NONE
+    }
 
     /** The fuse or breaker. */
     public record Fuse(

@@ -80,8 +80,8 @@ public record Fitment(
         @Field(
                         value =
                                 "whether its maker or an engineer states in writing how it is fixed to hold in a crash; asked of what"
-                                        + " is heavy in one space with people or on the roof, and of a heavy canopy that stays"
-                                        + " on, unless fixing tells",
+                                        + " is heavy in one space with people or on the roof, of a heavy canopy that stays on, and"
+                                        + " of a tray on a chassis that is cut, unless fixing tells",
                         find = "its fitting instructions")
                 Choice<YesNo> fixingStated,
         Details details) {

@@ -5,7 +5,7 @@ import fitworthy.quantity.Figure;
 import fitworthy.schema.Field;
 import fitworthy.schema.Plausible;
 
-/** Bolts or brackets of drawers, a fridge slide, a shelf or a box. What holds a canopy down is told with the canopy. */
+/** Bolts or brackets of drawers, a fridge slide, a shelf, a box or a tray. What holds a canopy down is told with the canopy. */
 public record Fixing(
         @Field(
                         value = "how many bolts or brackets",

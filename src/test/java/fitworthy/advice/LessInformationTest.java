@@ -114,6 +114,8 @@ class LessInformationTest {
                     "fitments.over-outlet",
                     "fitments.metals",
                     "fitments.mounts-give",
+                    "circuits.cable.through-metal",
+                    "circuits.cable.exhaust-gap",
                     "fitments.levelling",
                     "fitments.removable",
                     "fitments.dampers",
@@ -188,6 +190,8 @@ class LessInformationTest {
             entry("electrical.mains-unlicensed", "circuits\\.[0-9]+\\.voltage"),
             entry("electrical.mains-unguarded", "circuits\\.[0-9]+\\.voltage"),
             entry("electrical.inverter-weak", "circuits\\.[0-9]+\\.voltage"),
+            // Only the feed of a charger is asked what keeps it from the edges of metal.
+            entry("electrical.edge-bare", "circuits\\.[0-9]+\\.part"),
             // Another figure that the same check lacks is asked for first.
             entry("across.left-in-air", "(fitments|cargo)\\.[0-9]+\\.(at(\\.z)?|place)"),
             entry("electrical.cable-over-rating", INSULATION + "|" + OF_PART),

@@ -8,6 +8,7 @@ public final class BodyMeasures extends TopicGroup {
     public BodyMeasures() {
         super(
                 new BodyBuildMeasures(),
+                new RearGuardMeasures(),
                 new MountMeasures(),
                 new ChassisCutMeasures(),
                 new RailMeasures(),

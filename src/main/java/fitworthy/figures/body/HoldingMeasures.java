@@ -16,6 +16,7 @@ import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.BodyDetails.Body;
 import fitworthy.sheet.Fitment;
+import fitworthy.sheet.MassDetails.ChassisExtension;
 import fitworthy.sheet.Point;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.Tank;
@@ -49,6 +50,7 @@ final class HoldingMeasures implements Topic {
         plan.sheet().fitments().forEach(part -> {
             part(plan, part, carriers, measures);
             bolted(plan, part, measures);
+            mounted(plan, part, measures);
         });
         plan.sheet().tanks().forEach(tank -> tank(plan, tank, measures));
     }
@@ -108,6 +110,15 @@ final class HoldingMeasures implements Topic {
         boolean told = canopy.removable().is(YesNo.YES) || body.tellsHowItComesOff();
         if (!told && !loaded(plan, canopy).isAtMost(plan.practice(PracticeId.BODY_CANOPY_HEAVY))) {
             measures.add(Measure.of(FIXING_STATED, canopy.name(), canopy.fixingStated()));
+        }
+    }
+
+    /** A tray on a cut chassis, whose mounts are no maker's any more, and any of which the sheet tells how it is mounted. */
+    private static void mounted(Plan plan, Fitment tray, List<Measure> measures) {
+        boolean told = tray.fixingStated().known()
+                || !plan.toBeDone(ChassisExtension.class).isEmpty();
+        if (tray.kind() == Fitment.Kind.TRAY && !tray.isDone() && tray.fixing().isEmpty() && told) {
+            measures.add(Measure.of(FIXING_STATED, tray.name(), tray.fixingStated()));
         }
     }
 

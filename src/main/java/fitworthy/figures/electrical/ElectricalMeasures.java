@@ -9,6 +9,7 @@ public final class ElectricalMeasures extends TopicGroup {
         super(
                 new DropMeasures(),
                 new CircuitMeasures(),
+                new CableWayMeasures(),
                 new MainsMeasures(),
                 new ChargeMeasures(),
                 new FallingVoltageMeasures(),

@@ -154,6 +154,9 @@ final class BodyRemedies {
         table.rule(
                 "body.canopy-tips-forward",
                 says("down with ", " or more", set(at("fitments.{subject}.hold-down.down"))));
+        table.rule("body.guard-high", says("edge is ", " up or less", set(at("fitments.{subject}.rear.guard-height"))));
+        table.rule("body.guard-deep", says("it is ", " or less from", set(at("fitments.{subject}.rear.guard-ahead"))));
+        table.rule("body.guard-narrow", says("ends ", " or less from", set(at("fitments.{subject}.rear.guard-short"))));
         table.rule("body.too-wide", says("Take ", " in all", less(at("fitments.{subject}.width"))));
         table.rule("body.too-wide-passenger", says("Take ", " in all", less(at("fitments.{subject}.width"))));
         table.rule("body.hold-down-few", says("at ", " points", set(at("fitments.{subject}.hold-down.points"))));

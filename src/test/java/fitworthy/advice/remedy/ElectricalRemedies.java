@@ -1,6 +1,7 @@
 package fitworthy.advice.remedy;
 
 import static fitworthy.advice.remedy.Act.less;
+import static fitworthy.advice.remedy.Act.more;
 import static fitworthy.advice.remedy.Act.set;
 import static fitworthy.advice.remedy.Doing.says;
 import static fitworthy.advice.remedy.Fields.changed;
@@ -71,6 +72,9 @@ final class ElectricalRemedies {
                         sheet,
                         finding,
                         amount)));
+        table.rule(
+                "electrical.exhaust-close",
+                says("it ", " further", more(at("circuits.{subject}.cable.exhaust-gap"))));
         table.rule("electrical.fuse-below-load", says("at least ", " if", set(fuse("rating"))));
         table.rule(
                 "electrical.no-fuse-suits",
