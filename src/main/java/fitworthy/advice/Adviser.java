@@ -162,7 +162,8 @@ public final class Adviser {
     }
 
     private static <T> List<T> joined(List<T> some, List<T> others) {
-        List<T> joined = new ArrayList<>(some);
+        List<T> joined = new ArrayList<>(some.size() + others.size());
+        joined.addAll(some);
         joined.addAll(others);
         return joined;
     }

@@ -200,15 +200,15 @@ final class Assessor {
             EffectiveRule rule, Measure measure, String loadCase, Map<MeasureKind, List<Measure>> byKind, Facts facts) {
         Optional<List<Measure>> besides = relevant(rule, measure, byKind);
         Judged judged = new Judged(rule.id(), rule.card(), rule.text(), measure, loadCase);
-        DoesNotApply off = new DoesNotApply(judged, rule.values(), Reason.GUARD);
         if (!rule.applies()) {
-            return off.because(Reason.NO_SUCH_LIMIT);
+            return new DoesNotApply(judged, rule.values(), Reason.NO_SUCH_LIMIT);
         }
         if (besides.isEmpty()) {
-            return off.because(Reason.NOTHING_BESIDES);
+            return new DoesNotApply(judged, rule.values(), Reason.NOTHING_BESIDES);
         }
+        DoesNotApply off = new DoesNotApply(judged, rule.values(), Reason.GUARD);
         List<Measure> relevant = besides.get();
-        if (!rule.unrecorded().isEmpty() || !relevant.stream().allMatch(Measure::isKnown)) {
+        if (!rule.unrecorded().isEmpty() || !areKnown(relevant)) {
             if (!rule.guards().mayHold(facts, measure)) {
                 return off;
             }
@@ -229,18 +229,32 @@ final class Assessor {
      */
     private static Optional<List<Measure>> relevant(
             EffectiveRule rule, Measure judged, Map<MeasureKind, List<Measure>> byKind) {
-        List<Measure> relevant = new ArrayList<>();
+        List<Measure> relevant = new ArrayList<>(1 + rule.others().size());
         relevant.add(judged);
         for (MeasureKind kind : rule.others()) {
             List<Measure> all = byKind.getOrDefault(kind, List.of());
             if (all.isEmpty()) {
                 return Optional.empty();
             }
-            List<Measure> same = all.stream()
-                    .filter(measure -> measure.getSubject().equals(judged.getSubject()))
-                    .toList();
-            relevant.addAll(same.isEmpty() ? all : same);
+            int before = relevant.size();
+            for (Measure measure : all) {
+                if (measure.getSubject().equals(judged.getSubject())) {
+                    relevant.add(measure);
+                }
+            }
+            if (relevant.size() == before) {
+                relevant.addAll(all);
+            }
         }
         return Optional.of(relevant);
+    }
+
+    private static boolean areKnown(List<Measure> measures) {
+        for (Measure measure : measures) {
+            if (!measure.isKnown()) {
+                return false;
+            }
+        }
+        return true;
     }
 }

@@ -80,7 +80,7 @@ final class Kept {
     static Map<MeasureKind, List<Measure>> byKind(List<Measure> measures) {
         Map<MeasureKind, List<Measure>> byKind = new IdentityHashMap<>();
         for (Measure measure : measures) {
-            byKind.computeIfAbsent(measure.kind(), kind -> new ArrayList<>()).add(measure);
+            byKind.computeIfAbsent(measure.kind(), kind -> new ArrayList<>(1)).add(measure);
         }
         return byKind;
     }
@@ -137,6 +137,10 @@ final class Kept {
     }
 
     private List<Measure> now(List<Measure> measures) {
-        return measures.stream().map(now::get).toList();
+        List<Measure> same = new ArrayList<>(measures.size());
+        for (Measure measure : measures) {
+            same.add(now.get(measure));
+        }
+        return same;
     }
 }

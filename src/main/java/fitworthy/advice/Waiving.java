@@ -61,11 +61,14 @@ public record Waiving(Waiver waiver, String rule, State state) {
      * The waiver that counts for a finding. A stop is waived only where the waiver names its subject and its loading.
      */
     static Optional<Waiver> of(Sheet sheet, FormerIds former, Judged judged) {
-        return sheet.waivers().stream()
-                .filter(waiver -> !expired(waiver, sheet)
-                        && matches(waiver, former.present(waiver.rule()), judged)
-                        && !tooWide(waiver, judged))
-                .findFirst();
+        for (Waiver waiver : sheet.waivers()) {
+            if (!expired(waiver, sheet)
+                    && matches(waiver, former.present(waiver.rule()), judged)
+                    && !tooWide(waiver, judged)) {
+                return Optional.of(waiver);
+            }
+        }
+        return Optional.empty();
     }
 
     /** What became of each waiver whose load case was looked at. */

@@ -44,6 +44,10 @@ public record EffectiveRule(
 
     /** Whether the loading changes any measure that its card is about. */
     public boolean byLoading() {
-        return judged.scope() == Scope.LOADING || others.stream().anyMatch(kind -> kind.scope() == Scope.LOADING);
+        boolean changed = judged.scope() == Scope.LOADING;
+        for (MeasureKind kind : others) {
+            changed |= kind.scope() == Scope.LOADING;
+        }
+        return changed;
     }
 }

@@ -70,7 +70,7 @@ public record RuleEngine(Book book, KieSessionsPool sessions) {
         }
         Budget budget = new Budget(bounds);
         budget.combinations(rules.joining(), measures);
-        Map<Measure, Integer> positions = new IdentityHashMap<>();
+        Map<Measure, Integer> positions = new IdentityHashMap<>(measures.size());
         measures.forEach(measure -> positions.put(measure, positions.size()));
         Map<Fired.Key, Placed> fired = new HashMap<>();
         KieSession session = sessions.newKieSession();

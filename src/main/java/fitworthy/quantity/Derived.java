@@ -1,6 +1,5 @@
 package fitworthy.quantity;
 
-import java.util.List;
 import java.util.function.ToDoubleFunction;
 
 /** A figure computed by a formula in which an input may stand more than once. */
@@ -16,7 +15,10 @@ public final class Derived {
      * @return missing what any of the inputs lacks
      */
     public static Figure of(ToDoubleFunction<double[]> formula, Figure... inputs) {
-        Figure known = List.of(inputs).stream().reduce(Figure.ZERO, (all, input) -> all.missingWith(input, input));
+        Figure known = Figure.ZERO;
+        for (Figure input : inputs) {
+            known = known.missingWith(input, input);
+        }
         if (!known.known()) {
             return known;
         }

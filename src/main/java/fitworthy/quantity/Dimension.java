@@ -2,6 +2,7 @@ package fitworthy.quantity;
 
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
@@ -63,6 +64,15 @@ public enum Dimension {
     /** A plain count or ratio, the one kind written without a unit. */
     COUNT("5", "", 1);
 
+    /** By the name of a unit; one that several have is the first one's. */
+    private static final Map<String, Dimension> BY_UNIT = new HashMap<>();
+
+    static {
+        for (Dimension dimension : values()) {
+            dimension.units.keySet().forEach(unit -> BY_UNIT.putIfAbsent(unit, dimension));
+        }
+    }
+
     private final String example;
     private final Map<String, Double> units = new LinkedHashMap<>();
 
@@ -85,12 +95,7 @@ public enum Dimension {
 
     /** The dimension that has a unit of this name, or null. */
     public static Dimension ofUnit(String unit) {
-        for (Dimension dimension : values()) {
-            if (dimension.units.containsKey(unit)) {
-                return dimension;
-            }
-        }
-        return null;
+        return BY_UNIT.get(unit);
     }
 
     /** The names of all units of whatever dimension. */

@@ -70,6 +70,11 @@ public final class Figure {
         return lacking(Lack.of(missing));
     }
 
+    /** A number, or what is missing to know it. */
+    static Figure of(double value, double tolerance, Lack lack) {
+        return lack == Lack.NOTHING ? of(value, tolerance) : lacking(lack);
+    }
+
     private static Figure lacking(Lack lack) {
         return new Figure(Double.NaN, Double.NaN, lack);
     }
@@ -174,6 +179,10 @@ public final class Figure {
         return lack.list();
     }
 
+    Lack lack() {
+        return lack;
+    }
+
     /** This figure, with a tolerance of {@code share} of itself where it was given none. */
     public Figure orTolerance(double share) {
         return Double.isNaN(tolerance) && known() ? within(Math.abs(value) * share) : this;
@@ -206,8 +215,8 @@ public final class Figure {
         return combined(other, sum(value, -other.value), 1, -1);
     }
 
-    /** Nothing where the two cancel to ten digits, as 3 in and 76.2 mm do not quite in binary fractions. */
-    private static double sum(double one, double other) {
+    /** Two numbers added: nothing where they cancel to ten digits, as 3 in and 76.2 mm do not quite in binary fractions. */
+    public static double sum(double one, double other) {
         double sum = one + other;
         return Math.abs(sum) <= LAST_DIGIT * Math.max(Math.abs(one), Math.abs(other)) ? 0 : sum;
     }
@@ -244,7 +253,7 @@ public final class Figure {
     }
 
     /** The root of the sum of squares, the careful and slow way only where a square is hardly a double any more. */
-    private static double root(double one, double other) {
+    static double root(double one, double other) {
         double squares = one * one + other * other;
         return squares > LEAST_SQUARES && squares < MOST_SQUARES || one == 0 && other == 0
                 ? Math.sqrt(squares)

@@ -42,7 +42,7 @@ public final class Facts {
             Map<String, List<Object>> ofKind = new HashMap<>();
             for (Object each : facts) {
                 if (fact.isKindOf(each)) {
-                    ofKind.computeIfAbsent((String) Property.key(fact).read(each), none -> new ArrayList<>())
+                    ofKind.computeIfAbsent((String) Property.key(fact).read(each), none -> new ArrayList<>(1))
                             .add(each);
                 }
             }
@@ -56,12 +56,12 @@ public final class Facts {
      * @param judged the only measure of its name that counts outside 'not' and 'exists'
      */
     public boolean meet(Condition condition, Measure judged) {
-        return meet(new Rest(condition, null), judged, new HashMap<>(), Taking.AS_IT_IS);
+        return meet(new Rest(condition, null), judged, Map.of(), Taking.AS_IT_IS);
     }
 
     /** Whether a condition could hold, whatever that is which is not known; the judged one as for {@link #meet}. */
     boolean couldMeet(Condition condition, Measure judged) {
-        return meet(new Rest(condition, null), judged, new HashMap<>(), Taking.FOR_IT);
+        return meet(new Rest(condition, null), judged, Map.of(), Taking.FOR_IT);
     }
 
     private boolean meet(Rest rest, Measure judged, Map<String, Object> bound, Taking taking) {
@@ -73,7 +73,12 @@ public final class Facts {
             return match(match, rest.next(), judged, bound, taking);
         }
         if (first instanceof Condition.Any any) {
-            return any.parts().stream().anyMatch(part -> meet(new Rest(part, rest.next()), judged, bound, taking));
+            for (Condition part : any.parts()) {
+                if (meet(new Rest(part, rest.next()), judged, bound, taking)) {
+                    return true;
+                }
+            }
+            return false;
         }
         if (first instanceof Condition.All all) {
             Rest parts = rest.next();
@@ -91,7 +96,7 @@ public final class Facts {
 
     private boolean match(Match match, Rest next, Measure judged, Map<String, Object> bound, Taking taking) {
         for (Object candidate : candidates(match, judged, taking)) {
-            if (match.comparisons().stream().allMatch(comparison -> holds(comparison, candidate, bound, taking))) {
+            if (hold(match.comparisons(), candidate, bound, taking)) {
                 Map<String, Object> more = match.binding() == null ? bound : new HashMap<>(bound);
                 if (match.binding() != null) {
                     more.put(match.binding(), candidate);
@@ -112,6 +117,15 @@ public final class Facts {
         boolean more = taking == Taking.FOR_IT
                 && (match.fact() == Fact.ADVISED || match.fact() == Fact.PRACTICE && there.isEmpty());
         return more ? Stream.concat(there.stream(), Stream.of(OPEN)).toList() : there;
+    }
+
+    private static boolean hold(List<Comparison> comparisons, Object fact, Map<String, Object> bound, Taking taking) {
+        for (Comparison comparison : comparisons) {
+            if (!holds(comparison, fact, bound, taking)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static boolean holds(Comparison comparison, Object fact, Map<String, Object> bound, Taking taking) {

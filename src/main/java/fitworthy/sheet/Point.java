@@ -34,6 +34,7 @@ public record Point(
 
     /** This place, with a tolerance in m along each axis where the sheet gives none. */
     public Point orTolerance(double metres) {
-        return new Point(x.orWithin(metres), y.orWithin(metres), z.orWithin(metres));
+        boolean given = x.hasTolerance() && y.hasTolerance() && z.hasTolerance();
+        return given ? this : new Point(x.orWithin(metres), y.orWithin(metres), z.orWithin(metres));
     }
 }

@@ -170,14 +170,16 @@ final class Expansion {
     }
 
     private static int size(Node node) {
+        int size = 1;
         if (node instanceof Node.Mapping group) {
-            return 1
-                    + group.entries().values().stream()
-                            .mapToInt(entry -> size(entry.value()))
-                            .sum();
+            for (Node.Entry entry : group.entries().values()) {
+                size += size(entry.value());
+            }
+        } else if (node instanceof Node.Listing list) {
+            for (Node item : list.items()) {
+                size += size(item);
+            }
         }
-        return node instanceof Node.Listing list
-                ? 1 + list.items().stream().mapToInt(Expansion::size).sum()
-                : 1;
+        return size;
     }
 }

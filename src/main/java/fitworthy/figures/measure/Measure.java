@@ -189,6 +189,9 @@ public final class Measure {
     }
 
     public Measure worked(Working... further) {
+        if (workings.isEmpty()) {
+            return new Measure(this, loadCase, List.of(further), atLeast);
+        }
         List<Working> all = new ArrayList<>(workings);
         all.addAll(List.of(further));
         return new Measure(this, loadCase, List.copyOf(all), atLeast);

@@ -2,6 +2,7 @@ package fitworthy.figures.measure;
 
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.QuantityText;
+import fitworthy.quantity.Total;
 import fitworthy.source.Words;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -63,7 +64,7 @@ public interface Working {
 
     /** The parts added up; nothing where there are none. */
     static Figure total(List<Input> parts) {
-        return parts.stream().map(Input::figure).reduce(Figure.of(0, 0), Figure::plus);
+        return Total.of(parts.stream().map(Input::figure));
     }
 
     /** A line of a table: a name in 30 columns and what is told of it in 8 each, shortened and set to the right. */

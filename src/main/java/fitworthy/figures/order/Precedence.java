@@ -74,7 +74,11 @@ final class Precedence {
         Map<String, List<Task>> byName = tasks.stream().collect(Collectors.groupingBy(Task::name));
         List<Task> parts = tasks.stream().filter(Task::part).toList();
         Map<Task, Integer> places = new HashMap<>();
-        tasks.forEach(task -> places.put(task, places.size()));
+        Map<Task, List<Task>> carriers = new HashMap<>();
+        tasks.forEach(task -> {
+            places.put(task, places.size());
+            carriers.put(task, carriers(task, byName));
+        });
         for (Task task : tasks) {
             // In the order of the sheet, so that one sheet always has one order of work.
             Set<Task> others = new TreeSet<>(Comparator.comparing(places::get));
@@ -82,8 +86,8 @@ final class Precedence {
                     .flatMap(word -> usual.getOrDefault(word, Set.of()).stream())
                     .forEach(kind ->
                             others.addAll(kind.equals(Tables.ANY_PART) ? parts : byWord.getOrDefault(kind, List.of())));
-            others.removeIf(other -> standsIn(other, task, byName));
-            others.addAll(carriers(task, byName));
+            others.removeIf(other -> standsIn(other, task, carriers));
+            others.addAll(carriers.get(task));
             others.remove(task);
             for (Task other : others) {
                 if (other.work().after().contains(task.name())) {
@@ -98,9 +102,13 @@ final class Precedence {
     }
 
     /** Whether one stands in or on the other, or in what does: what carries comes first, whatever is usual. */
-    private static boolean standsIn(Task task, Task carrier, Map<String, List<Task>> byName) {
-        List<Task> on = carriers(task, byName);
-        return on.contains(carrier) || on.stream().anyMatch(next -> standsIn(next, carrier, byName));
+    private static boolean standsIn(Task task, Task carrier, Map<Task, List<Task>> carriers) {
+        for (Task on : carriers.get(task)) {
+            if (on.equals(carrier) || standsIn(on, carrier, carriers)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static List<Task> carriers(Task task, Map<String, List<Task>> byName) {

@@ -1,6 +1,7 @@
 package fitworthy.figures.plan;
 
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.Total;
 import fitworthy.sheet.Point;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -29,12 +30,11 @@ public record AxleLoads(Figure front, Figure rear, Figure total) {
      * @return loads that are missing where any mass or the place it needs is
      */
     public static AxleLoads of(List<PointMass> masses, Figure wheelbase) {
-        Figure total = Figure.of(0, 0);
-        for (PointMass mass : masses) {
-            total = total.plus(mass.mass());
-        }
         int[] places = places(masses);
-        return new AxleLoads(front(masses, places, wheelbase), rear(masses, places, wheelbase), total);
+        return new AxleLoads(
+                front(masses, places, wheelbase),
+                rear(masses, places, wheelbase),
+                Total.of(masses.stream().map(PointMass::mass)));
     }
 
     /** The load on the front axle alone, kg, as of {@link #of}. */
@@ -43,19 +43,23 @@ public record AxleLoads(Figure front, Figure rear, Figure total) {
     }
 
     private static Figure front(List<PointMass> masses, int[] places, Figure wheelbase) {
-        Figure front = Figure.of(0, 0);
+        Total front = new Total();
         for (PointMass mass : masses) {
-            front = front.plus(mass.onFront(wheelbase));
+            Figure x = mass.at().x();
+            double share = Figure.sum(1, -x.value() / wheelbase.value());
+            front.add(mass.mass().value() * share, mass.mass(), x, wheelbase);
         }
-        return within(front, tolerance(masses, places, wheelbase, 1, 0));
+        return front.within(tolerance(masses, places, wheelbase, 1, 0));
     }
 
     private static Figure rear(List<PointMass> masses, int[] places, Figure wheelbase) {
-        Figure rear = Figure.of(0, 0);
+        Total rear = new Total();
         for (PointMass mass : masses) {
-            rear = rear.plus(mass.onRear(wheelbase));
+            Figure x = mass.at().x();
+            double share = x.value() / wheelbase.value();
+            rear.add(mass.mass().value() * share, mass.mass(), x, wheelbase);
         }
-        return within(rear, tolerance(masses, places, wheelbase, 0, 1));
+        return rear.within(tolerance(masses, places, wheelbase, 0, 1));
     }
 
     /**
@@ -106,13 +110,9 @@ public record AxleLoads(Figure front, Figure rear, Figure total) {
         return Math.sqrt(squares + square(moment * lever / wheelbase.value() * wheelbase.tolerance()));
     }
 
-    private static Figure within(Figure sum, double tolerance) {
-        return sum.known() ? Figure.of(sum.value(), tolerance) : sum;
-    }
-
     /** For each mass the number of the first one that shares the error of its place. */
     static int[] places(List<PointMass> masses) {
-        Map<Place, Integer> first = new HashMap<>();
+        Map<Place, Integer> first = new HashMap<>(2 * masses.size());
         int[] places = new int[masses.size()];
         for (int i = 0; i < places.length; i++) {
             Integer other = first.putIfAbsent(Place.of(masses.get(i)), i);

@@ -3,6 +3,7 @@ package fitworthy.figures.plan;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.Total;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.BodyDetails;
 import fitworthy.sheet.Fitment;
@@ -95,7 +96,7 @@ public record Loading(
 
     /** What the vehicle weighs without the load on the ball, in kg. */
     public Figure uncoupled() {
-        return withoutBall(masses).stream().map(PointMass::mass).reduce(Figure.of(0, 0), Figure::plus);
+        return Total.of(withoutBall(masses).stream().map(PointMass::mass));
     }
 
     private static List<PointMass> withoutBall(List<PointMass> masses) {
@@ -105,7 +106,8 @@ public record Loading(
     /** Mass of the vehicle, with the trailer where one is on, in kg. */
     public Figure combined() {
         // The trailer's whole mass already holds the load on the ball.
-        return trailer().map(trailer -> uncoupled().plus(trailer.mass())).orElse(uncoupled());
+        Figure own = uncoupled();
+        return trailer().map(trailer -> own.plus(trailer.mass())).orElse(own);
     }
 
     /** What the axles carry at least, by what is known of it. */

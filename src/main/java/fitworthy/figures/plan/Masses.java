@@ -3,6 +3,7 @@ package fitworthy.figures.plan;
 import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.Total;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.LoadCase;
@@ -296,7 +297,7 @@ public final class Masses {
 
     /** What these put on the kerb mass, kg: what is done was weighed with the vehicle. */
     static Figure addedToKerb(Plan plan) {
-        return fixed(plan, FIXED_AND_COUNTED).map(PointMass::mass).reduce(Figure.of(0, 0), Figure::plus);
+        return Total.of(fixed(plan, FIXED_AND_COUNTED).map(PointMass::mass));
     }
 
     private static Stream<PointMass> fixed(Plan plan, Set<Sort> sorts) {
