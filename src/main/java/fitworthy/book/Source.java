@@ -36,9 +36,12 @@ public record Source(
                         within = Plausible.DAY)
                 LocalDate review) {
 
-    /** What kind of text it is, in which edition, and what was seen of it. */
+    /** What kind of text it is, in which edition and when it was read, and what was seen of it. */
     public String account() {
-        return kind.value().name().toLowerCase(Locale.ROOT) + (edition.isEmpty() ? "" : ", " + edition) + ": " + seen;
+        return kind.value().name().toLowerCase(Locale.ROOT)
+                + ", " + (edition.isEmpty() ? "undated" : edition)
+                + (checked == null ? "" : ", read on " + checked)
+                + ": " + seen;
     }
 
     /** Whether it is of a kind that is amended, and does not say as of when it was read. */

@@ -805,7 +805,16 @@ class ProveTest {
                 "handbook",
                 "--rules",
                 rules.toString());
-        pages.says("Seen: law, annual edition of 2015: ");
+        pages.says("Seen: law, annual edition of 2015, read on 2026-11-25: ");
+    }
+
+    /** So that a reader sees how old what was read is, whether the text shows a day of its own or not. */
+    @Test
+    void aTextTellsItsEditionAndTheDayOfTheLook() throws IOException {
+        String[] handbook = {"handbook", "--rules", rules.toString()};
+        Ran.of(handbook).says("Seen: trade, undated, read on 2026-11-25: ");
+        with("sources.yaml", "  kind: trade\n", "  kind: trade\n  edition: of May 2019\n", handbook)
+                .says("Seen: trade, of May 2019, read on 2026-11-25: ");
     }
 
     /** A page that quotes a law is not the law; a source that bears it out beside it is enough. */
