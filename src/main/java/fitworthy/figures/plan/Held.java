@@ -172,7 +172,7 @@ public record Held(Figure mass, List<Input> contents, boolean least) {
                                 load.in().isEmpty() && stands.test(plan.places().of(load)))
                         .forEach(load -> loads.add(load.name()));
             }
-            return new Within(sheet.withContents(parts), loads);
+            return new Within(plan.withContents(parts), loads);
         }
 
         private static boolean isAtHome(Fitment part) {

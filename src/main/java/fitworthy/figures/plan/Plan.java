@@ -5,6 +5,7 @@ import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
 import fitworthy.schema.FieldSchema;
 import fitworthy.schema.RecordSchema;
+import fitworthy.sheet.Contents;
 import fitworthy.sheet.Details;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.LoadCase;
@@ -18,6 +19,8 @@ import fitworthy.sheet.Vehicle;
 import fitworthy.sheet.VehicleEnd;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -25,6 +28,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -43,6 +47,8 @@ public final class Plan {
     // Measures ask for these over and over, so the parts are not gone through each time.
     private final Map<Fitment.Kind, List<Fitment>> byKind = new EnumMap<>(Fitment.Kind.class);
     private final Map<Class<?>, List<Details>> byDetails = new HashMap<>();
+    private final Contents contents;
+    private final Map<List<String>, Set<String>> off = new ConcurrentHashMap<>();
     private final Places places;
     private final Optional<Trailer> trailer;
     private final Figure wheelbase;
@@ -67,6 +73,7 @@ public final class Plan {
         this.notTaken = sheet.fitments().stream()
                 .filter(part -> leftOut.contains(part.name()))
                 .toList();
+        this.contents = new Contents(this.sheet.fitments(), this.sheet.tanks());
         this.places = new Places(this.sheet);
         this.trailer = BallLoad.of(this.sheet).map(BallLoad::filledIn);
         this.tables = tables;
@@ -188,7 +195,12 @@ public final class Plan {
 
     /** Parts and tanks that are off in a load case: those it names, and what stands in or on them. */
     public Set<String> off(LoadCase loadCase) {
-        return sheet.withContents(loadCase.off());
+        return off.computeIfAbsent(loadCase.off(), names -> Collections.unmodifiableSet(contents.with(names)));
+    }
+
+    /** These parts and tanks with all that stands in or on them. */
+    Set<String> withContents(Collection<String> names) {
+        return contents.with(names);
     }
 
     /** The maker's ratings, each replaced by a planned upgrade's where the upgrade gives it and may be approved. */

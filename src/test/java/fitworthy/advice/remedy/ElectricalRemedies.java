@@ -73,8 +73,7 @@ final class ElectricalRemedies {
                         finding,
                         amount)));
         table.rule(
-                "electrical.exhaust-close",
-                says("it ", " further", more(at("circuits.{subject}.cable.exhaust-gap"))));
+                "electrical.exhaust-close", says("it ", " further", more(at("circuits.{subject}.cable.exhaust-gap"))));
         table.rule("electrical.fuse-below-load", says("at least ", " if", set(fuse("rating"))));
         table.rule(
                 "electrical.no-fuse-suits",
