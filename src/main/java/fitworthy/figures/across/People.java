@@ -101,8 +101,7 @@ final class People {
     /** Whether the book's words for its row say where it sits across the vehicle, whether or not they count here. */
     private static boolean isInWords(PointMass person) {
         Figure aside = person.at().y();
-        return aside.mark() == Mark.USUAL
-                || aside.missing().stream().anyMatch(missing -> missing.mark() == Mark.USUAL);
+        return aside.mark() == Mark.USUAL || aside.missing().stream().anyMatch(missing -> missing.mark() == Mark.USUAL);
     }
 
     private record Pair(String names, Figure along, Figure aside, Figure apart) {

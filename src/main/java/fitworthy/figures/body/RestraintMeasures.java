@@ -258,7 +258,8 @@ final class RestraintMeasures implements Topic {
                         && load.lashing().isEmpty()
                         && load.tied().isEmpty()
                         && ClosedIn.liesLoose(loading.plan().sheet(), load))
-                .filter(load -> !load.roof().is(YesNo.YES) && !ClosedIn.onRack(loading.plan().sheet(), load))
+                .filter(load -> !load.roof().is(YesNo.YES)
+                        && !ClosedIn.onRack(loading.plan().sheet(), load))
                 .map(load -> in(load.name(), besidePeople(loading, load), "kg"))
                 .filter(input -> !input.figure().isZero())
                 .toList();
