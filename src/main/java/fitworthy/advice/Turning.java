@@ -25,7 +25,9 @@ final class Turning {
 
     private final RuleEngine engine;
     private final Advice advice;
+    /** As it is before what rests on guesses is told apart, which no other sheet is looked at for. */
     private final Map<Outcome.Key, Outcome> now;
+
     private final GuessShares shares;
     private int runs;
 
@@ -33,7 +35,7 @@ final class Turning {
     Turning(RuleEngine engine, Advice advice) {
         this.engine = engine;
         this.advice = advice;
-        this.now = advice.byKey();
+        this.now = untold(advice.sheet());
         this.shares = GuessShares.in(advice);
     }
 
@@ -65,13 +67,16 @@ final class Turning {
 
     private Stream<Outcome> turned(Sheet other) {
         runs++;
-        Map<Outcome.Key, Outcome> then =
-                Adviser.untold(engine, other, cases(), advice.runs()).byKey();
+        Map<Outcome.Key, Outcome> then = untold(other);
         Set<Outcome.Key> keys = new LinkedHashSet<>(now.keySet());
         keys.addAll(then.keySet());
         return keys.stream()
                 .filter(key -> !verdict(now.get(key)).equals(verdict(then.get(key))))
                 .map(key -> Objects.requireNonNullElseGet(then.get(key), () -> now.get(key)));
+    }
+
+    private Map<Outcome.Key, Outcome> untold(Sheet sheet) {
+        return Adviser.untold(engine, sheet, cases(), advice.runs()).byKey();
     }
 
     private Set<String> cases() {

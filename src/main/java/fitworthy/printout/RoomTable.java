@@ -43,6 +43,7 @@ public final class RoomTable {
 
     private final RoomLeft room;
     private final Figure roof;
+    private final boolean roofOpen;
     private final List<Line> lines = new ArrayList<>();
 
     /** An answer. @param loadings those that it holds in; none where it names them itself */
@@ -51,6 +52,7 @@ public final class RoomTable {
     private RoomTable(Advice advice) {
         this.room = RoomLeft.of(advice);
         this.roof = RoofLimit.onTheWay(advice.sheet());
+        this.roofOpen = RoofLimit.lacksOffRoad(advice.sheet());
         BallLoad.of(advice.sheet())
                 .map(load -> new HeaviestTrailer(room, load.filledIn()))
                 .ifPresent(heaviest -> add(TRAILER, heaviest::inLoading));
@@ -160,9 +162,10 @@ public final class RoomTable {
         if (!none && loading.aboard().stream().noneMatch(RoomTable::isOnRoof)) {
             texts.add(
                     roof.known()
-                            ? "on the roof up to "
+                            ? "on the roof " + (roofOpen ? "not known, at most " : "up to ")
                                     + Digits.quantity(
                                             RoomMeasures.ABOARD.printed(roof.value(), -1), RoomMeasures.ABOARD)
+                                    + (roofOpen ? ", missing its limit off the road" : "")
                             : "on the roof not worked out");
         }
         return String.join("; ", texts);

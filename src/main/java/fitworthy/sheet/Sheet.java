@@ -227,8 +227,8 @@ public record Sheet(
                     Figure mayMove,
             @Field(
                             value =
-                                    "whether straps, a net or walls keep it where it is; asked of a heavy one in no canopy or on the"
-                                            + " roof, unless lashing or tied tells",
+                                    "whether straps, a net or walls keep it where it is; asked of a heavy one in no canopy or locker,"
+                                            + " or on the roof, unless lashing or tied tells",
                             find = "the plan")
                     Choice<YesNo> secured,
             @Field("the straps over it, where they are to be held against braking") Optional<Lashing> lashing,

@@ -2,13 +2,17 @@ package fitworthy.usual;
 
 import fitworthy.book.UsualPlace.Spot;
 import fitworthy.book.UsualPlace.Start;
+import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
+import fitworthy.quantity.YesNo;
 import fitworthy.schema.Binder;
 import fitworthy.schema.Field;
 import fitworthy.sheet.BodyDetails;
+import fitworthy.sheet.BodyDetails.SeatChange;
 import fitworthy.sheet.Contents;
 import fitworthy.sheet.Fitment;
+import fitworthy.sheet.LoadCase;
 import fitworthy.sheet.MassDetails.ChassisExtension;
 import fitworthy.sheet.Sheet;
 import fitworthy.sheet.TowingDetails;
@@ -33,17 +37,21 @@ final class Landmarks {
 
     private static final Figure NOTHING = Figure.of(0, 0);
     private static final Figure NO_BODY = Figure.missing(new Missing("fitments", "the tray or canopy", "the plan"));
-    private static final Set<String> MOVING = Set.of("tray", "canopy", "chassis-extension", "tow-bar");
+    private static final Set<String> MOVING = Set.of("tray", "canopy", "chassis-extension", "tow-bar", "seat-change");
 
     /** The part of a sheet that places are measured on, read without regard to what is wrong with the rest. */
     public record Ground(
             @Field("the vehicle") Frame vehicle,
-            @Field("the parts that move a point") List<Fitment> fitments,
-            @Field("what is still to be chosen") List<Sheet.Option> options) {}
+            @Field("the parts that move a point or change the seats") List<Fitment> fitments,
+            @Field("what is still to be chosen") List<Sheet.Option> options,
+            @Field("how it will be loaded") List<LoadCase> cases) {}
 
     /** Of the vehicle. */
     public record Frame(
-            @Field("its dimensions") Vehicle.Size size, @Field("the tow bar it has") TowingDetails.TowBar towBar) {}
+            @Field("its dimensions") Vehicle.Size size,
+            @Field("the tow bar it has") TowingDetails.TowBar towBar,
+            @Field("how many seats it has") Figure seats,
+            @Field("whether it has a tub") Choice<YesNo> tub) {}
 
     private final Ground ground;
     private final List<Fitment> parts;
@@ -94,6 +102,25 @@ final class Landmarks {
 
     private static boolean moves(Node.Mapping part) {
         return part.get("kind") instanceof Node.Scalar kind && MOVING.contains(kind.text());
+    }
+
+    /** How many seats the vehicle came with. */
+    Figure seats() {
+        return ground.vehicle().seats();
+    }
+
+    /** As many as there may be: with every change of seats that is taken, or without it where another may be. */
+    Figure seatsAtMost() {
+        boolean fixed = ground.options().isEmpty() && ground.cases().isEmpty();
+        Stream<Figure> changed = details(SeatChange.class).map(SeatChange::seats);
+        return (fixed ? changed : Stream.concat(Stream.of(seats()), changed))
+                .reduce(Figure::most)
+                .orElse(seats());
+    }
+
+    /** Whether a tray or a tub begins behind its cab. */
+    boolean isUtility() {
+        return ground.vehicle().tub().is(YesNo.YES) || begins(Fitment.Kind.TRAY).isPresent();
     }
 
     /**

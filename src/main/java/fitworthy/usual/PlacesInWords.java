@@ -9,6 +9,7 @@ import fitworthy.quantity.Figure;
 import fitworthy.quantity.GuessSpread;
 import fitworthy.quantity.Mark;
 import fitworthy.quantity.QuantityText;
+import fitworthy.quantity.YesNo;
 import fitworthy.source.Fault;
 import fitworthy.source.Node;
 import fitworthy.source.NodePath;
@@ -17,11 +18,13 @@ import fitworthy.source.Words;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -52,8 +55,10 @@ public final class PlacesInWords {
     private Landmarks planned;
 
     private Landmarks standing;
-    /** What the book says of the words of the sheet, where it says it. */
+    /** What the book says of its words, where it says it. */
     private final Map<String, UsualPlace.Value> places = new LinkedHashMap<>();
+
+    private final Set<String> usedPlaces = new HashSet<>();
 
     private PlacesInWords(Node.Mapping tree, Book book, List<Fault> faults) {
         this.tree = tree;
@@ -187,20 +192,66 @@ public final class PlacesInWords {
                     "the rule book says nowhere what " + words.described() + " is in this region on this day",
                     "at: {x: 2950 mm}");
         }
-        List<Spot> spots = Stream.concat(Stream.of(value.get().at()), value.get().otherwise().stream())
-                .toList();
         Landmarks landmarks = landmarks(asItStands);
+        if (seatsNobody(place, path, landmarks)) {
+            return refused(
+                    words,
+                    path,
+                    words.described() + " is a second row of seats, which this vehicle does not have",
+                    "another place, or how many seats it has (vehicle.seats, or seats of a change of seats)");
+        }
+        UsualPlace.Value there = row(place, value.get(), landmarks);
+        List<Spot> spots =
+                Stream.concat(Stream.of(there.at()), there.otherwise().stream()).toList();
         Map<String, Node> told = new LinkedHashMap<>();
         List<Figure> along =
                 spots.stream().map(spot -> landmarks.along(spot, in)).toList();
         Figure x = along.stream().filter(Figure::known).findFirst().orElse(along.get(0));
-        told.put("x", written("usual ", cab(landmarks).within(place, value.get(), x), words));
+        told.put("x", written("usual ", cab(landmarks).within(place, there, x), words));
         told.put("y", written("usual ", spots.get(0).y(), words));
         spots.stream()
                 .flatMap(spot -> landmarks.up(spot, in).stream())
                 .findFirst()
+                .map(up -> place.roof().is(YesNo.YES) ? onRack(up, in) : up)
                 .ifPresent(up -> told.put("z", written("usual ", up, words)));
         return told;
+    }
+
+    /** On the rack that it stands on, or on the only one, where the sheet says how high that is: as far above it as it may be. */
+    private Figure onRack(Figure up, String in) {
+        List<Node.Mapping> racks = (tree.get("fitments") instanceof Node.Listing parts
+                        ? parts.items()
+                        : List.<Node>of())
+                .stream()
+                        .filter(Node.Mapping.class::isInstance)
+                        .map(Node.Mapping.class::cast)
+                        .filter(part -> text(part.get("kind")).equals("roof-rack"))
+                        .toList();
+        return racks.stream()
+                .filter(rack -> in.isEmpty()
+                        ? racks.size() == 1
+                        : text(rack.get("name")).equals(in))
+                .filter(rack -> rack.get(AT) instanceof Node.Mapping)
+                .map(rack -> text(((Node.Mapping) rack.get(AT)).get("z")))
+                .filter(height -> Mark.read(height).mark() == Mark.STATED && !height.isEmpty())
+                .flatMap(height -> length(height).stream())
+                .map(height ->
+                        Figure.of(height.value() + up.tolerance(), Math.hypot(height.tolerance(), up.tolerance())))
+                .findFirst()
+                .orElse(up);
+    }
+
+    /** A length as a sheet has it; nothing where it is none, which whoever reads the field says. */
+    private static Optional<Figure> length(String text) {
+        try {
+            return Optional.of(QuantityText.parse(text, Dimension.LENGTH));
+        } catch (QuantityText.Unreadable e) {
+            return Optional.empty();
+        }
+    }
+
+    private static String text(Node node) {
+        return node instanceof Node.Scalar scalar ? scalar.text() : "";
     }
 
     /** What was measured from a point, along the vehicle. */
@@ -286,11 +337,36 @@ public final class PlacesInWords {
 
     private Cab cab(Landmarks landmarks) {
         if (places.isEmpty()) {
-            used(tree, book)
-                    .forEach(words -> inForce(book.usualPlaces().places().get(words))
-                            .ifPresent(value -> places.put(words, value)));
+            book.usualPlaces().places().forEach((words, place) -> inForce(place)
+                    .ifPresent(value -> places.put(words, value)));
+            usedPlaces.addAll(used(tree, book));
         }
-        return new Cab(landmarks, places);
+        Map<String, UsualPlace.Value> used = new LinkedHashMap<>(places);
+        used.keySet().retainAll(usedPlaces);
+        return Cab.of(landmarks, used, places);
+    }
+
+    /** Of a row that the vehicle does not have, the row ahead of it. */
+    private UsualPlace.Value row(UsualPlace place, UsualPlace.Value value, Landmarks landmarks) {
+        return Cab.isOneRow(landmarks) ? ahead(place).flatMap(this::inForce).orElse(value) : value;
+    }
+
+    /** The row ahead of a row of seats. */
+    private Optional<UsualPlace> ahead(UsualPlace place) {
+        Map<String, UsualPlace> all = book.usualPlaces().places();
+        return all.values().stream()
+                .filter(first -> inForce(first)
+                        .flatMap(UsualPlace.Value::nextRow)
+                        .filter(next -> place.equals(all.get(next.place())))
+                        .isPresent())
+                .findFirst();
+    }
+
+    /** Whether the sheet seats somebody in a row that the vehicle does not have, whatever of it is taken and aboard. */
+    private boolean seatsNobody(UsualPlace place, NodePath path, Landmarks landmarks) {
+        return path.steps().get(0).toString().equals("occupants")
+                && landmarks.seatsAtMost().isAtMost(Figure.of(2, 0))
+                && ahead(place).isPresent();
     }
 
     private Landmarks landmarks(boolean asItStands) {

@@ -172,10 +172,11 @@ class LessInformationTest {
                     "mirrors.load-hides",
                     "(vehicle\\.view|fitments\\.[0-9]+)\\.mirrors.*|fitments\\.[0-9]+\\.(left|right).*|vehicle\\.view"),
             // Where it may lie in one space with people it counts among what lies loose, and the barrier is asked.
-            // Of what is light nobody is asked whether it is held; that it is not is said.
+            // Of what is light nobody is asked whether it is held; that it is not is said. What is said to be in nothing and
+            // has its place in a canopy is taken to be in that, not on a rack on top of it.
             entry(
                     "body.load-unsecured",
-                    "vehicle\\.(cargo-barrier|tub)|fitments\\.[0-9]+\\.front|cargo\\.[0-9]+\\.secured"),
+                    "vehicle\\.(cargo-barrier|tub)|fitments\\.[0-9]+\\.front|cargo\\.[0-9]+\\.(secured|in)"),
             // One whose brakes need no controller mostly has no battery, and is not asked.
             entry("towing.battery-feed-unfused", "trailer\\.battery-feed"),
             entry("mass.behind-axle", "fitments\\.[0-9]+\\.at"),

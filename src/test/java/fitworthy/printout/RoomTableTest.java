@@ -97,6 +97,9 @@ public class RoomTableTest {
                 "fitments: [{name: Rack, kind: roof-rack, mass: 30 kg, roof: yes, at: {x: 1400 mm, y: 0 mm, z: 1900 mm}}]");
         says(rack, "70 kg +/- 2 kg on Rack (roof)");
         assertFalse(rack.contains("not worked out"), rack);
+        String dust = "trip: {dust: some}\n";
+        says(printed(dust), "on the roof not known, at most 100 kg, missing its limit off the road");
+        says(printed(dust + "vehicle: {ratings: {roof-off-road: 60 kg}}"), "on the roof up to 60 kg");
     }
 
     /** The rear tyres alone would allow some thousand kilograms: no rating of the vehicle, no figure. */

@@ -39,6 +39,8 @@ class PlacesInWordsTest {
             "fitments: [{name: Stretch, kind: chassis-extension, mass: 0 kg, wheelbase-added: 300 mm,"
                     + " rear-overhang: 1250 mm, cut: 2290 mm, behind-cut: 800 kg}]\n";
 
+    private static final String TWO_SEATS = "vehicle: {seats: 2}\n";
+
     private static String box(String at) {
         return "cargo: [{name: Box, mass: 100 kg, at: " + at + "}]\n";
     }
@@ -59,7 +61,7 @@ class PlacesInWordsTest {
         "at the front bar, -750, 150, -750, 150, -750",
         "under the bonnet, 0, 350, 0, 350, 0",
         "in the cab, 1767, 570, 1530, 570, 1767",
-        "front seats, 1482, 171, 1482, 171, 1482",
+        "front seats, 1482, 171, 1300.5, 249.365695, 1482",
         "rear seats, 2337, 199.5, 1900.5, 199.5, 2637",
         "between the axles, 1425, 570, 1425, 570, 1575",
         "over the rear axle, 2850, 150, 2850, 150, 3150",
@@ -213,13 +215,53 @@ class PlacesInWordsTest {
                 Math.hypot(0.171, 0.0005),
                 placed(TRAY.replace("front: 2100 mm", "front: 2281 mm") + two).x());
         is(1.3005, Math.hypot(0.171, 0.1815), placed(TRAY + two).x());
-        // A cab of one row: the tray alone moves it.
+        // Whatever else the sheet puts there.
+        is(1.3005, Math.hypot(0.171, 0.1815), placed(TRAY + box("front seats")).x());
+        // A cab of one row, by its tray or by its seats: the tray alone moves it.
+        String single = TRAY.replace("front: 2100 mm", "front: 1650 mm");
+        is(1.479, 0.171, placed(single + box("front seats")).x());
+        is(1.482, 0.171, placed(TWO_SEATS + TRAY + box("front seats")).x());
+        // What lies on rear seats that are not there lies in the one row, and moves nobody.
+        is(1.479, 0.171, placed(TWO_SEATS + single + box("rear seats")).x());
+    }
+
+    /** Front row at 1482 mm, small seats 600 mm behind it, and a full rear row at 2337 mm. */
+    @Test
+    void theRearSeatsOfALongerCabAreSmall() throws FaultsException {
+        String tub = "vehicle: {seats: %d, tub: yes}\n";
+        is(2.082, 0.1995, placed(tub.formatted(4) + box("rear seats")).x());
+        is(2.337, 0.1995, placed(tub.formatted(5) + box("rear seats")).x());
+        is(1.482, 0.171, placed(tub.formatted(4) + box("front seats")).x());
         is(
-                1.479,
-                0.171,
-                placed(TRAY.replace("front: 2100 mm", "front: 1650 mm") + box("front seats"))
-                        .x());
-        is(1.482, 0.171, placed(TRAY + box("front seats")).x());
+                2.337,
+                0.1995,
+                placed("vehicle: {seats: 4, tub: no}\n" + box("rear seats")).x());
+    }
+
+    @Test
+    void nobodySitsInARowThatIsNotThere() throws FaultsException {
+        String mate = "occupants: [{name: Mate, mass: 70 kg, at: rear seats}]\n";
+        String out = "fitments: [{name: Out, kind: seat-change, mass: 0 kg, seats: 2}]\n";
+        for (String sheet : List.of(TWO_SEATS + mate, out + mate)) {
+            FaultsException refused = assertThrows(FaultsException.class, () -> Sheets.plainWith(sheet));
+            assertTrue(refused.getMessage().contains("second row of seats"), refused::getMessage);
+        }
+        // Three may be a bench or a seat behind; with a loading of its own the seats may be in.
+        Sheets.plainWith("vehicle: {seats: 3}\n" + mate);
+        Sheets.plainWith(out + mate + "cases: [{name: all}]\n");
+        Sheets.plainWith(mate);
+    }
+
+    /** The rack's own height and as much as the words may be off above it, in place of 1950 mm. */
+    @Test
+    void whatIsOnTheRoofLiesOnTheRackWhoseHeightIsTaped() throws FaultsException {
+        String rack = "fitments: [{name: Rack, kind: roof-rack, mass: 45 kg, at: {x: 2300 mm, y: 0 mm, z: 2550 mm}}]\n";
+        String in = box("on the roof, in: Rack");
+        is(2.7, 0.15, placed(rack + in).z());
+        is(2.7, 0.15, placed(rack + box("on the roof")).z());
+        is(1.95, 0.15, placed(rack.replace("z: 2550 mm", "z: ask") + in).z());
+        is(1.95, 0.15, placed(box("on the roof")).z());
+        is(0.9, 0.25, placed(rack + box("in the cab")).z());
     }
 
     /** A row is at 1311 mm at its foremost, and two end at 1911 mm: what begins further ahead reaches over the cab. */
@@ -230,14 +272,9 @@ class PlacesInWordsTest {
         String rear = box("rear seats") + "occupants: [{name: Child, mass: 30 kg, at: front seats}]\n";
         is(1.7115, 0.1995, placed(alone + rear).x());
         is(2.337, 0.1995, placed(alone.replace("1911", "1910") + rear).x());
-        is(
-                1.14,
-                0.171,
-                placed(alone.replace("1911", "1311") + box("front seats")).x());
-        is(
-                1.482,
-                0.171,
-                placed(alone.replace("1911", "1310") + box("front seats")).x());
+        String one = TWO_SEATS + alone + box("front seats");
+        is(1.14, 0.171, placed(one.replace("1911", "1311")).x());
+        is(1.482, 0.171, placed(one.replace("1911", "1310")).x());
     }
 
     @Test

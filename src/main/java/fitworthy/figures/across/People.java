@@ -14,6 +14,7 @@ import fitworthy.figures.plan.PointMass.Sort;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.quantity.Derived;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.Mark;
 import fitworthy.sheet.BodyDetails.SeatChange;
 import fitworthy.sheet.Fitment;
 import java.util.ArrayList;
@@ -67,10 +68,12 @@ final class People {
         }
     }
 
-    /** Of the two who sit nearest to each other; open where a place is not known, unless two sit in one seat already. */
+    /**
+     * Of the two who sit nearest to each other, of those of whom the sheet tells more than their row in words. Open where a place is not known, unless two sit in one seat already.
+     */
     private static void apart(Loading loading, List<Measure> measures) {
         List<PointMass> people = loading.masses().stream()
-                .filter(mass -> mass.sort() == Sort.OCCUPANT)
+                .filter(mass -> mass.sort() == Sort.OCCUPANT && !isInWords(mass))
                 .toList();
         List<Pair> pairs = new ArrayList<>();
         for (int i = 0; i < people.size(); i++) {
@@ -93,6 +96,12 @@ final class People {
                                     in("aside", pair.aside(), "mm")));
                     measures.add(Measure.of(NEAREST, SUBJECT, pair.names(), List.of()));
                 });
+    }
+
+    /** Whether the book's words for its row say where it sits across the vehicle, whether or not they count here. */
+    private static boolean isInWords(PointMass person) {
+        Figure aside = person.at().y();
+        return aside.mark() == Mark.USUAL || aside.missing().stream().anyMatch(missing -> missing.mark() == Mark.USUAL);
     }
 
     private record Pair(String names, Figure along, Figure aside, Figure apart) {

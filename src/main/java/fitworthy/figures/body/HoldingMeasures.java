@@ -67,13 +67,20 @@ final class HoldingMeasures implements Topic {
         }
     }
 
-    /** One that no canopy closes in, and that does not count as too much that lies loose beside people. */
+    /** One that nothing closes in, and that does not count as too much that lies loose beside people. */
     private static boolean maySlide(Plan plan, Sheet.Load load) {
+        Sheet sheet = plan.sheet();
         Point at = plan.places().of(load);
-        boolean open =
-                load.in().isEmpty() && (plan.fitments(Fitment.Kind.CANOPY).isEmpty() || aheadOfBodies(plan, at));
+        boolean inCanopy = !ClosedIn.onRack(sheet, load)
+                && !plan.fitments(Fitment.Kind.CANOPY).isEmpty()
+                && !aheadOfBodies(plan, at);
         boolean light = load.mass().isAtMost(plan.practice(PracticeId.BODY_LOOSE_MOST));
-        return open && (light || plan.vehicle().cargoBarrier().is(YesNo.YES) || behindPeople(plan, at));
+        return !inCanopy
+                && !ClosedIn.by(sheet, load)
+                && (light
+                        || !ClosedIn.liesLoose(sheet, load)
+                        || plan.vehicle().cargoBarrier().is(YesNo.YES)
+                        || behindPeople(plan, at));
     }
 
     /** The parts in which something is: of all others what they weigh themselves is enough to look at. */

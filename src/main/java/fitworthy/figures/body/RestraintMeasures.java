@@ -255,11 +255,11 @@ final class RestraintMeasures implements Topic {
         }
         List<Working.Input> loose = loading.plan().sheet().cargo().stream()
                 .filter(load -> loading.carries(load)
-                        && load.in().isEmpty()
                         && load.lashing().isEmpty()
                         && load.tied().isEmpty()
-                        && !load.secured().is(YesNo.YES))
-                .filter(load -> !load.roof().is(YesNo.YES))
+                        && ClosedIn.liesLoose(loading.plan().sheet(), load))
+                .filter(load -> !load.roof().is(YesNo.YES)
+                        && !ClosedIn.onRack(loading.plan().sheet(), load))
                 .map(load -> in(load.name(), besidePeople(loading, load), "kg"))
                 .filter(input -> !input.figure().isZero())
                 .toList();

@@ -2,6 +2,7 @@ package fitworthy.figures.plan;
 
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.YesNo;
+import fitworthy.sheet.BodyDetails;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.FrontDetails.LampPlace;
 import fitworthy.sheet.FrontDetails.Lamps;
@@ -60,17 +61,26 @@ public final class OnRoof {
 
     /** The same of a sheet's part: what stands in or on another is where that is, whatever is said of it by itself. */
     public static Choice<YesNo> of(Fitment part, Sheet sheet) {
-        return orCarrier(of(part), part.in(), sheet);
+        Choice<YesNo> own = of(part);
+        return orCarrier(part.at().map(at -> behindCab(own, at, sheet)).orElse(own), part.in(), sheet);
     }
 
     /** The same of a sheet's tank. */
     public static Choice<YesNo> of(Tank tank, Sheet sheet) {
-        return orCarrier(of(tank), tank.in(), sheet);
+        return orCarrier(behindCab(of(tank), tank.at(), sheet), tank.in(), sheet);
     }
 
     /** The same of a sheet's cargo. */
     public static Choice<YesNo> of(Sheet.Load cargo, Sheet sheet) {
-        return orCarrier(of(cargo), cargo.in(), sheet);
+        return orCarrier(behindCab(of(cargo), cargo.at(), sheet), cargo.in(), sheet);
+    }
+
+    /** What stands behind the front of a tray is on that and not on the roof of a cab, however high. */
+    private static Choice<YesNo> behindCab(Choice<YesNo> own, Point at, Sheet sheet) {
+        boolean behind = sheet.fitments().stream()
+                .filter(part -> part.kind() == Fitment.Kind.TRAY)
+                .anyMatch(tray -> at.x().isAtLeast(((BodyDetails.Body) tray.details()).front()));
+        return own.known() || !behind ? own : Choice.of(YesNo.NO);
     }
 
     private static Choice<YesNo> orCarrier(Choice<YesNo> own, String in, Sheet sheet) {

@@ -119,6 +119,11 @@ public record RoofLimit(Figure most, Choice<Governs> governs) {
                 : ratings.roof();
     }
 
+    /** Whether the trip leaves sealed roads and nobody says what the vehicle's maker allows there, which may be less. */
+    public static boolean lacksOffRoad(Sheet sheet) {
+        return leavesTheSeal(sheet) && !sheet.vehicle().ratings().roofOffRoad().known();
+    }
+
     /** Roads without dust are sealed, if none goes through water. */
     static boolean leavesTheSeal(Sheet sheet) {
         Sheet.Trip trip = sheet.trip();
