@@ -111,6 +111,9 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
         }
     }
 
+    /** It brings about what was found elsewhere, and waits until that is settled. */
+    public record HeldBy(Group<Finding> finding) implements Reason {}
+
     /** A check of it lacks these, or is in order only if they hold. */
     public record Unknown(List<Missing> figures) implements Reason {}
 
@@ -252,6 +255,9 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
             if (parts.isEmpty() && concerned.comesFirst(finding.worst().judged())) {
                 first.add(finding);
             }
+            concerned.held(finding.worst().judged()).stream()
+                    .filter(name -> !parts.contains(name))
+                    .forEach(name -> reasons.get(name).add(new HeldBy(finding)));
             if (parts.stream().noneMatch(planned::containsKey)) {
                 return;
             }
@@ -293,6 +299,7 @@ public record BuyList(List<Part> parts, List<Group<Finding>> first, List<Missing
                                 ? burden.partsOfUnknownLoad(outcome.judged())
                                 : concerned.parts(outcome.judged());
                 parts.forEach(name -> lacks(name, figures));
+                concerned.held(outcome.judged()).forEach(name -> lacks(name, figures));
                 if (outcome.judged().card().severity().value().compareTo(Severity.CHANGE) <= 0) {
                     figures.forEach(figure -> partOf(figure).ifPresent(name -> lacks(name, List.of(figure))));
                 }

@@ -80,6 +80,14 @@ final class Concerned {
                 .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
+    /** The parts still to be bought that bring it about, by the kinds that its card names, by name. */
+    Set<String> held(Judged judged) {
+        return all.stream()
+                .filter(part -> !part.done() && judged.card().buying().holds().contains(part.kind()))
+                .map(Named::name)
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
     /**
      * Whether a finding that is about none of these has to be settled before any is bought: not where it is about what is
      * on the vehicle already, or could only be mended by a further part.

@@ -27,7 +27,12 @@ public record Buying(
                                 "what to buy instead, where another choice settles it, with {placeholders} for figures; the first"
                                         + " sentence of the remedy where left out",
                         example = "springs of {suspension.rate-needed} or more")
-                String instead) {
+                String instead,
+        @Field(
+                        value =
+                                "kinds of other parts that bring it about, and wait until it is settled; tank for a tank",
+                        example = "[tray, canopy]")
+                List<String> holds) {
 
     /** What would settle a finding. */
     public enum Settled {

@@ -99,15 +99,20 @@ final class CardWords {
                 card.buying().waitFor(),
                 EnumSet.of(Settled.ANSWER, Settled.CORRECTION, Settled.OTHER_PLACE));
         idle(id, card, "instead", card.buying().instead(), EnumSet.of(Settled.ANOTHER_CHOICE));
+        kinds(id, "of", card.buying().of(), path);
+        kinds(id, "holds", card.buying().holds(), path);
+    }
+
+    private void kinds(String id, String field, List<String> named, NodePath path) {
         Set<String> kinds = new TreeSet<>(ChoiceWords.of(Fitment.Kind.class));
         kinds.add(Tables.TANK);
-        card.buying().of().stream()
+        named.stream()
                 .filter(kind -> !kinds.contains(kind))
                 .forEach(kind -> faults.tell(
                         id,
                         "'" + kind + "' is no kind of part" + Words.suggestion(kind, kinds),
-                        "of: [springs]",
-                        path.to("of")));
+                        field + ": [springs]",
+                        path.to(field)));
     }
 
     /** Words that nobody would ever read. */

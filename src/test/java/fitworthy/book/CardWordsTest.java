@@ -15,7 +15,7 @@ class CardWordsTest {
 
     private static final List<Ask> OFFICE = List.of(new Ask(Choice.of(Party.AUTHORITY), "", "", ""));
 
-    private static final Buying NOT_BOUGHT = new Buying(Choice.missing(null), List.of(), "", "");
+    private static final Buying NOT_BOUGHT = new Buying(Choice.missing(null), List.of(), "", "", List.of());
 
     private static Card card(String remedy, List<String> with, Card.Regional... own) {
         return card(remedy, List.of(new Ask(Choice.of(Party.PART_MAKER), "", "", "")), with, NOT_BOUGHT, own);
@@ -174,22 +174,27 @@ class CardWordsTest {
     @Test
     void wordsForBuyingAreOfKindsOfPartsAndAreSaid() {
         assertEquals(
-                List.of(), bought(new Buying(Choice.missing(null), List.of("springs", "tank"), "", "softer ones")));
+                List.of(),
+                bought(new Buying(Choice.missing(null), List.of("springs", "tank"), "", "softer ones", List.of())));
         assertEquals(
                 List.of(),
-                bought(new Buying(Choice.of(Buying.Settled.ANSWER), List.of(), "a letter from the maker", "")));
+                bought(new Buying(
+                        Choice.of(Buying.Settled.ANSWER), List.of(), "a letter from the maker", "", List.of())));
         assertEquals(
                 List.of("a.one buying.of 'spring' is no kind of part (did you mean 'springs'?)"),
-                bought(new Buying(Choice.missing(null), List.of("spring"), "", "")));
+                bought(new Buying(Choice.missing(null), List.of("spring"), "", "", List.of())));
+        assertEquals(
+                List.of("a.one buying.holds 'canopi' is no kind of part (did you mean 'canopy'?)"),
+                bought(new Buying(Choice.missing(null), List.of(), "", "", List.of("tray", "canopi"))));
         assertEquals(
                 List.of("a.one buying.wait-for 'wait-for' is never said, as another-choice settles it"),
-                bought(new Buying(Choice.missing(null), List.of(), "a letter", "")));
+                bought(new Buying(Choice.missing(null), List.of(), "a letter", "", List.of())));
         assertEquals(
                 List.of("a.one buying.instead 'instead' is never said, as work settles it"),
-                bought(new Buying(Choice.of(Buying.Settled.WORK), List.of(), "", "softer ones")));
+                bought(new Buying(Choice.of(Buying.Settled.WORK), List.of(), "", "softer ones", List.of())));
         assertEquals(
                 List.of("a.one buying.instead the placeholder {margn} stands for nothing"),
-                bought(new Buying(Choice.missing(null), List.of(), "", "one {margn} lighter")));
+                bought(new Buying(Choice.missing(null), List.of(), "", "one {margn} lighter", List.of())));
     }
 
     private static List<String> bought(Buying buying) {

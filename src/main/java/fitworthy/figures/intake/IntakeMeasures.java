@@ -57,6 +57,9 @@ public final class IntakeMeasures implements Topic {
             rated("intake.maker-depth", "mm", 0, "planned water depth", "maker's wading depth");
     private static final MeasureKind BREATHERS =
             rated("intake.breathers", "mm", 0, "planned water depth", "height of the lowest breather");
+    private static final MeasureKind LEAK = number(
+                    "intake.leak-above-water", "mm", 0, "height above the water at which the path below the head leaks")
+            .signed();
     private static final MeasureKind BREATHERS_NEEDED = number(
             "intake.breathers-needed", "mm", 0, "height of breathers that leaves what is usual above still water");
     private static final MeasureKind BREATHERS_RAISED =
@@ -86,6 +89,7 @@ public final class IntakeMeasures implements Topic {
                 PRE_CLEANER,
                 DUST_RUN,
                 WATER,
+                LEAK,
                 MAKER_DEPTH,
                 FAN_ALLOWED,
                 BREATHERS,
@@ -184,6 +188,13 @@ public final class IntakeMeasures implements Topic {
         boolean snorkel = !plan.fitments(Fitment.Kind.SNORKEL).isEmpty();
         List<IntakeDetails.BreatherKit> kits = plan.details(IntakeDetails.BreatherKit.class);
         measures.add(Measure.of(WATER, "air intake", depth, opening(plan, airbox)));
+        Choice<YesNo> tight = tight(plan, airbox);
+        if (!tight.is(YesNo.YES)) {
+            Figure leak = tight.known() ? intake.height() : Figure.missing(tight.missing());
+            plan.fitments(Fitment.Kind.SNORKEL)
+                    .forEach(head -> measures.add(Measure.of(LEAK, head.name(), leak.minus(depth))
+                            .worked("above = intake - depth", in("intake", leak, "mm"), in("depth", depth, "mm"))));
+        }
         measures.add(Measure.of(WATER, "lowest electrical part", depth, intake.electrics()));
         measures.add(Measure.of(MAKER_DEPTH, "vehicle", depth, intake.wading()));
         measures.add(Measure.of(FAN, "fan", depth, intake.fan()));
@@ -215,9 +226,7 @@ public final class IntakeMeasures implements Topic {
         if (snorkels.isEmpty()) {
             return plan.vehicle().intake().height();
         }
-        Choice<YesNo> tight =
-                every(Stream.concat(Stream.of(airbox.tight()), snorkels.stream().map(IntakeMeasures::sealed))
-                        .toList());
+        Choice<YesNo> tight = tight(plan, airbox);
         if (!tight.known()) {
             return Figure.missing(tight.missing());
         }
@@ -227,6 +236,14 @@ public final class IntakeMeasures implements Topic {
                         .map(IntakeDetails.Snorkel::headHeight)
                         .reduce(Figure::least)
                         .orElseThrow();
+    }
+
+    /** Whether water can get in nowhere below the snorkel's head. */
+    private static Choice<YesNo> tight(Plan plan, Airbox airbox) {
+        return every(Stream.concat(
+                        Stream.of(airbox.tight()),
+                        plan.fitments(Fitment.Kind.SNORKEL).stream().map(IntakeMeasures::sealed))
+                .toList());
     }
 
     private static Choice<YesNo> sealed(Fitment snorkel) {

@@ -58,6 +58,8 @@ public final class TyreRatingMeasures implements Topic {
             number("tyres.axle-wheel-needed", "kg", 0, "rating of a wheel for the axle limit");
     private static final MeasureKind WHEEL_BELOW_TYRE =
             rated("tyres.wheel-below-tyre", "kg", 0, "load of one tyre", "rating of one wheel");
+    private static final MeasureKind MAKER_LOAD =
+            rated("tyres.maker-load", "kg", 0, "load of one tyre it came with", "load of one planned tyre");
     private static final MeasureKind SPEED =
             rated("tyres.speed", "km/h", 0, "highest speed that will be driven", "speed of the tyres' symbol");
     public static final MeasureKind SYMBOL_NEEDED =
@@ -88,6 +90,7 @@ public final class TyreRatingMeasures implements Topic {
                 WHEEL_NEEDED,
                 AXLE_WHEEL_NEEDED,
                 WHEEL_BELOW_TYRE,
+                MAKER_LOAD,
                 SPEED,
                 SYMBOL_NEEDED,
                 PRESSURE,
@@ -101,6 +104,9 @@ public final class TyreRatingMeasures implements Topic {
         Vehicle.Ratings ratings = plan.ratings();
         axleLimit(plan, "front axle", ratings.frontAxle(), false, measures);
         axleLimit(plan, "rear axle", ratings.rearAxle(), true, measures);
+        if (!plan.fitments(Fitment.Kind.TYRES).isEmpty()) {
+            plan.tyreSets().forEach(set -> makerLoad(plan, set, measures));
+        }
         for (TyreSet tyres : plan.tyreSets()) {
             measures.add(Measure.of(
                             SPEED,
@@ -127,6 +133,17 @@ public final class TyreRatingMeasures implements Topic {
                             plan.wheels().rating())
                     .worked(RunningGear.indexed(index)));
         }
+    }
+
+    private static void makerLoad(Plan plan, TyreSet planned, List<Measure> measures) {
+        Figure made = plan.stockTyreSet().tyres().loadIndex();
+        Figure index = planned.tyres().loadIndex();
+        measures.add(Measure.of(
+                        MAKER_LOAD,
+                        planned.subject(plan.tyreSets()),
+                        plan.tables().tyreLoad(made),
+                        plan.tables().tyreLoad(index))
+                .worked(RunningGear.indexed(made), RunningGear.indexed(index)));
     }
 
     private static void axleLimit(Plan plan, String axle, Figure limit, boolean rear, List<Measure> measures) {

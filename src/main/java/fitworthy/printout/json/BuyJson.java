@@ -7,6 +7,7 @@ import fitworthy.advice.Arrangement;
 import fitworthy.advice.BuyList;
 import fitworthy.advice.BuyList.After;
 import fitworthy.advice.BuyList.Found;
+import fitworthy.advice.BuyList.HeldBy;
 import fitworthy.advice.BuyList.Open;
 import fitworthy.advice.BuyList.Part;
 import fitworthy.advice.BuyList.Reason;
@@ -87,7 +88,11 @@ public final class BuyJson {
         public static WrittenReason of(Reason reason, Part part) {
             Judged judged = reason instanceof Found found
                     ? found.finding().worst().judged()
-                    : reason instanceof TooHeavy heavy ? heavy.finding().worst().judged() : null;
+                    : reason instanceof TooHeavy heavy
+                            ? heavy.finding().worst().judged()
+                            : reason instanceof HeldBy held
+                                    ? held.finding().worst().judged()
+                                    : null;
             List<Missing> fields = reason instanceof Found found
                     ? found.guesses()
                     : reason instanceof Unknown unknown

@@ -4,6 +4,7 @@ import fitworthy.advice.Arrangement.Group;
 import fitworthy.advice.BuyList.After;
 import fitworthy.advice.BuyList.Decision;
 import fitworthy.advice.BuyList.Found;
+import fitworthy.advice.BuyList.HeldBy;
 import fitworthy.advice.BuyList.Open;
 import fitworthy.advice.BuyList.Part;
 import fitworthy.advice.BuyList.Reason;
@@ -176,6 +177,9 @@ public final class BuyWords {
         }
         if (reason instanceof Found found) {
             return found(found, part);
+        }
+        if (reason instanceof HeldBy held) {
+            return "settle first: " + Words.small(title(held.finding()));
         }
         if (reason instanceof Unknown unknown) {
             return fields(unknown.figures(), part);

@@ -78,7 +78,7 @@ final class LiquidRemedies {
         table.told(
                 RemedyTable.LEFT_OR_USUAL,
                 "fuel.range-thin fuel.separator-missing fuel.tank-approval intake.bore-step"
-                        + " intake.duct-brisk intake.little-freeboard water.one-tank water.surges water.freezes");
+                        + " intake.duct-brisk intake.little-freeboard intake.drain-near-water intake.snorkel-leaks-low water.one-tank water.surges water.freezes");
     }
 
     private static Where breathers() {

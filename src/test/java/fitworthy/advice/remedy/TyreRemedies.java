@@ -88,7 +88,7 @@ final class TyreRemedies {
                 "tyres.speed-symbol-low tyres.spare-weak");
         table.told(
                 RemedyTable.LEFT_OR_USUAL,
-                "tyres.load-unsure tyres.load-unsure-emptied tyres.wheel-unsure tyres.wheel-unsure-emptied tyres.load-tight tyres.gearing-long tyres.lift-counts tyres.wheel-weaker-than-tyre"
+                "tyres.load-unsure tyres.load-unsure-emptied tyres.wheel-unsure tyres.wheel-unsure-emptied tyres.load-tight tyres.gearing-long tyres.lift-counts tyres.wheel-weaker-than-tyre tyres.below-maker"
                         + " tyres.speedometer-low tyres.wide tyres.diameter-share tyres.brakes-weaker");
     }
 
