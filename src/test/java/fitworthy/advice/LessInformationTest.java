@@ -172,7 +172,8 @@ class LessInformationTest {
                     "mirrors.load-hides",
                     "(vehicle\\.view|fitments\\.[0-9]+)\\.mirrors.*|fitments\\.[0-9]+\\.(left|right).*|vehicle\\.view"),
             // Where it may lie in one space with people it counts among what lies loose, and the barrier is asked.
-            // Of what is light nobody is asked whether it is held; that it is not is said. What is said to be in nothing and
+            // Of what is light nobody is asked whether it is held; that it is not is said. What is said to be in
+            // nothing and
             // has its place in a canopy is taken to be in that, not on a rack on top of it.
             entry(
                     "body.load-unsecured",

@@ -142,6 +142,10 @@ class WorsePlanTest {
                     "mass\\.axle-.*|tyres\\.load-.*",
                     "a hitch that is ruled out puts nothing back on the front axle"),
             Relief.of(
+                    "vehicle\\.ratings\\.levelling",
+                    "towing\\.bars-.*",
+                    "a hitch that is ruled out has no bars to suit"),
+            Relief.of(
                     ".*\\.wheelbase-added",
                     "suspension\\.front-springs-left",
                     "the longer the wheelbase, the less what is ahead of the front axle puts on it"),
