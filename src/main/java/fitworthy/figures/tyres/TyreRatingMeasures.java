@@ -58,8 +58,8 @@ public final class TyreRatingMeasures implements Topic {
             number("tyres.axle-wheel-needed", "kg", 0, "rating of a wheel for the axle limit");
     private static final MeasureKind WHEEL_BELOW_TYRE =
             rated("tyres.wheel-below-tyre", "kg", 0, "load of one tyre", "rating of one wheel");
-    private static final MeasureKind MAKER_LOAD =
-            rated("tyres.maker-load", "kg", 0, "load of one tyre it came with", "load of one planned tyre");
+    private static final MeasureKind LOAD_LOST = number(
+            "tyres.load-lost", "kg", 0, "how much less one planned tyre carries than one that the vehicle came with");
     private static final MeasureKind SPEED =
             rated("tyres.speed", "km/h", 0, "highest speed that will be driven", "speed of the tyres' symbol");
     public static final MeasureKind SYMBOL_NEEDED =
@@ -90,7 +90,7 @@ public final class TyreRatingMeasures implements Topic {
                 WHEEL_NEEDED,
                 AXLE_WHEEL_NEEDED,
                 WHEEL_BELOW_TYRE,
-                MAKER_LOAD,
+                LOAD_LOST,
                 SPEED,
                 SYMBOL_NEEDED,
                 PRESSURE,
@@ -105,7 +105,7 @@ public final class TyreRatingMeasures implements Topic {
         axleLimit(plan, "front axle", ratings.frontAxle(), false, measures);
         axleLimit(plan, "rear axle", ratings.rearAxle(), true, measures);
         if (!plan.fitments(Fitment.Kind.TYRES).isEmpty()) {
-            plan.tyreSets().forEach(set -> makerLoad(plan, set, measures));
+            plan.tyreSets().forEach(set -> loadLost(plan, set, measures));
         }
         for (TyreSet tyres : plan.tyreSets()) {
             measures.add(Measure.of(
@@ -135,15 +135,21 @@ public final class TyreRatingMeasures implements Topic {
         }
     }
 
-    private static void makerLoad(Plan plan, TyreSet planned, List<Measure> measures) {
-        Figure made = plan.stockTyreSet().tyres().loadIndex();
+    private static void loadLost(Plan plan, TyreSet planned, List<Measure> measures) {
+        Figure cameWith = plan.stockTyreSet().tyres().loadIndex();
         Figure index = planned.tyres().loadIndex();
+        Figure before = plan.tables().tyreLoad(cameWith);
+        Figure after = plan.tables().tyreLoad(index);
         measures.add(Measure.of(
-                        MAKER_LOAD,
+                        LOAD_LOST,
                         planned.subject(plan.tyreSets()),
-                        plan.tables().tyreLoad(made),
-                        plan.tables().tyreLoad(index))
-                .worked(RunningGear.indexed(made), RunningGear.indexed(index)));
+                        before.minus(after).most(Figure.of(0, 0)))
+                .worked(
+                        RunningGear.indexed(cameWith),
+                        RunningGear.indexed(index),
+                        new Working.Formula(
+                                "lost = max(0, came with - planned)",
+                                List.of(in("came with", before, "kg"), in("planned", after, "kg")))));
     }
 
     private static void axleLimit(Plan plan, String axle, Figure limit, boolean rear, List<Measure> measures) {
