@@ -297,7 +297,6 @@ public final class SuspensionMeasures implements Topic {
                         in("standing", front ? standing.front() : standing.rear(), "kg"),
                         in("rate", rate, "N/m"),
                         in("travel", springs.bumpTravel(), "m"))
-                .worked(front ? Levelling.frontWorked(loading) : new Working[0])
                 .worked(Oscillation.atWheel("rate", springs)));
         Figure most = loading.plan().practice(PracticeId.SUSPENSION_SAG_MOST);
         measures.add(Measure.enough(
