@@ -221,9 +221,9 @@ public final class Digits {
             // Kept by less than any digit shows: to the nearest one the two are alike.
             return printed(each, nearest, nearest, 0);
         }
-        boolean bare =
-                passed && !asksForMargin(judged) && !judged.card().remedy().contains("{enough}");
-        double value = kind.isBothWays() || bare ? nearest : kind.printed(each.value(), -stricter);
+        boolean named = passed && judged.card().remedy().contains("{enough}");
+        boolean bare = passed && !asksForMargin(judged);
+        double value = named || !kind.isBothWays() && !bare ? kind.printed(each.value(), -stricter) : nearest;
         double limit = kind.printed(each.limit(), stricter);
         return printed(each, value, limit, stricter * (value - limit));
     }
