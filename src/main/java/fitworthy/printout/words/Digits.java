@@ -221,11 +221,16 @@ public final class Digits {
             // Kept by less than any digit shows: to the nearest one the two are alike.
             return printed(each, nearest, nearest, 0);
         }
-        boolean named = passed && judged.card().remedy().contains("{enough}");
-        boolean bare = passed && !asksForMargin(judged);
-        double value = named || !kind.isBothWays() && !bare ? kind.printed(each.value(), -stricter) : nearest;
+        boolean bare =
+                passed && !asksForMargin(judged) && !judged.card().remedy().contains("{enough}");
+        double value = kind.isBothWays() || bare ? nearest : kind.printed(each.value(), -stricter);
         double limit = kind.printed(each.limit(), stricter);
         return printed(each, value, limit, stricter * (value - limit));
+    }
+
+    /** What was judged, rounded to the side on which a limit set to it is kept: what a remedy names has to be enough. */
+    static String enough(Judged judged, Comparison each, MeasureKind kind) {
+        return quantity(kind.printed(each.value(), -stricter(judged)), kind);
     }
 
     /** Whether the remedy says to take off, or to add, what the limit is passed by. */
