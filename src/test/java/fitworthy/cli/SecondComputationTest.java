@@ -855,7 +855,10 @@ class SecondComputationTest {
             strip = Math.min(glass * Math.cos(angle / 2), reach - side);
             double image = 1 / (1 / eye + 2 / (radius * Math.cos(angle / 2)));
             double way = behindEye + ahead;
-            double one = strip * (1 + way / image);
+            // The glass stands turned by half the angle: its outer end lies farther from the virtual eye than its
+            // middle.
+            double end = image * (1 + strip / 2 * Math.tan(angle / 2) / eye);
+            double one = strip * (1 + way / end);
             field = one + Math.min(one, 0.065 * Math.cos(angle) * way / eye);
         }
         return field;

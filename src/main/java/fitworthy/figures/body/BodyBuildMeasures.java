@@ -12,6 +12,7 @@ import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.Held;
 import fitworthy.figures.plan.LoadBox;
 import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.Masses;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
@@ -289,14 +290,12 @@ final class BodyBuildMeasures implements Topic {
             measures.add(
                     Measure.of(GAS_ALARM, fitment.name(), bottle.gasAlarm()).given(bottle.place()));
         }
-        measures.add(Measure.of(GAS_MOUNT, fitment.name(), bottle.mount().dividedBy(fitment.mass()))
-                .worked(
-                        "ratio = bracket / bottle",
-                        in("bracket", bottle.mount(), "kg"),
-                        in("bottle", fitment.mass(), "kg")));
+        Figure full = Masses.of(fitment, plan.sheet());
+        measures.add(Measure.of(GAS_MOUNT, fitment.name(), bottle.mount().dividedBy(full))
+                .worked("ratio = bracket / bottle", in("bracket", bottle.mount(), "kg"), in("bottle", full, "kg")));
         Figure least = plan.practice(PracticeId.BODY_GAS_MOUNT_LEAST);
-        measures.add(Measure.enough(GAS_MOUNT_NEEDED, fitment.name(), least.times(fitment.mass()))
-                .worked("needed = least x bottle", in("least", least, ""), in("bottle", fitment.mass(), "kg")));
+        measures.add(Measure.enough(GAS_MOUNT_NEEDED, fitment.name(), least.times(full))
+                .worked("needed = least x bottle", in("least", least, ""), in("bottle", full, "kg")));
     }
 
     /** That it is not vented at all is told by the electrics where people are in with it; elsewhere it has no vents. */

@@ -10,6 +10,7 @@ import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.Held;
 import fitworthy.figures.plan.Loading;
+import fitworthy.figures.plan.Masses;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Sliding;
@@ -114,11 +115,13 @@ final class RestraintMeasures implements Topic {
     /** A gas bottle, which no law has to ask for what any load has to be held with. */
     private static void bracketed(Plan plan, Fitment bottle, Figure bracket, List<Measure> measures) {
         Figure least = plan.practice(PracticeId.BODY_HOLD_DOWN_LEAST);
-        measures.add(Measure.of(FIXED, bottle.name(), bracket.dividedBy(bottle.mass()))
-                .worked("ratio = bracket / bottle", in("bracket", bracket, "kg"), in("bottle", bottle.mass(), "kg")));
-        measures.add(Measure.of(FIXING_HELD, bottle.name(), bottle.mass()));
-        measures.add(Measure.enough(FIXING_NEEDED, bottle.name(), least.times(bottle.mass()))
-                .worked("needed = least x bottle", in("least", least, ""), in("bottle", bottle.mass(), "kg")));
+        Figure full = Masses.of(bottle, plan.sheet());
+        Working.Input weight = in("bottle", full, "kg");
+        measures.add(Measure.of(FIXED, bottle.name(), bracket.dividedBy(full))
+                .worked("ratio = bracket / bottle", in("bracket", bracket, "kg"), weight));
+        measures.add(Measure.of(FIXING_HELD, bottle.name(), full));
+        measures.add(Measure.enough(FIXING_NEEDED, bottle.name(), least.times(full))
+                .worked("needed = least x bottle", in("least", least, ""), weight));
     }
 
     /** By its weakest direction, so the most that is asked in any counts. */
@@ -140,13 +143,14 @@ final class RestraintMeasures implements Topic {
     private static void strapped(Plan plan, Sheet.Load load, Lashing lashing, List<Measure> measures) {
         boolean pressed = !lashing.straps().isZero() && !lashing.angle().isZero();
         Working.Input grip = in("grip", lashing.grip(), "%");
-        Working.Input weight = in("load", load.mass(), "kg");
+        Figure mass = Masses.of(load, plan.sheet());
+        Working.Input weight = in("load", mass, "kg");
         Working.Input pull = in("pull", lashing.tension(), "kg");
         Working.Input angle = in("angle", lashing.angle(), "deg");
         Figure share = plan.practice(
                 lashing.stopped().is(YesNo.YES) ? PracticeId.BODY_BACK_LEAST : PracticeId.BODY_HOLD_DOWN_LEAST);
         measures.add(Measure.of(STOPPED, load.name(), lashing.stopped()));
-        Figure held = Straps.held(lashing, load.mass());
+        Figure held = Straps.held(lashing, mass);
         Working.Formula worked = new Working.Formula(
                 // Grip counts only where something presses the load down.
                 pressed
@@ -157,7 +161,7 @@ final class RestraintMeasures implements Topic {
         Hold.nearest(HELD_ASKED, load.name(), List.of(new Hold(held, share, worked)))
                 .map(asked -> asked.given(lashing.stopped()))
                 .ifPresent(measures::add);
-        Figure needed = Straps.needed(lashing, load.mass(), share);
+        Figure needed = Straps.needed(lashing, mass, share);
         // As many as are planned can be laid, however many that is.
         Figure most = plan.practice(PracticeId.BODY_STRAPS_MOST).most(lashing.straps());
         measures.add(Measure.of(
@@ -202,26 +206,26 @@ final class RestraintMeasures implements Topic {
 
         /** @param share of the pull of these lashings that acts that way */
         Hold measures(Plan plan, Sheet.Load load, Tied tied, Figure lashings, Figure share, List<Measure> measures) {
-            Figure holds = DirectLashing.held(lashings, tied.limit(), share, load.mass());
+            Figure mass = Masses.of(load, plan.sheet());
+            Figure holds = DirectLashing.held(lashings, tied.limit(), share, mass);
             Working.Formula worked = new Working.Formula(
                     "held = lashings x limit x share / load",
                     List.of(
                             in("lashings", lashings, ""),
                             in("limit", tied.limit(), "kg"),
                             in("share", share, "%"),
-                            in("load", load.mass(), "kg")));
+                            in("load", mass, "kg")));
             Figure least = sliding.least(plan);
             measures.add(Measure.of(held, load.name(), holds).worked(worked));
             // Where none of them pulls that way no strength is enough.
             if (!lashings.isZero() && !share.isZero()) {
-                measures.add(
-                        Measure.enough(needed, load.name(), DirectLashing.needed(lashings, share, load.mass(), least))
-                                .worked(
-                                        "needed = least x load / (lashings x share)",
-                                        in("least", least, ""),
-                                        in("load", load.mass(), "kg"),
-                                        in("lashings", lashings, ""),
-                                        in("share", share, "%")));
+                measures.add(Measure.enough(needed, load.name(), DirectLashing.needed(lashings, share, mass, least))
+                        .worked(
+                                "needed = least x load / (lashings x share)",
+                                in("least", least, ""),
+                                in("load", mass, "kg"),
+                                in("lashings", lashings, ""),
+                                in("share", share, "%")));
             }
             return new Hold(holds, least, worked);
         }
@@ -276,10 +280,11 @@ final class RestraintMeasures implements Topic {
     private static Figure besidePeople(Loading loading, Sheet.Load load) {
         Optional<Figure> front =
                 HoldingMeasures.front(loading.bodies().stream().map(fitment -> (Body) fitment.details()));
+        Figure mass = Masses.of(load, loading.plan().sheet());
         if (front.isEmpty()) {
-            return loading.plan().vehicle().tub().is(YesNo.YES) ? Figure.of(0, 0) : load.mass();
+            return loading.plan().vehicle().tub().is(YesNo.YES) ? Figure.of(0, 0) : mass;
         }
         Figure behind = loading.plan().places().of(load).x().minus(front.get());
-        return behind.isBelow(Figure.ZERO) ? load.mass() : behind.missingWith(behind, Figure.of(0, 0));
+        return behind.isBelow(Figure.ZERO) ? mass : behind.missingWith(behind, Figure.of(0, 0));
     }
 }

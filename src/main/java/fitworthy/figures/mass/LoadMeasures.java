@@ -102,14 +102,20 @@ public final class LoadMeasures implements Topic {
                     "mass.cog-judged", "by what it is judged how high the centre of gravity may be", CogJudged.class)
             .byLoading();
     private static final MeasureKind STABILITY = number(
-                    "mass.stability", "", 2, "static stability factor: half the track over the centre of gravity")
+                    "mass.stability",
+                    "",
+                    2,
+                    "static stability factor: from the centre of gravity to the tyres on the heavier side, over its height")
             .byLoading();
     private static final MeasureKind STABILITY_LOST = number(
                     "mass.stability-lost", "%", 1, "static stability factor lost against the bare vehicle")
             .signed()
             .byLoading();
     private static final MeasureKind TIP_SLOPE = number(
-                    "mass.tip-slope", "deg", 0, "side slope on which it would tip over, standing on rigid springs")
+                    "mass.tip-slope",
+                    "deg",
+                    0,
+                    "side slope on which it would tip over to its heavier side, standing on rigid springs")
             .byLoading();
 
     private enum CogJudged {
@@ -213,7 +219,7 @@ public final class LoadMeasures implements Topic {
         }
         measures.add(Measure.of(COG_HEIGHT, "vehicle", centre.z())
                 .worked(MassWorkings.centre(loading.masses(), "height", PointMass::height)));
-        stability(plan, track, centre.z(), measures);
+        stability(plan, track, centre, measures);
         Figure front = Levelling.front(loading);
         loading.masses().stream()
                 .filter(mass -> isCarried(mass) && behindRearAxle(mass, plan))
@@ -234,16 +240,19 @@ public final class LoadMeasures implements Topic {
         }
     }
 
-    private static void stability(Plan plan, Figure track, Figure height, List<Measure> measures) {
-        Figure factor = Stability.factor(track, height);
+    /** It goes over the tyres on its heavier side, the nearer ones to its centre of gravity. */
+    private static void stability(Plan plan, Figure track, Centre centre, List<Measure> measures) {
+        Figure between = track.minus(aside(centre.y()).times(2));
+        Figure factor = Stability.factor(between, centre.z());
         Figure bare = Stability.factor(plan.vehicle().size().track(), BareHeight.of(plan));
         Working half = new Working.Formula(
-                "factor = track / (2 x height)", List.of(in("track", track, "mm"), in("height", height, "mm")));
+                "factor = (track / 2 - |left|) / height",
+                List.of(in("track", track, "mm"), in("left", centre.y(), "mm"), in("height", centre.z(), "mm")));
         measures.add(Measure.of(STABILITY, "vehicle", factor).worked(half));
         measures.add(Measure.of(STABILITY_LOST, "vehicle", Figure.of(1, 0).minus(factor.dividedBy(bare)))
                 .worked("lost = 1 - factor / bare", in("factor", factor, ""), in("bare", bare, ""))
                 .worked(half));
-        measures.add(Measure.of(TIP_SLOPE, "vehicle", LoadBox.tippingAngle(track, height))
+        measures.add(Measure.of(TIP_SLOPE, "vehicle", LoadBox.tippingAngle(between, centre.z()))
                 .worked("slope = atan(factor)", in("factor", factor, ""))
                 .worked(half));
     }
@@ -328,8 +337,12 @@ public final class LoadMeasures implements Topic {
 
     /** {@code 2 |y| / track}: the difference between the two sides over the sum, from moments about the centre line. */
     static Figure sideShare(Figure cogY, Figure track) {
-        Figure share = cogY.times(2).dividedBy(track);
-        return share.known() ? Figure.of(Math.abs(share.value()), share.tolerance()) : share;
+        return aside(cogY).times(2).dividedBy(track);
+    }
+
+    /** {@code |y|}: how far the centre of gravity lies from the centre line, in m. */
+    private static Figure aside(Figure cogY) {
+        return cogY.known() ? Figure.of(Math.abs(cogY.value()), cogY.tolerance()) : cogY;
     }
 
     private static boolean isCarried(PointMass mass) {

@@ -9,8 +9,8 @@ import java.util.function.DoubleUnaryOperator;
  *
  * <p>The glass is turned until it shows straight back, so it stands across the middle between that direction and the
  * eye's. Seen from behind, the eye then looks through the glass as through a window from a virtual eye ahead of it: as
- * far ahead as the real one is away where the glass is flat, nearer where it is convex; ways are measured to the middle
- * of the glass in use. Level road, vehicle and trailer in line, a mirror that can be turned as far as needed.
+ * far ahead as the real one is away where the glass is flat, nearer where it is convex; what is asked of the road ends where the outer end
+ * of the glass in use ends. Level road, vehicle and trailer in line, a mirror that can be turned as far as needed.
  *
  * @param eyeX the point midway between the driver's eyes
  * @param eyeY the same point
@@ -52,13 +52,13 @@ public record SightLine(double eyeX, double eyeY, double glassX, double radius) 
     public double seen(double across, double reach, double behind) {
         double clear = Math.max(across, 0);
         double middle = reach - clear / 2;
-        double one = clear * widening(middle, behind);
+        double one = clear * widening(middle, clear, behind);
         return one + Math.min(one, displaced(middle, behind));
     }
 
     /** The part of the glass across the road in m that shows so much road: {@link #seen} the other way round. */
     public double acrossNeeded(double width, double reach, double behind) {
-        return settled(0, across -> acrossAt(reach - across / 2, width, behind));
+        return settled(0, across -> acrossAt(reach - across / 2, across, width, behind));
     }
 
     /**
@@ -70,12 +70,12 @@ public record SightLine(double eyeX, double eyeY, double glassX, double radius) 
      * @param behind how far behind the driver's eye, m
      */
     public double reachNeeded(double side, double width, double behind) {
-        return side + settled(0, across -> acrossAt(side + across / 2, width, behind));
+        return side + settled(0, across -> acrossAt(side + across / 2, across, width, behind));
     }
 
     /** The part of a glass across the road that shows so much road where its middle stands so far out, m. */
-    private double acrossAt(double middle, double width, double behind) {
-        return Math.max(width / 2, width - displaced(middle, behind)) / widening(middle, behind);
+    private double acrossAt(double middle, double across, double width, double behind) {
+        return Math.max(width / 2, width - displaced(middle, behind)) / widening(middle, across, behind);
     }
 
     /** Where the steps from a start come to; rounding may have them change between two neighbours for good. */
@@ -106,12 +106,33 @@ public record SightLine(double eyeX, double eyeY, double glassX, double radius) 
         return Math.sqrt((1 + (eyeX - glassX) / distance(y)) / 2);
     }
 
+    /** Road seen by one eye over the part of the glass in use. */
+    private double widening(double y, double across, double behind) {
+        return 1 + wayBack(behind) / toEnd(y, across);
+    }
+
     /**
-     * Road seen by one eye over the width of the glass. A convex glass looked at askew acts across the road as if its
-     * radius were shorter by the cosine of the angle (Coddington's equation for the tangential fan; from memory).
+     * Distance in m of the virtual eye from the middle of the glass in use. A convex glass looked at askew
+     * acts across the road as if its radius were shorter by the cosine of the angle (Coddington's equation for the
+     * tangential fan; from memory).
      */
-    private double widening(double y, double behind) {
-        return 1 + wayBack(behind) / image(distance(y), radius * foreshortening(y));
+    double image(double y) {
+        return image(distance(y), radius * foreshortening(y));
+    }
+
+    /**
+     * Distance in m straight back from the virtual eye to the outer end of the glass in use, which ends the view. The glass
+     * stands turned by t, so its inner end is nearer to the eye than its middle by {@code across/2 tan t} and its outer end
+     * {@code across tan t} behind that; what a convex glass makes of it goes as its image does.
+     */
+    double toEnd(double y, double across) {
+        double distance = distance(y);
+        return image(y) * (1 + across / 2 * tangent(y) / distance);
+    }
+
+    /** The tangent of {@link #turn} by the sides of the triangle, as for {@link #foreshortening}. */
+    private double tangent(double y) {
+        return (y - eyeY) / (distance(y) + eyeX - glassX);
     }
 
     /** The eyes stand side by side across the vehicle, so a mirror far to the side sees them closer together. */

@@ -24,25 +24,25 @@ record SightSteps(SightLine line, double side, double reach, double behind) {
         double whole = line.across(glass, reach);
         double across = Math.max(0, Math.min(whole, reach - side));
         double middle = reach - across / 2;
-        double one = across * (1 + line.wayBack(behind) / image(middle));
+        double one = across * (1 + line.wayBack(behind) / line.toEnd(middle, across));
         return lines(Stream.concat(
                 Stream.of(
                         new Formula(
                                 "seen = one + min(one, displaced)",
                                 List.of(m("one", one), m("displaced", line.displaced(middle, behind)))),
                         new Formula(
-                                "one = across x (1 + way / image)",
+                                "one = across x (1 + way / end)",
                                 List.of(
                                         m("across", across),
                                         m("way", line.wayBack(behind)),
-                                        m("image", image(middle)))),
+                                        m("end", line.toEnd(middle, across)))),
                         new Formula(
                                 "across = max(0, min(whole, reach - side))",
                                 List.of(m("whole", whole), m("reach", reach), m("side", side))),
                         new Formula(
                                 "whole = glass x cos(askew)",
                                 List.of(m("glass", glass), deg("askew", line.turn(reach - whole / 2))))),
-                way(middle, false)));
+                way(middle, across)));
     }
 
     /** To the place of the glass that shows a width of road; {@code reach} is that place. */
@@ -51,7 +51,7 @@ record SightSteps(SightLine line, double side, double reach, double behind) {
                 Stream.of(new Formula(
                         "reach rounded up = 1000 x (side + across)",
                         List.of(m("side", side), m("across", reach - side)))),
-                needed(width, reach - side, false)));
+                needed(width, reach - side)));
     }
 
     /** To the width of glass at {@code reach} that shows a width of road. */
@@ -61,49 +61,42 @@ record SightSteps(SightLine line, double side, double reach, double behind) {
                 Stream.of(new Formula(
                         "glass rounded up = 1000 x across / cos(turn)",
                         List.of(m("across", across), deg("turn", line.turn(reach - across / 2))))),
-                needed(width, across, true)));
+                needed(width, across)));
     }
 
-    private Stream<Formula> needed(double width, double across, boolean turned) {
+    private Stream<Formula> needed(double width, double across) {
         double middle = reach - across / 2;
         return Stream.concat(
                 Stream.of(new Formula(
-                        "across = max(width / 2, width - displaced) / (1 + way / image)",
+                        "across = max(width / 2, width - displaced) / (1 + way / end)",
                         List.of(
                                 m("width", width), m("displaced", line.displaced(middle, behind)),
-                                m("way", line.wayBack(behind)), m("image", image(middle))))),
-                way(middle, turned));
+                                m("way", line.wayBack(behind)), m("end", line.toEnd(middle, across))))),
+                way(middle, across));
     }
 
-    /**
-     * The way of the light by the middle of the glass in use.
-     *
-     * @param turned whether the turn is asked of a flat glass too
-     */
-    private Stream<Formula> way(double middle, boolean turned) {
-        boolean flat = Double.isInfinite(line.radius());
+    /** The way of the light by the middle and the outer end of the glass in use. */
+    private Stream<Formula> way(double middle, double across) {
         Input distance = m("distance", line.distance(middle));
         Input back = m("way", line.wayBack(behind));
         Input ahead = m("ahead", line.eyeX() - line.glassX());
-        List<Input> across = List.of(m("middle", middle), m("eye", line.eyeY()), ahead);
-        Stream<Formula> way = Stream.of(
-                flat
+        Input turn = deg("turn", line.turn(middle));
+        List<Input> aside = List.of(m("middle", middle), m("eye", line.eyeY()), ahead);
+        return Stream.of(
+                new Formula(
+                        "end = image x (1 + across x tan(turn) / (2 x distance))",
+                        List.of(m("image", line.image(middle)), m("across", across), turn, distance)),
+                Double.isInfinite(line.radius())
                         ? new Formula("image = distance", List.of(distance))
                         : new Formula(
                                 "image = 1 / (1 / distance + 2 / (radius x cos(turn)))",
-                                List.of(distance, m("radius", line.radius()), deg("turn", line.turn(middle)))),
+                                List.of(distance, m("radius", line.radius()), turn)),
                 new Formula(
                         "displaced = 0.065 x max(0, ahead / distance) x way / distance",
                         List.of(ahead, distance, back)),
                 new Formula("way = ahead + behind", List.of(ahead, m("behind", behind))),
-                new Formula("distance = sqrt(ahead^2 + (middle - eye)^2)", across));
-        return flat && !turned
-                ? way
-                : Stream.concat(way, Stream.of(new Formula("turn = atan((middle - eye) / ahead) / 2", across)));
-    }
-
-    private double image(double middle) {
-        return SightLine.image(line.distance(middle), line.radius() * line.foreshortening(middle));
+                new Formula("distance = sqrt(ahead^2 + (middle - eye)^2)", aside),
+                new Formula("turn = atan((middle - eye) / ahead) / 2", aside));
     }
 
     private static Input m(String name, double value) {

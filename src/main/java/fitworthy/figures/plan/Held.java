@@ -139,7 +139,7 @@ public record Held(Figure mass, List<Input> contents, boolean least) {
                 .filter(load -> within.holds(load) && !off.contains(load.in()) && loadCase.carries(load.name()))
                 .forEach(load -> things.add(new Thing(
                         load.name(),
-                        load.mass().orTolerance(share),
+                        Masses.of(load, sheet),
                         Optional.of(plan.places().of(load)))));
         return things;
     }

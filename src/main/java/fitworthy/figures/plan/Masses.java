@@ -49,6 +49,11 @@ public final class Masses {
         return part.mass().orTolerance(AssumedTolerance.of(sheet));
     }
 
+    /** The same of a piece of cargo. */
+    public static Figure of(Sheet.Load load, Sheet sheet) {
+        return load.mass().orTolerance(AssumedTolerance.of(sheet));
+    }
+
     /** The masses as the sheet gives them, without any correction to a weighbridge reading. */
     static List<PointMass> of(Plan plan, LoadCase loadCase) {
         return new Masses(plan).all(loadCase);

@@ -1,6 +1,7 @@
 package fitworthy.figures.suspension;
 
 import fitworthy.figures.plan.AxleLoads;
+import fitworthy.figures.plan.Levelling;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.PointMass;
 import fitworthy.quantity.Figure;
@@ -20,6 +21,11 @@ record SprungAxles(List<PointMass> masses, AxleLoads loads, Figure wheelbase) {
         List<PointMass> masses =
                 loading.masses().stream().map(PointMass::sprung).toList();
         return new SprungAxles(masses, AxleLoads.of(masses, wheelbase), wheelbase);
+    }
+
+    /** What the front springs carry with the bars of a load-levelling hitch on, which is more, in kg. */
+    Figure frontLevelled(Loading loading) {
+        return Levelling.front(loading.plan(), masses);
     }
 
     /**

@@ -10,6 +10,7 @@ import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.Alterations;
 import fitworthy.figures.plan.AxleLoads;
+import fitworthy.figures.plan.Levelling;
 import fitworthy.figures.plan.Loading;
 import fitworthy.figures.plan.MassWorkings;
 import fitworthy.figures.plan.Masses;
@@ -156,18 +157,26 @@ public final class SuspensionMeasures implements Topic {
         Oscillation atFront =
                 new Oscillation(front, made.front(), sprung.loads().front());
         Oscillation atRear = new Oscillation(rear, made.rear(), sprung.loads().rear());
-        AxleLoads beyond = loading.beyond(Masses.bareAndFixed(plan));
+        Oscillation levelled = new Oscillation(front, made.front(), sprung.frontLevelled(loading));
         front.ifPresent(springs -> {
-            measures.add(Measure.of(FREQUENCY, "front axle", atFront.frequency())
-                    .worked(atFront.working("frequency", "rate")));
-            stiffness("front axle", loading, springs, atFront.frequency(), measures);
-            sag("front axle", loading, springs, beyond.front(), measures);
+            measures.add(Measure.of(FREQUENCY, "front axle", levelled.frequency())
+                    .worked(levelled.working("frequency", "rate")));
+            stiffness("front axle", loading, springs, levelled.frequency(), measures);
+            Figure beyond = AxleLoads.difference(
+                            Levelling.onFront(plan, loading.masses()), Masses.bareAndFixed(plan), plan.wheelbase())
+                    .front();
+            sag("front axle", loading, springs, beyond, measures);
         });
         rear.ifPresent(springs -> {
             measures.add(
                     Measure.of(FREQUENCY, "rear axle", atRear.frequency()).worked(atRear.working("frequency", "rate")));
             stiffness("rear axle", loading, springs, atRear.frequency(), measures);
-            sag("rear axle", loading, springs, beyond.rear(), measures);
+            sag(
+                    "rear axle",
+                    loading,
+                    springs,
+                    loading.beyond(Masses.bareAndFixed(plan)).rear(),
+                    measures);
         });
         measures.add(Measure.of(REAR_TO_FRONT, "vehicle", sprung.rearToFront(atFront, atRear))
                 .worked(
@@ -274,13 +283,17 @@ public final class SuspensionMeasures implements Topic {
         Figure rate = Oscillation.wheelRate(springs);
         Figure sag = SpringRate.deflection(beyond.times(0.5), rate).dividedBy(springs.bumpTravel());
         Plan plan = loading.plan();
-        AxleLoads load = loading.axles();
         AxleLoads standing = AxleLoads.of(Masses.bareAndFixed(plan), plan.wheelbase());
         boolean front = springs.end().is(VehicleEnd.FRONT);
         measures.add(Measure.of(SAG, axle, sag)
                 .worked(
                         "taken up = (load - standing) / 2 x 9.80665 / rate / travel",
-                        in("load", front ? load.front() : load.rear(), "kg"),
+                        in(
+                                "load",
+                                front
+                                        ? Levelling.front(loading)
+                                        : loading.axles().rear(),
+                                "kg"),
                         in("standing", front ? standing.front() : standing.rear(), "kg"),
                         in("rate", rate, "N/m"),
                         in("travel", springs.bumpTravel(), "m"))

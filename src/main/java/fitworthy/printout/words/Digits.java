@@ -228,6 +228,11 @@ public final class Digits {
         return printed(each, value, limit, stricter * (value - limit));
     }
 
+    /** What was judged, rounded to the side on which a limit set to it is kept: what a remedy names has to be enough. */
+    static String enough(Judged judged, Comparison each, MeasureKind kind) {
+        return quantity(kind.printed(each.value(), -stricter(judged)), kind);
+    }
+
     /** Whether the remedy says to take off, or to add, what the limit is passed by. */
     private static boolean asksForMargin(Judged judged) {
         return judged.card().remedy().contains("{margin}");

@@ -155,11 +155,22 @@ public final class Wording {
                 + customary(judged, comparison, part);
     }
 
+    private static String enough(Judged judged, Comparison comparison) {
+        return Digits.enough(judged, comparison, Digits.kind(judged, comparison))
+                + inCustomary(judged, comparison, kind -> Digits.enough(judged, comparison, kind));
+    }
+
     private static String customary(Judged judged, Comparison comparison, ToDoubleFunction<Comparison> part) {
+        return inCustomary(
+                judged,
+                comparison,
+                kind -> Digits.quantity(part.applyAsDouble(Digits.inDigits(judged, comparison, kind)), kind));
+    }
+
+    private static String inCustomary(Judged judged, Comparison comparison, Function<MeasureKind, String> figure) {
         return Digits.customary(judged, comparison)
                 .map(kind -> Digits.kind(judged, comparison, kind))
-                .map(kind ->
-                        beside(Digits.quantity(part.applyAsDouble(Digits.inDigits(judged, comparison, kind)), kind)))
+                .map(kind -> beside(figure.apply(kind)))
                 .orElse("");
     }
 
@@ -357,8 +368,9 @@ public final class Wording {
         return switch (name) {
             case "subject" -> judged.subject();
             case "case" -> judged.loadCase();
-            case "value", "enough" ->
+            case "value" ->
                 compared.map(raw -> part(judged, raw, Comparison::value)).orElseGet(() -> value(judged.measure()));
+            case "enough" -> compared.map(raw -> enough(judged, raw)).orElseGet(() -> value(judged.measure()));
             case "limit" ->
                 compared.map(raw -> part(judged, raw, Comparison::limit) + (raw.house() ? HOUSE : ""))
                         .orElse("the limit");

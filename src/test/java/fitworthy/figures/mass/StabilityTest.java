@@ -44,4 +44,16 @@ class StabilityTest {
         assertEquals(Math.sin(slope) * 0.95, Math.cos(slope) * 0.8, 1e-12);
         assertEquals(Math.tan(slope), Stability.factor(TRACK, height).value(), 1e-12);
     }
+
+    /**
+     * Off the centre line by moments about the nearer wheels, by hand: 98 mm to one side and 823 mm up on a track of
+     * 1600 mm leave 702 mm, which is 0.853 of the height, and go over at 40.5 degrees.
+     */
+    @Test
+    void aLoadToOneSideTipsItOverTheNearerWheels() {
+        Figure height = Figure.of(0.8231);
+        Figure between = TRACK.minus(Figure.of(2 * 0.0979));
+        assertEquals(0.853, Stability.factor(between, height).value(), 0.0005);
+        assertEquals(40.5, LoadBox.tippingAngle(between, height).value(), 0.05);
+    }
 }

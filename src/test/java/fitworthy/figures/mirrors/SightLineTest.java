@@ -29,15 +29,16 @@ class SightLineTest {
     }
 
     /**
-     * By hand: glass 0.6 m ahead of the eye and its used part's middle 0.8 m aside, so 1.0 m from it. 20 m behind the
-     * eye is 20.6 m behind the glass, which widens 0.1 m to 0.1 * 21.6 = 2.16 m. The eyes, 65 mm apart across the
+     * By hand: glass 0.6 m ahead of the eye and its used part's middle 0.8 m aside, so 1.0 m from it, and turned by half the
+     * angle whose cosine is 0.6, whose tangent is 0.5. So the outer end is 1.025 m from the virtual eye. 20 m behind the
+     * eye is 20.6 m behind the glass, which widens 0.1 m to 0.1 * (1 + 20.6 / 1.025) = 2.1098 m. The eyes, 65 mm apart across the
      * vehicle, are 0.065 * 0.6 = 0.039 m apart across the sight line; over 20.6 m behind and 1.0 m before the glass
      * 0.8034 m more.
      */
     @Test
     void aFlatGlassShowsWhatSimilarTrianglesGive() {
         SightLine line = new SightLine(1.4, 0.4, 0.8, FLAT);
-        assertEquals(2.16 + 0.8034, line.seen(0.1, 1.25, 20), 1e-9);
+        assertEquals(0.1 * (1 + 20.6 / 1.025) + 0.8034, line.seen(0.1, 1.25, 20), 1e-9);
     }
 
     /** The same with a radius of 2 m askew by half the angle whose cosine is 0.6, that is by the cosine 0.8944. */
@@ -45,14 +46,14 @@ class SightLineTest {
     void aConvexGlassShowsMoreByItsVirtualEye() {
         SightLine line = new SightLine(1.4, 0.4, 0.8, 2.0);
         double image = 1 / (1 / 1.0 + 2 / (2.0 * 0.894427191));
-        assertEquals(0.1 * (1 + 20.6 / image) + 0.8034, line.seen(0.1, 1.25, 20), 1e-6);
+        assertEquals(0.1 * (1 + 20.6 / (1.025 * image)) + 0.8034, line.seen(0.1, 1.25, 20), 1e-6);
     }
 
     /** A sliver of glass gives each eye a sliver of road of its own, not the road between them. */
     @Test
     void theSecondEyeAddsNoMoreThanTheFirstSees() {
         SightLine line = new SightLine(1.4, 0.4, 0.8, FLAT);
-        assertEquals(2 * 0.001 * 21.6, line.seen(0.001, 1.2005, 20), 1e-9);
+        assertEquals(2 * 0.001 * (1 + 20.6 / 1.00025), line.seen(0.001, 1.2005, 20), 1e-9);
         assertEquals(0, line.seen(-0.2, 1.0, 20));
     }
 
@@ -88,8 +89,7 @@ class SightLineTest {
 
     /**
      * Every ray of both eyes to the ends of the glass, reflected by the law of reflection at a flat or round glass
-     * turned until its inner end shows straight back. The formula takes the fan to be centred on straight back; 4 %
-     * covers that.
+     * turned until its inner end shows straight back. The formula may show 7 % less, and no more than 3 % more.
      */
     @ParameterizedTest
     @CsvSource({
@@ -99,12 +99,16 @@ class SightLineTest {
         "-0.37,1.35,0.17,1.4,20",
         "-0.37,1.35,0.17,1.4,4",
         "0.37,1.35,0.17,1.4,20",
-        "0.37,1.10,0.15,2.0,20"
+        "0.37,1.10,0.15,2.0,20",
+        "-0.37,1.368,0.29,Infinity,20",
+        "-0.37,1.40,0.30,Infinity,4",
+        "-0.37,1.25,0.12,6.0,20"
     })
     void whatIsSeenAgreesWithReflectedRays(double eyeY, double reach, double glass, double radius, double behind) {
         SightLine line = new SightLine(1.4, eyeY, 0.8, radius);
         double traced = traced(line, reach, glass, behind);
-        assertEquals(traced, line.seen(line.across(glass, reach), reach, behind), 0.04 * traced);
+        double seen = line.seen(line.across(glass, reach), reach, behind);
+        assertTrue(seen > 0.93 * traced && seen < 1.03 * traced, seen + " against " + traced);
     }
 
     private static double traced(SightLine line, double reach, double glass, double behind) {
