@@ -48,20 +48,11 @@ final class MassTable {
         List<Row> rows = new ArrayList<>();
         casesByMass.forEach((cells, cases) -> rows.add(row(cells, where(cases, all), false)));
         for (Loading loading : loadings) {
-            AxleLoads axles = loading.axles();
-            Centre centre = loading.centre();
-            rows.add(row(
-                    List.of(
-                            "sum; place of the centre of gravity",
-                            kilograms(axles.total(), 1),
-                            tolerance(axles.total()),
-                            millimetres(centre.x()),
-                            millimetres(centre.y()),
-                            millimetres(centre.z()),
-                            kilograms(axles.front(), 1),
-                            kilograms(axles.rear(), 1)),
-                    loading.loadCase().name(),
-                    true));
+            rows.add(sum("sum; place of the centre of gravity", loading.masses(), loading));
+            List<PointMass> highest = loading.highest();
+            if (!highest.equals(loading.masses())) {
+                rows.add(sum("the same without the load on the ball", highest, loading));
+            }
         }
         List<Row> limits =
                 loadings.stream().flatMap(loading -> limits(loading).stream()).toList();
@@ -95,6 +86,23 @@ final class MassTable {
                                 figure("Limit", 13),
                                 figure("Left", 13)),
                         limits));
+    }
+
+    private static Row sum(String item, List<PointMass> masses, Loading loading) {
+        AxleLoads axles = AxleLoads.of(masses, loading.plan().wheelbase());
+        Centre centre = Centre.of(masses);
+        return row(
+                List.of(
+                        item,
+                        kilograms(axles.total(), 1),
+                        tolerance(axles.total()),
+                        millimetres(centre.x()),
+                        millimetres(centre.y()),
+                        millimetres(centre.z()),
+                        kilograms(axles.front(), 1),
+                        kilograms(axles.rear(), 1)),
+                loading.loadCase().name(),
+                true);
     }
 
     private static List<String> cells(PointMass mass, Figure wheelbase) {

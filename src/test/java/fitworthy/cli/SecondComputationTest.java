@@ -435,6 +435,7 @@ class SecondComputationTest {
 
     @TestFactory
     Stream<DynamicTest> sideToSideAndHeight() {
+        // A pair is driven coupled and uncoupled, and is as high as the higher of the two.
         return Stream.of(
                 // size.track 1610 and 2 x (30 - 20) of wheels.offset; 1570 and 1560
                 value(200 * Math.abs(CANOPY_ON.aside()) / 1630, TOURING, "mass.lopsided", "vehicle", ON),
@@ -454,14 +455,19 @@ class SecondComputationTest {
                         "vehicle",
                         OFF),
                 value(
-                        100 * (TOWING.height() / (760 + 132 * 180 / 2692.0) - 1),
+                        100 * (Math.max(CANOPY_ON.height(), TOWING.height()) / (760 + 132 * 180 / 2692.0) - 1),
                         TOURING,
                         "mass.cog-untold",
                         "vehicle",
                         "towing"),
                 value(100 * (WEEKEND.height() / 710 - 1), WEEKENDER, "mass.cog-high", "vehicle", "weekend"),
                 value(100 * (ALONE.height() / 720 - 1), OVERLOADED, "mass.cog-high", "vehicle", NO_VAN),
-                value(100 * (WITH_VAN.height() / 720 - 1), OVERLOADED, "mass.cog-high", "vehicle", VAN),
+                value(
+                        100 * (Math.max(ALONE.height(), WITH_VAN.height()) / 720 - 1),
+                        OVERLOADED,
+                        "mass.cog-high",
+                        "vehicle",
+                        VAN),
                 // Roof rack with tent 96 kg, ratings.roof 80 kg
                 value(96, OVERLOADED, "mass.roof-over", "roof", NO_VAN),
                 margin(80 - 96, OVERLOADED, "mass.roof-over", "roof", NO_VAN));

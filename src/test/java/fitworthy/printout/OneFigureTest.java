@@ -40,6 +40,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -248,7 +249,13 @@ class OneFigureTest {
                 assertEquals(
                         Stream.of("{value}", "{enough}", "{limit}", "{margin}")
                                 .filter(judged.card().remedy()::contains)
-                                .map(each -> each.equals("{limit}") ? limit : each.equals("{margin}") ? margin : value)
+                                .map(each -> each.equals("{limit}")
+                                        ? limit
+                                        : each.equals("{margin}")
+                                                ? margin
+                                                : each.equals("{enough}") && kind.isBothWays()
+                                                        ? enough(judged, got, kind)
+                                                        : value)
                                 .toList(),
                         Stream.of("{value}", "{enough}", "{limit}", "{margin}")
                                 .filter(judged.card().remedy()::contains)
@@ -271,6 +278,15 @@ class OneFigureTest {
             }
         }
         assertTrue(named > 300, "named " + named);
+    }
+
+    /** A figure judged both ways reads to the nearest digit everywhere; what a remedy makes of it has to be enough. */
+    private static String enough(Judged judged, Comparison got, MeasureKind kind) {
+        BigDecimal exact =
+                BigDecimal.valueOf(got.value() / Dimension.size(kind.unit())).setScale(9, RoundingMode.HALF_EVEN);
+        RoundingMode safe = judged.card().atLeast() ? RoundingMode.FLOOR : RoundingMode.CEILING;
+        BigDecimal rounded = exact.setScale(kind.decimals(), safe);
+        return rounded.toPlainString() + (kind.unit().isEmpty() ? "" : " " + kind.unit());
     }
 
     /** The printed margin is what lies between the printed value and the printed limit, in findings and in what is met. */

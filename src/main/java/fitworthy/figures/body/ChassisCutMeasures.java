@@ -34,8 +34,11 @@ final class ChassisCutMeasures implements Topic {
             "",
             0,
             "angle of a joint in degrees times the speed of the propeller shaft in rpm, at the trip's highest speed");
-    private static final MeasureKind ANGLE_MOST =
-            number("body.shaft-angle-most", "deg", 1, "greatest angle that a joint takes at that speed");
+    private static final MeasureKind ANGLE_MOST = number(
+            "body.shaft-angle-most",
+            "deg",
+            1,
+            "greatest angle that a joint takes at the shaft's speed, or at touring speed where that is not known");
     private static final MeasureKind CENTRE_BEARING =
             word("body.centre-bearing", "what is known of the centre bearing", CentreBearing.class);
     private static final MeasureKind LINES =
@@ -133,7 +136,18 @@ final class ChassisCutMeasures implements Topic {
                 .worked("product = angle x shaft", in("angle", angle, "deg"), in("shaft", turns, "rpm"))
                 .worked(speed));
         Figure product = plan.practice(PracticeId.BODY_SHAFT_ANGLE_SPEED_MOST);
-        measures.add(Measure.most(ANGLE_MOST, name, product.dividedBy(turns))
-                .worked("most = product / shaft", in("product", product, ""), in("shaft", turns, "rpm")));
+        Figure touring = plan.practice(PracticeId.SUSPENSION_JOINT_ANGLE_MOST);
+        measures.add(
+                turns.known()
+                        ? Measure.most(
+                                        ANGLE_MOST,
+                                        name,
+                                        product.dividedBy(turns).least(touring))
+                                .worked(
+                                        "most = min(touring, product / shaft)",
+                                        in("touring", touring, "deg"),
+                                        in("product", product, ""),
+                                        in("shaft", turns, "rpm"))
+                        : Measure.most(ANGLE_MOST, name, touring));
     }
 }

@@ -14,7 +14,6 @@ import fitworthy.figures.plan.PointMass;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
 import fitworthy.figures.plan.WheelbaseStretch;
-import fitworthy.quantity.Derived;
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.Rails;
 import java.util.ArrayList;
@@ -121,7 +120,7 @@ final class RailMeasures implements Topic {
             for (PointMass mass : loading.masses()) {
                 // The axles as weighed; fuel and driver counted in them are taken out where they are.
                 if (mass.sort() == PointMass.Sort.VEHICLE && mass.mass().value() > 0) {
-                    onRear.add(in(mass.name(), mass.mass().minus(mass.onFront(wheelbase)), "kg"));
+                    onRear.add(in(mass.name(), mass.onRear(wheelbase), "kg"));
                 } else {
                     parts.add(mass);
                 }
@@ -138,7 +137,7 @@ final class RailMeasures implements Topic {
             Working.Input between = in("wheelbase", wheelbase, "mm");
             return new Moment(
                     plan.stretch(),
-                    Derived.of(v -> Math.abs(v[0]), sum),
+                    sum.known() ? Figure.of(Math.abs(sum.value()), sum.tolerance()) : sum,
                     RailBending.ofRear(place, wheelbase).times(plan.stretch().unsettled()),
                     new Working.Formula(
                             "moment = |own + others|", List.of(in("own", own, "Nm"), in("others", others, "Nm"))),

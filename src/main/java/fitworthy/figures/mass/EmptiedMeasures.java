@@ -73,11 +73,10 @@ public final class EmptiedMeasures implements Topic {
         });
         Figure most = plan.ratings().cogHeight();
         // What is too high already is a matter of its own.
-        if (most.known() && !loading.centre().z().isAbove(most)) {
+        if (most.known() && !Centre.of(loading.highest()).z().isAbove(most)) {
             UsedUp.highest(loading)
-                    .ifPresent(state -> measures.add(
-                            Measure.of(COG, "vehicle", Centre.of(state.masses()).z(), most)
-                                    .worked(MassWorkings.centre(state.masses(), "height", PointMass::height))));
+                    .ifPresent(state -> measures.add(Measure.of(COG, "vehicle", state.height(), most)
+                            .worked(MassWorkings.centre(state.masses(), "height", PointMass::height))));
         }
         side(loading, measures);
         // A pin stands over the rear axle or ahead of it.

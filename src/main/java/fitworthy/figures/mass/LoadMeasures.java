@@ -204,22 +204,24 @@ public final class LoadMeasures implements Topic {
                         in("difference", difference, "%"),
                         in("most", mostAside, "%"),
                         in("loaded", axles.total(), "kg")));
+        List<PointMass> highest = loading.highest();
+        Figure height = Centre.of(highest).z();
         Figure bareHeight = BareHeight.of(plan);
         measures.add(Measure.of(
-                        COG_RISE, "vehicle", centre.z().dividedBy(bareHeight).minus(Figure.of(1, 0)))
-                .worked("rise = height / unladen - 1", in("height", centre.z(), "mm"), in("unladen", bareHeight, "mm"))
+                        COG_RISE, "vehicle", height.dividedBy(bareHeight).minus(Figure.of(1, 0)))
+                .worked("rise = height / unladen - 1", in("height", height, "mm"), in("unladen", bareHeight, "mm"))
                 .worked(BareHeight.working(plan).toArray(Working[]::new))
                 .worked(StandingHeight.of(plan, VehicleEnd.FRONT).working("vehicle over the front axle"))
                 .worked(StandingHeight.of(plan, VehicleEnd.REAR).working("vehicle over the rear axle"))
-                .worked(MassWorkings.centre(loading.masses(), "height", PointMass::height)));
+                .worked(MassWorkings.centre(highest, "height", PointMass::height)));
         measures.add(Measure.of(COG_JUDGED, "vehicle", Choice.of(CogJudged.of(plan))));
         if (ratings.cogHeight().known()) {
-            measures.add(Measure.of(COG, "vehicle", centre.z(), ratings.cogHeight())
-                    .worked(MassWorkings.centre(loading.masses(), "height", PointMass::height)));
+            measures.add(Measure.of(COG, "vehicle", height, ratings.cogHeight())
+                    .worked(MassWorkings.centre(highest, "height", PointMass::height)));
         }
-        measures.add(Measure.of(COG_HEIGHT, "vehicle", centre.z())
-                .worked(MassWorkings.centre(loading.masses(), "height", PointMass::height)));
-        stability(plan, track, centre, measures);
+        measures.add(Measure.of(COG_HEIGHT, "vehicle", height)
+                .worked(MassWorkings.centre(highest, "height", PointMass::height)));
+        stability(loading, track, measures);
         Figure front = Levelling.front(loading);
         loading.masses().stream()
                 .filter(mass -> isCarried(mass) && behindRearAxle(mass, plan))
@@ -241,9 +243,12 @@ public final class LoadMeasures implements Topic {
     }
 
     /** It goes over the tyres on its heavier side, the nearer ones to its centre of gravity. */
-    private static void stability(Plan plan, Figure track, Centre centre, List<Measure> measures) {
-        Figure between = track.minus(aside(centre.y()).times(2));
-        Figure factor = Stability.factor(between, centre.z());
+    private static void stability(Loading loading, Figure track, List<Measure> measures) {
+        Plan plan = loading.plan();
+        Centre centre = Centre.of(
+                loading.eitherWay(masses -> factor(Centre.of(masses), track).times(-1)));
+        Figure between = between(centre, track);
+        Figure factor = factor(centre, track);
         Figure bare = Stability.factor(plan.vehicle().size().track(), BareHeight.of(plan));
         Working half = new Working.Formula(
                 "factor = (track / 2 - |left|) / height",
@@ -255,6 +260,15 @@ public final class LoadMeasures implements Topic {
         measures.add(Measure.of(TIP_SLOPE, "vehicle", LoadBox.tippingAngle(between, centre.z()))
                 .worked("slope = atan(factor)", in("factor", factor, ""))
                 .worked(half));
+    }
+
+    private static Figure factor(Centre centre, Figure track) {
+        return Stability.factor(between(centre, track), centre.z());
+    }
+
+    /** The track of one that lies on the centre line and tips over alike, in m. */
+    private static Figure between(Centre centre, Figure track) {
+        return track.minus(aside(centre.y()).times(2));
     }
 
     /**

@@ -20,6 +20,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -97,6 +98,20 @@ public record Loading(
     /** What the vehicle weighs without the load on the ball, in kg. */
     public Figure uncoupled() {
         return Total.of(withoutBall(masses).stream().map(PointMass::mass));
+    }
+
+    /**
+     * Its masses with the load on the ball or without, whichever make more of a figure: it is driven both ways, and on a ball
+     * presses what is nothing of the vehicle's own.
+     */
+    public List<PointMass> eitherWay(Function<List<PointMass>, Figure> figure) {
+        List<PointMass> alone = withoutBall(masses);
+        return figure.apply(alone).isAbove(figure.apply(masses)) ? alone : masses;
+    }
+
+    /** The same, by how high their centre of gravity is. */
+    public List<PointMass> highest() {
+        return eitherWay(each -> Centre.of(each).z());
     }
 
     private static List<PointMass> withoutBall(List<PointMass> masses) {

@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
 /**
  * A loading later on the way, with those things used up that leave an axle its most or its least: nobody knows in which
@@ -68,14 +70,24 @@ public record UsedUp(List<PointMass> masses, List<PointMass> tanks, Optional<Gon
         return tanks.isEmpty() && gone.isEmpty() ? Optional.empty() : Optional.of(of(loading, tanks, gone));
     }
 
-    /** The highest centre of gravity: nothing in the vehicle's own tanks that are below it, or may be. */
+    /**
+     * The highest centre of gravity: nothing in the vehicle's own tanks that are below it, or may be, with the load on the ball
+     * or without, whichever is the higher.
+     */
     public static Optional<UsedUp> highest(Loading loading) {
+        return Stream.<UnaryOperator<UsedUp>>of(
+                        coupled -> coupled, coupled -> coupled.without(mass -> mass.sort() == Sort.BALL))
+                .flatMap(driven -> highest(loading, driven).stream())
+                .reduce((one, other) -> other.height().isAbove(one.height()) ? other : one);
+    }
+
+    private static Optional<UsedUp> highest(Loading loading, UnaryOperator<UsedUp> driven) {
         List<PointMass> tanks = tanks(loading, anywhere -> true);
-        UsedUp state = of(loading, List.of(), Optional.empty());
+        UsedUp state = driven.apply(of(loading, List.of(), Optional.empty()));
         List<PointMass> below = below(state, tanks);
         // Each that goes lifts the centre, so that others may come to be below it.
         while (below.size() > state.tanks.size()) {
-            state = of(loading, below, Optional.empty());
+            state = driven.apply(of(loading, below, Optional.empty()));
             below = below(state, tanks);
         }
         return below.isEmpty() ? Optional.empty() : Optional.of(state);
@@ -92,8 +104,13 @@ public record UsedUp(List<PointMass> masses, List<PointMass> tanks, Optional<Gon
         return tanks.isEmpty() ? Optional.empty() : Optional.of(of(loading, placed, Optional.empty()));
     }
 
+    /** How high its centre of gravity is, in m. */
+    public Figure height() {
+        return Centre.of(masses).z();
+    }
+
     private static List<PointMass> below(UsedUp state, List<PointMass> tanks) {
-        Figure centre = Centre.of(state.masses).z();
+        Figure centre = state.height();
         return tanks.stream().filter(tank -> !tank.height().isAtLeast(centre)).toList();
     }
 

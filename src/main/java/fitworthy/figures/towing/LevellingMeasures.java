@@ -33,7 +33,7 @@ final class LevellingMeasures implements Topic {
                     "towing.bars-most",
                     "kg",
                     0,
-                    "greatest load on the ball on the way",
+                    "greatest load on the ball on the way, as far as it is allowed there",
                     "most that the bars are made for")
             .onTrailer();
     private static final MeasureKind BARS_LEAST = rated(
@@ -42,6 +42,7 @@ final class LevellingMeasures implements Topic {
                     0,
                     "least load on the ball on the way",
                     "least that the bars are made for")
+            .signed()
             .onTrailer();
     private static final MeasureKind ON_AIR =
             yesNo("towing.levelling-on-air", "whether the rear axle under it rides on air springs");

@@ -25,7 +25,8 @@ final class StowedMeasures implements Topic {
             "their joint tolerance");
     private static final MeasureKind SHARE = number(
                     "towing.ball-share-emptied", "%", 1, "least share of the trailer on the ball")
-            .onTheWay("as supplies run out");
+            .onTheWay("as supplies run out")
+            .signed();
     private static final MeasureKind PIN_SHARE = number(
                     "towing.pin-share-emptied", "%", 1, "least share of the trailer on the pin")
             .onTheWay("as supplies run out");

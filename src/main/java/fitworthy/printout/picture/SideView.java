@@ -109,7 +109,8 @@ final class SideView {
                             + " V"
                             + Svg.number(y + 5.5) + radius + Svg.number(x - 5.5) + " " + Svg.number(y) + " Z");
         }
-        String text = "Centre of gravity: " + centreWords(centre);
+        String text = "Centre of gravity: " + centreWords(centre)
+                + (at.loading.towing() ? ", with the load on the ball" : "");
         double half = Lettering.width(text, Svg.NORMAL) / 2;
         svg.text(Svg.NORMAL, Anchor.MIDDLE, Math.max(half + 2, Math.min(x, Svg.WIDTH - half - 2)), 10, text);
     }
@@ -198,6 +199,7 @@ final class SideView {
         Centre centre = at.loading.centre();
         text.append("Centre of gravity ")
                 .append(centre.x().known() ? centreWords(centre) : "not known")
+                .append(at.loading.towing() ? ", with the load on the ball" : "")
                 .append(". Masses from front to rear: ");
         return text.append(masses.words()).toString();
     }

@@ -109,8 +109,9 @@ final class BodyRemedies {
             return set(at("fitments.{subject}.fixing.limit"))
                     .done(tree, sheet, finding, new Amount(amount.value() / points, amount.unit()));
         }));
-        table.rule("body.shaft-steep", says("down by ", ", by", less(at("fitments.{subject}.shaft.joint-angle"))));
-        table.rule("body.shaft-fast", says("joints to ", " or less", set(at("fitments.{subject}.shaft.joint-angle"))));
+        table.rule(
+                "body.shaft-steep body.shaft-fast",
+                says("joints to ", " or less", set(at("fitments.{subject}.shaft.joint-angle"))));
         table.rule("across.same-place", says("by ", " ?,", MOVED));
         table.rule(
                 "across.tanks-not-full across.supplies-used-up",
