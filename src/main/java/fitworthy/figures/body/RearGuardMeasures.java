@@ -6,14 +6,16 @@ import fitworthy.figures.measure.Measure;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.Topic;
+import fitworthy.quantity.Figure;
 import fitworthy.sheet.BodyDetails.Body;
 import fitworthy.sheet.BodyDetails.RearEnd;
 import fitworthy.sheet.Fitment;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What keeps a car from running under the rear: looked at where a tray is planned, since the maker's bumper mostly goes with
- * his tub. Whether the law wants any of a vehicle of this mass is the rules' matter.
+ * his tub, and of a canopy where the sheet tells any of it. Whether the law wants any of a vehicle of this mass is the rules' matter.
  */
 final class RearGuardMeasures implements Topic {
     private static final MeasureKind HEIGHT = number(
@@ -30,13 +32,16 @@ final class RearGuardMeasures implements Topic {
 
     @Override
     public void plan(Plan plan, List<Measure> measures) {
-        for (Fitment tray : plan.fitments(Fitment.Kind.TRAY)) {
-            if (!tray.isDone()) {
-                RearEnd rear = ((Body) tray.details()).rear();
-                measures.add(Measure.of(HEIGHT, tray.name(), rear.guardHeight()));
-                measures.add(Measure.of(AHEAD, tray.name(), rear.guardAhead()));
-                measures.add(Measure.of(SHORT, tray.name(), rear.guardShort()));
+        plan.sheet().fitments().stream().filter(part -> !part.isDone()).forEach(part -> {
+            if (part.details() instanceof Body body && (part.kind() == Fitment.Kind.TRAY || tells(body.rear()))) {
+                measures.add(Measure.of(HEIGHT, part.name(), body.rear().guardHeight()));
+                measures.add(Measure.of(AHEAD, part.name(), body.rear().guardAhead()));
+                measures.add(Measure.of(SHORT, part.name(), body.rear().guardShort()));
             }
-        }
+        });
+    }
+
+    private static boolean tells(RearEnd rear) {
+        return Stream.of(rear.guardHeight(), rear.guardAhead(), rear.guardShort()).anyMatch(Figure::known);
     }
 }
