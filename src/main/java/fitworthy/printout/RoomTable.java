@@ -34,7 +34,10 @@ import java.util.stream.Stream;
 /** What each loading leaves for more, in words: a line for each question, loadings that come to the same together. */
 public final class RoomTable {
 
-    private static final String HEADING = "ROOM LEFT, each answer by itself with all else as planned";
+    /** A place is as strong as nobody has said: the figures are of the vehicle and of what the sheet rates. */
+    private static final String BEARS = " what a seat, shelf or floor bears is not counted";
+
+    private static final String HEADING = "ROOM LEFT, each answer by itself with all else as planned;" + BEARS;
     private static final String TRAILER = "Heaviest trailer";
     /** How many places that come to the same are named. */
     private static final int PLACES = 4;
@@ -108,7 +111,7 @@ public final class RoomTable {
     /** The same as a table, without the heaviest trailer. */
     List<Block> blocks() {
         return new Table(
-                        "Room left: each answer by itself, with all else as planned",
+                        "Room left: each answer by itself, with all else as planned;" + BEARS,
                         List.of(text("What", 18), text("Loading", 22), text("How much, and which limit governs", 60)),
                         lines.stream()
                                 .dropWhile(RoomTable::isOfTrailer)
@@ -224,7 +227,11 @@ public final class RoomTable {
     private static String tank(Tank tank) {
         return tank.fill().subject() + " "
                 + amount(tank.fill(), Wording.value(tank.fill().figured().measure()), "")
-                + (tank.share().measure().isKnown()
+                + (isUnsure(tank.fill()) ? "" : filled(tank));
+    }
+
+    private static String filled(Tank tank) {
+        return (tank.share().measure().isKnown()
                         ? ", " + Wording.value(tank.share().measure()) + " full"
                         : "")
                 + tank.range()
@@ -255,6 +262,9 @@ public final class RoomTable {
                     + most.over().stream().map(step -> step.limit().words()).collect(Collectors.joining(", "))
                     + " over already)";
         }
+        if (isUnsure(answer)) {
+            return "not sure, from none to " + RoomWords.greatest(answer) + by(answer, where);
+        }
         return most.unknown().isEmpty()
                 ? RoomWords.about(answer.figured())
                         + much
@@ -263,6 +273,15 @@ public final class RoomTable {
                 : "not known"
                         + (most.atMost().known() ? ", at most " + RoomWords.atMost(answer) + by(answer, where) : where)
                         + ", missing " + RoomWords.fields(most.missing());
+    }
+
+    /** Whether the spread is as great as the figure, which then tells no more than how much it may be at the most. */
+    private static boolean isUnsure(Answer answer) {
+        Figure figure = answer.most().figure();
+        return figure.known()
+                && !answer.most().isOver()
+                && figure.tolerance() > 0
+                && figure.tolerance() >= figure.value();
     }
 
     private static String by(Answer answer, String where) {

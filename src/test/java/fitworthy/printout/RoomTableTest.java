@@ -102,6 +102,40 @@ public class RoomTableTest {
         says(printed(dust + "vehicle: {ratings: {roof-off-road: 60 kg}}"), "on the roof up to 60 kg");
     }
 
+    /** 100 kg less the rack's 30 kg on the road; a rack for 60 kg bears 60 kg whatever the roof may carry off it. */
+    @Test
+    void whatIsNotKnownIsBoundByEachLimitThatIs() throws FaultsException {
+        String rack =
+                """
+                trip: {dust: some}
+                fitments: [{name: Rack, kind: roof-rack, mass: 30 kg, roof: yes, at: {x: 1400 mm, y: 0 mm, z: 1900 mm}}]
+                """;
+        says(printed(rack), "not known, at most 70 kg on Rack (roof), missing greatest load on the roof off the road");
+        says(
+                printed(rack.replace("roof: yes", "roof: yes, carries: 60 kg")),
+                "not known, at most 60 kg on Rack (rack), missing greatest load on the roof off the road");
+        String onCanopy =
+                """
+                fitments:
+                  - {name: Canopy, kind: canopy, mass: 90 kg, at: {x: 2700 mm, y: 0 mm, z: 1100 mm}, front: 1900 mm, length: 1600 mm}
+                  - {name: Bars, kind: roof-rack, mass: 10 kg, at: on the canopy, carries: 75 kg}
+                cargo: [{name: Kayak, mass: 24 kg, at: on the canopy}]
+                """;
+        says(printed(onCanopy), "not known, at most 51 kg on Bars, beside Kayak (rack)");
+        says(
+                printed(onCanopy.replace("canopy}]", "canopy, in: Bars}]")),
+                "51 kg +/- 1 kg on Bars, beside Kayak (rack)");
+    }
+
+    /** 480 kg of GVM less 470 kg leave 10 kg; where that load may be off by 40 kg, up to 50 kg. */
+    @Test
+    void ofLessThanItsSpreadOnlyTheMostIsTold() throws FaultsException {
+        String gear = "cargo: [{name: Gear, mass: 470 kg +/- %s kg, at: {x: 1900 mm, y: 0 mm, z: 900 mm}}]\n"
+                + "vehicle: {ratings: {front-axle: 1900 kg, rear-axle: 1900 kg}}\n";
+        says(printed(gear.formatted("40")), "not sure, from none to 50 kg in the seats");
+        says(printed(gear.formatted("5")), "10 kg +/- 5 kg in the seats");
+    }
+
     /** The rear tyres alone would allow some thousand kilograms: no rating of the vehicle, no figure. */
     @Test
     void noFigureIsToldWithoutAnyRatingOfTheVehicle() throws FaultsException {

@@ -10,6 +10,7 @@ import fitworthy.figures.plan.RoofLoad;
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.YesNo;
+import fitworthy.sheet.Sheet;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -27,28 +28,51 @@ final class Above {
     }
 
     /**
+     * What is more than the limits that are known allow is told as a bound, see {@link Most}.
+     *
+     * @param steps those that hold of it; of some it is not known how much they leave
+     * @param bounds what such leave at the most, with all up there that may be
+     */
+    record Limits(List<Step> steps, List<Step> bounds) {}
+
+    /**
      * @param taken what is taken more of
      * @param in what it stands in or on; empty where nothing
      * @param onRoof whether it is on the roof
      * @param instead the name of the mass of it that is there now and does not count; empty where it is all added
      */
-    List<Step> steps(Taken taken, String in, Choice<YesNo> onRoof, String instead) {
-        List<Step> steps = new ArrayList<>();
+    Limits limits(Taken taken, String in, Choice<YesNo> onRoof, String instead) {
+        Limits limits = new Limits(new ArrayList<>(), new ArrayList<>());
         if (!onRoof.is(YesNo.NO)) {
             RoofLoad others = roof.only(name -> !name.equals(instead));
-            Figure onTheWay = RoofLimit.of(loading, others.sum()).most();
-            Figure limit = RoofLimit.atRest(loading)
-                    .map(rest -> onTheWay.least(rest.left()))
-                    .orElse(onTheWay);
-            Figure told = onRoof.known() ? limit : Figure.missing(onRoof.missing());
-            steps.add(step(Limit.ROOF, taken, told, others));
+            Figure known = atRest(RoofLimit.onTheWay(loading.plan().sheet()));
+            add(
+                    limits,
+                    Limit.ROOF,
+                    taken,
+                    onRoof.known() ? known : Figure.missing(onRoof.missing()),
+                    offRoad(others),
+                    others);
         }
-        racks.stream()
-                .filter(rack -> rack.takes(in, onRoof))
-                .map(rack ->
-                        step(Limit.RACK, taken, rack.most(), rack.beside(in).only(name -> !name.equals(instead))))
-                .forEach(steps::add);
-        return steps;
+        racks.stream().filter(rack -> rack.takes(in, onRoof)).forEach(rack -> {
+            RoofLoad others = rack.beside(in).only(name -> !name.equals(instead));
+            add(limits, Limit.RACK, taken, rack.most(), Figure.ZERO, others);
+        });
+        return limits;
+    }
+
+    private Figure atRest(Figure onTheWay) {
+        return RoofLimit.atRest(loading)
+                .map(rest -> onTheWay.least(rest.left()))
+                .orElse(onTheWay);
+    }
+
+    /** Of more than is up there it is asked for wherever the trip leaves the seal, unless the roof is overloaded as it is. */
+    private Figure offRoad(RoofLoad others) {
+        Sheet sheet = loading.plan().sheet();
+        return RoofLimit.lacksOffRoad(sheet) && !others.sum().isAbove(RoofLimit.onTheWay(sheet))
+                ? loading.plan().ratings().roofOffRoad()
+                : Figure.ZERO;
     }
 
     /** What something stands in or on: the rack that bears it, whatever else the sheet says. @param name of its mass */
@@ -60,13 +84,22 @@ final class Above {
                 .orElse(in);
     }
 
-    /** @param others what is up there; where it is not known whether it is, nor is what is left */
-    private static Step step(Limit limit, Taken taken, Figure rated, RoofLoad others) {
+    /** @param asked what else has to be known @param others what is up there, or may be */
+    private static void add(Limits limits, Limit limit, Taken taken, Figure rated, Figure asked, RoofLoad others) {
         Figure load = others.sum();
-        Figure most = rated;
+        Figure most = rated.missingWith(asked, rated);
         for (Choice<YesNo> other : others.told()) {
             most = other.known() ? most : most.missingWith(Figure.missing(other.missing()), most);
         }
+        Step step = step(limit, taken, most, load);
+        limits.steps.add(step);
+        Step bound = step(limit, taken, rated, load);
+        if (!step.known() && bound.known()) {
+            limits.bounds.add(bound);
+        }
+    }
+
+    private static Step step(Limit limit, Taken taken, Figure most, Figure load) {
         Figure left = most.minus(load);
         List<Working.Input> inputs = new ArrayList<>(List.of(in("limit", most, "kg"), in("load", load, "kg")));
         inputs.addAll(taken.inputs());

@@ -34,19 +34,26 @@ public record Most(List<Step> steps, List<Step> over, double taken, List<Step> u
      * @param bounds what such limits allow at the most; the answer stays not known
      */
     static Most of(List<Step> limits, List<Step> bounds) {
-        List<Step> counted = Stream.concat(limits.stream().filter(Step::known), bounds.stream())
-                .toList();
-        Most most = of(counted);
-        return new Most(
-                most.steps,
-                most.over,
-                most.taken,
-                limits.stream().filter(limit -> !limit.known()).toList());
+        return of(counted(limits, bounds)).with(unknown(limits));
     }
 
-    /** The most that is added to what is there: where a limit is passed already, nothing is. */
-    static Most added(List<Step> limits) {
-        return of(limits, inOrder(limits), 0);
+    /** The most that is added to what is there: where a limit is passed already, nothing is. @param bounds as above */
+    static Most added(List<Step> limits, List<Step> bounds) {
+        List<Step> counted = counted(limits, bounds);
+        return of(counted, inOrder(counted), 0).with(unknown(limits));
+    }
+
+    private static List<Step> counted(List<Step> limits, List<Step> bounds) {
+        return Stream.concat(limits.stream().filter(Step::known), bounds.stream())
+                .toList();
+    }
+
+    private static List<Step> unknown(List<Step> limits) {
+        return limits.stream().filter(limit -> !limit.known()).toList();
+    }
+
+    private Most with(List<Step> open) {
+        return new Most(steps, over, taken, open);
     }
 
     private static Most of(List<Step> limits, List<Step> steps, double taken) {
@@ -66,7 +73,7 @@ public record Most(List<Step> steps, List<Step> over, double taken, List<Step> u
                                 limit -> Figure.rounded(limit.leftAt(taken).value())))
                         .toList(),
                 taken,
-                limits.stream().filter(limit -> !limit.known()).toList());
+                unknown(limits));
     }
 
     private static List<Step> inOrder(List<Step> limits) {

@@ -56,21 +56,22 @@ final class Stowage {
     static Map<String, Most> of(Loading loading) {
         Stowage stowage = new Stowage(loading);
         Map<String, Most> rooms = new LinkedHashMap<>();
-        stowage.spots().forEach(spot -> rooms.putIfAbsent(spot.name(), Most.added(stowage.limits(spot))));
+        stowage.spots().forEach(spot -> rooms.putIfAbsent(spot.name(), stowage.most(spot)));
         return rooms;
     }
 
-    private List<Step> limits(Spot spot) {
+    private Most most(Spot spot) {
         Taken more = new Taken("most", Sort.CARGO, spot.at(), Figure.of(1, 0), "", List.of());
         List<Step> steps = new ArrayList<>(carrier.steps(more));
-        steps.addAll(above.steps(more, spot.on(), spot.roof(), ""));
+        Above.Limits up = above.limits(more, spot.on(), spot.roof(), "");
+        steps.addAll(up.steps());
         spot.boxes().forEach(part -> {
             holdDowns(part).ifPresent(steps::add);
             if (part.removable().is(YesNo.YES)) {
                 legs(part).ifPresent(steps::add);
             }
         });
-        return steps;
+        return Most.added(steps, up.bounds());
     }
 
     /**

@@ -45,16 +45,17 @@ public record TankRoom(Tank tank, Figure planned, Most most, boolean feeds) {
                 " / density",
                 List.of(in("density", density, "kg/L")));
         List<Step> steps = new ArrayList<>(carrier.steps(more));
-        steps.addAll(above.steps(
+        Above.Limits up = above.limits(
                 more,
                 above.under(filled, tank.in()),
                 OnRoof.of(tank, loading.plan().sheet()),
-                filled));
+                filled);
+        steps.addAll(up.steps());
         steps.add(Step.plain(
                 Limit.FULL,
                 tank.capacity(),
                 new Working.Formula("most = capacity", List.of(in("capacity", tank.capacity(), "L")))));
-        return new TankRoom(tank, Liquids.litres(tank, loading.fill(tank)), Most.of(steps), feeds);
+        return new TankRoom(tank, Liquids.litres(tank, loading.fill(tank)), Most.of(steps, up.bounds()), feeds);
     }
 
     /** How much may be in it, L; none where a limit is passed even so. */

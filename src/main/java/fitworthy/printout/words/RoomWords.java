@@ -37,6 +37,19 @@ public final class RoomWords {
                 answer.figured().measure().kind());
     }
 
+    /** With all of the spread, as far as a tank holds it. */
+    public static String greatest(Answer answer) {
+        Figure most = answer.most().figure();
+        double full = answer.most().steps().stream()
+                .filter(step -> step.limit() == Limit.FULL)
+                .mapToDouble(step -> step.left().value())
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
+        Measure measure = answer.figured().measure();
+        return Digits.quantity(
+                measure.kind().printed(Math.min(full, most.value() + most.tolerance()), -1), measure.kind());
+    }
+
     /** What may be put aboard; where the GVM governs, as what is left of the payload is printed, which is the same figure. */
     public static String aboard(InLoading loading, Answer answer) {
         Measure payload = loading.payload().measure();
