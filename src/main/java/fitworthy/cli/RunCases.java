@@ -19,8 +19,9 @@ import picocli.CommandLine.Option;
         name = "cases",
         mixinStandardHelpOptions = true,
         usageHelpWidth = 80,
-        description = "Runs the cases of the rule book, all or some. Names every comparison of their topics' rules, or of"
-                + " the rules named, that none of them turns.",
+        description =
+                "Runs the cases of the rule book, all or some. Names every comparison of their topics' rules, or of"
+                        + " the rules named, that none of them turns.",
         footer = {"", "Example:", "  fitworthy cases --topic mass --region au-nsw"})
 final class RunCases implements Callable<Integer> {
 

@@ -26,7 +26,7 @@ class PublishedShareTest {
     @ParameterizedTest
     @CsvSource({
         "uk, 0.70",
-        "eu, 1.00",
+        "eu, 0.90",
         "au, 0.32",
         "us, 0.70",
         "us-ca, 0.70",

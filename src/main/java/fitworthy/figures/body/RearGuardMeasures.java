@@ -42,6 +42,7 @@ final class RearGuardMeasures implements Topic {
     }
 
     private static boolean tells(RearEnd rear) {
-        return Stream.of(rear.guardHeight(), rear.guardAhead(), rear.guardShort()).anyMatch(Figure::known);
+        return Stream.of(rear.guardHeight(), rear.guardAhead(), rear.guardShort())
+                .anyMatch(Figure::known);
     }
 }
