@@ -2,6 +2,7 @@ package fitworthy.figures.plan;
 
 import fitworthy.quantity.Choice;
 import fitworthy.quantity.YesNo;
+import fitworthy.sheet.BodyDetails.SeatChange;
 import fitworthy.sheet.Fitment;
 import fitworthy.sheet.Papers.Alteration;
 import fitworthy.sheet.Papers.Proof;
@@ -43,7 +44,7 @@ public final class Alterations {
     public static List<Altering> altering(Plan plan) {
         List<Altering> altering = new ArrayList<>();
         for (Fitment part : plan.sheet().fitments()) {
-            Set<Alteration> makes = of(part.kind());
+            Set<Alteration> makes = goesBack(plan, part) ? Set.of() : of(part.kind());
             if (!makes.isEmpty()) {
                 altering.add(new Altering(part.name(), makes, part.isDone(), part.certificate()));
             }
@@ -77,6 +78,13 @@ public final class Alterations {
 
     private static boolean certified(boolean done, Choice<Proof> certificate) {
         return done && certificate.is(Proof.HELD);
+    }
+
+    /** Whether seats are out for a while alone and none are added. */
+    private static boolean goesBack(Plan plan, Fitment part) {
+        return part.details() instanceof SeatChange change
+                && change.permanent().is(YesNo.NO)
+                && change.seats().isAtMost(plan.vehicle().seats());
     }
 
     private static Set<Alteration> of(Fitment.Kind kind) {

@@ -71,6 +71,7 @@ public enum PracticeId {
     TOWING_PIN_SHARE_LEAST("towing.pin-share-least"),
     TOWING_FIFTH_WHEEL_CHAINS("towing.fifth-wheel-chains"),
     TOWING_FIFTH_WHEEL_CHAINS_ALONE("towing.fifth-wheel-chains-alone"),
+    TOWING_NO_BREAKAWAY_MOST("towing.no-breakaway-most"),
     TOWING_NO_BREAKAWAY_MASS_MOST("towing.no-breakaway-mass-most"),
     TOWING_ONE_CHAIN_MOST("towing.one-chain-most"),
     TOWING_UNBRAKED_CAMP_MOST("towing.unbraked-camp-most"),

@@ -39,15 +39,18 @@ final class TrailerBrakeMeasures implements Topic {
             "greatest axle load of a trailer with over-run brakes or some wheels unbraked");
     private static final MeasureKind SOME_WHEELS =
             number("towing.some-wheels", "kg", 0, "greatest mass of a trailer with brakes on some wheels only");
-    private static final MeasureKind NO_BREAKAWAY =
-            number("towing.no-breakaway", "kg", 0, "greatest axle load of this trailer, which has no breakaway brake");
+    private static final MeasureKind NO_BREAKAWAY = number(
+            "towing.no-breakaway", "kg", 0, "greatest axle load of this trailer, counted as without a breakaway brake");
     private static final MeasureKind NO_BREAKAWAY_MASS = number(
-            "towing.no-breakaway-mass", "kg", 0, "greatest mass of this braked trailer, which has no breakaway brake");
+            "towing.no-breakaway-mass",
+            "kg",
+            0,
+            "greatest mass of this braked trailer, counted as without a breakaway brake");
     private static final MeasureKind NO_BREAKAWAY_CAMP = number(
             "towing.no-breakaway-camp",
             "kg",
             0,
-            "greatest mass of this braked trailer to live in, which has no breakaway brake");
+            "greatest mass of this braked trailer to live in, counted as without a breakaway brake");
     private static final MeasureKind BREAKAWAY_HOLD =
             number("towing.breakaway-hold", "min", 0, "how long the trailer's brakes hold after a breakaway");
     private static final MeasureKind BRAKE_CONTROL =
@@ -127,19 +130,14 @@ final class TrailerBrakeMeasures implements Topic {
             measures.add(Measure.of(
                     SOME_WHEELS,
                     "trailer",
-                    rated.isAtMost(plan.practice(PracticeId.TOWING_SOME_WHEELS_MOST))
-                            ? rated
-                            : given(rated, brakes, trailer.everyWheelBraked())));
+                    above(
+                            plan.practice(PracticeId.TOWING_SOME_WHEELS_MOST),
+                            rated,
+                            brakes,
+                            trailer.everyWheelBraked())));
         }
         if (open || braked && !trailer.breakaway().is(YesNo.YES)) {
-            measures.add(onAxles(NO_BREAKAWAY, trailer, brakes, trailer.breakaway()));
-            measures.add(Measure.of(NO_BREAKAWAY_MASS, "trailer", given(trailer.rated(), brakes, trailer.breakaway())));
-            massByUse(
-                            trailer,
-                            plan.practice(PracticeId.TOWING_UNBRAKED_CAMP_MOST),
-                            plan.practice(PracticeId.TOWING_NO_BREAKAWAY_MASS_MOST))
-                    .ifPresent(mass -> measures.add(
-                            Measure.of(NO_BREAKAWAY_CAMP, "trailer", given(mass, brakes, trailer.breakaway()))));
+            breakaway(plan, trailer, measures);
         }
         if ((open || controlled) && !trailer.breakaway().is(YesNo.NO)) {
             measures.add(Measure.of(BREAKAWAY_HOLD, "trailer", trailer.breakawayHold())
@@ -149,6 +147,26 @@ final class TrailerBrakeMeasures implements Topic {
             measures.add(Measure.of(
                     BRAKE_CONTROL, "brake controller", open ? Choice.missing(brakes.missing()) : controller(plan)));
         }
+    }
+
+    /** Whether it brakes by itself is asked where it has to alone: what is light enough passes whatever the answer. */
+    private static void breakaway(Plan plan, Trailer trailer, List<Measure> measures) {
+        Figure campMost = plan.practice(PracticeId.TOWING_UNBRAKED_CAMP_MOST);
+        Figure massMost = plan.practice(PracticeId.TOWING_NO_BREAKAWAY_MASS_MOST);
+        Choice<?>[] questions = {trailer.brakes(), trailer.breakaway()};
+        measures.add(
+                TrailerAxles.load(trailer).isAtMost(plan.practice(PracticeId.TOWING_NO_BREAKAWAY_MOST))
+                        ? onAxles(NO_BREAKAWAY, trailer)
+                        : onAxles(NO_BREAKAWAY, trailer, questions));
+        measures.add(Measure.of(NO_BREAKAWAY_MASS, "trailer", above(massMost, trailer.rated(), questions)));
+        massByUse(trailer, campMost, massMost)
+                .ifPresent(mass ->
+                        measures.add(Measure.of(NO_BREAKAWAY_CAMP, "trailer", above(campMost, mass, questions))));
+    }
+
+    /** The figure where every question is answered or it is no more than may go without. */
+    private static Figure above(Figure most, Figure figure, Choice<?>... questions) {
+        return figure.isAtMost(most) ? figure : given(figure, questions);
     }
 
     /**

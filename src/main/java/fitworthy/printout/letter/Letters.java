@@ -59,6 +59,7 @@ public final class Letters {
     private final Addressees addressees;
     private final LetterMasses masses;
     private final LetterItems items;
+    private final LetterFigures figures;
 
     private Letters(Advice advice) {
         this.advice = advice;
@@ -67,6 +68,7 @@ public final class Letters {
         this.addressees = new Addressees(sheet, advice.book().tables().shopWords());
         this.masses = new LetterMasses(advice);
         this.items = new LetterItems(advice);
+        this.figures = new LetterFigures(advice);
     }
 
     /** The letters that advice gives reason for. */
@@ -154,8 +156,10 @@ public final class Letters {
                     + " What stays behind or is done without, you choose; we work out what it brings."));
             blocks.addAll(masses.heaviest());
         }
+        List<String> asks = items.of(one);
+        blocks.addAll(figures.blocks(one.whom(), asks));
         blocks.add(new Paragraph(asking(party)));
-        blocks.add(new Steps(items.of(one)));
+        blocks.add(new Steps(asks));
         if (!enclosed.isEmpty()) {
             blocks.add(new Paragraph(bringing(party) + String.join("; ", enclosed) + "."));
         }

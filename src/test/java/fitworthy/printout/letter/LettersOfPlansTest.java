@@ -125,6 +125,50 @@ class LettersOfPlansTest {
         assertTrue(unknown.contains("What is left out of Caravan takes its whole mass off the GCM."), unknown);
     }
 
+    /** Who is to say which cable or fuse suits is told load, run, copper and fuse; of what nobody knows, so. */
+    @Test
+    void theElectricianIsToldWhatTheCircuitIs() throws FaultsException {
+        String letter = letter(
+                "auto-electrician",
+                CIRCUIT.formatted("section: 4 mm2, length: 6.5 m", "rating: 60 A, distance: 1500 mm"));
+        assertTrue(
+                letter.contains(
+                        "Heater: 12 V, 42.5 A; cable: copper 4 mm2, length one way 6.5 m, insulation for 90 degC;"
+                                + " fuse 60 A, 1500 mm along the cable from the battery or board."),
+                letter);
+        assertFalse(letter.contains("Lamp: "), letter);
+        String unknown = letter("auto-electrician", CIRCUIT.formatted("length: ask", "rating: 0 A"));
+        assertTrue(
+                unknown.contains("copper not known, length one way not known, insulation for 90 degC; no fuse."),
+                unknown);
+    }
+
+    /** Who is to name a tyre is told size and load index of those planned, and of those that the vehicle came with. */
+    @Test
+    void theTyreFitterIsToldTheTyres() throws FaultsException {
+        String planned =
+                """
+                fitments: [{name: New tyres, kind: tyres, mass: 0 kg, size: 265/65R17, load-index: 90, speed-symbol: S,
+                            at: {x: 1400 mm, y: 0 mm, z: 400 mm}}]
+                """;
+        String letter = letter("tyre-fitter", planned);
+        assertTrue(letter.contains("Planned: size 265/65R17, load index 90, speed symbol S."), letter);
+        assertTrue(letter.contains("On it as it came: size "), letter);
+        String own = letter("tyre-fitter", "vehicle: {tyres: {size: 265/70R16, load-index: 90}}\n");
+        assertFalse(own.contains("Planned: "), own);
+        assertTrue(own.contains("On it as it came: size 265/70R16, load index 90, speed symbol "), own);
+    }
+
+    private static final String CIRCUIT =
+            """
+            circuits:
+              - {name: Heater, voltage: 12 V, current: 42.5 A, battery: starter, driving: no, hours: 1 h, need: other, earth: yes,
+                 cable: {engine-bay: no, insulation: 90 degC, %s}, fuse: {%s}}
+              - {name: Lamp, voltage: 12 V, current: 1 A, battery: starter, driving: no, hours: 1 h, need: other, earth: yes,
+                 cable: {engine-bay: no, section: 2.5 mm2, length: 1 m, insulation: 90 degC},
+                 fuse: {rating: 5 A, distance: 100 mm}}
+            """;
+
     /** A box and luggage in the wagon, and a trailer of 2000 kg with 250 kg on the ball. */
     private static final String TOWING =
             """
