@@ -268,7 +268,10 @@ class WorsePlanTest {
             Map.entry(
                     "tyres.load-unsure-emptied",
                     List.of("tyres.load-over", "tyres.load-unsure", "tyres.load-over-emptied")),
+            Map.entry("towing.levelling-slack", List.of("towing.levelling-refused")),
+            Map.entry("towing.levelling-tight", List.of("towing.levelling-refused")),
             Map.entry("towing.levelling-tightens", List.of("towing.levelling-refused")),
+            Map.entry("towing.levelling-on-air", List.of("towing.levelling-refused")),
             Map.entry("tyres.wheel-over-emptied", List.of("tyres.wheel-over")),
             Map.entry("across.tanks-take-payload", List.of("mass.gvm-over")));
 

@@ -103,17 +103,17 @@ class FullDiskTest {
         };
     }
 
-    /** A disk of 16 KiB that is full, where the system lets us make one. */
+    /** A disk of 32 KiB that is full, where the system lets us make one. */
     private Path fullDisk() throws Exception {
         Path disk = Files.createDirectory(folder.resolve("disk"));
-        Process mount = new ProcessBuilder("mount", "-t", "tmpfs", "-o", "size=16k", "tmpfs", disk.toString())
+        Process mount = new ProcessBuilder("mount", "-t", "tmpfs", "-o", "size=32k", "tmpfs", disk.toString())
                 .redirectErrorStream(true)
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .start();
         assumeTrue(
                 mount.waitFor(10, TimeUnit.SECONDS) && mount.exitValue() == 0,
                 "no disk of our own can be mounted here");
-        Files.write(disk.resolve("filler"), new byte[8192]);
+        Files.write(disk.resolve("filler"), new byte[24576]);
         Files.writeString(disk.resolve("printed"), "earlier\n");
         return disk;
     }

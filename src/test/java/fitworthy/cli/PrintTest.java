@@ -78,7 +78,7 @@ class PrintTest {
         assertTrue(
                 text.contains(
                         "Texts of law, standards and authorities with the limits of its stops and changes: Australian Design"
-                                + " Rule 14/03"),
+                                + " Rule 14/02"),
                 text);
         for (Source source : Books.shipped().sources().values()) {
             assertFalse(

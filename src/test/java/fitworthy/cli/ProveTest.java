@@ -844,7 +844,7 @@ class ProveTest {
         String words =
                 "      clause: on water\n      quote: \"6 litres per person per day minimum plus a 3-4 day reserve supply\"\n";
         with("water/practice.yaml", words, words.lines().findFirst().orElseThrow() + "\n", prove())
-                .refused(3, "water.reserve-least: has a clause without a quote, or a quote without a clause");
+                .refused(3, "water.reserve-least: has a clause without a quote");
         with("water/practice.yaml", "quote: \"6 litres", "quote: \"" + "a ".repeat(13) + "6 litres", prove())
                 .refused(3, "water.person-day-least: quotes more than 25 words");
         Ran quoted =
