@@ -140,7 +140,8 @@ class BuyListTest {
         assertEquals(Decision.WAIT, close.decision());
         assertTrue(
                 BuyWords.full(close)
-                        .contains("A closer figure: greatest load on the ball on the way, as far as it is allowed there (load-levelling hitch)"),
+                        .contains(
+                                "A closer figure: greatest load on the ball on the way, as far as it is allowed there (load-levelling hitch)"),
                 BuyWords.full(close));
     }
 
