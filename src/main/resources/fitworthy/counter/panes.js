@@ -89,6 +89,13 @@ document.addEventListener("htmx:beforeSwap", ({ detail }) => {
   }
 });
 
+/* Nor is what was fetched for an element that is gone meanwhile: htmx would put it over all that stands typed. What came in its place asks anew. */
+document.addEventListener("htmx:beforeSwap", ({ detail }) => {
+  if (!detail.requestConfig.elt.isConnected && detail.target.isConnected) {
+    detail.shouldSwap = false;
+  }
+});
+
 /* From the next answer on all is sent that a page shows. */
 function askWhole() {
   document.getElementById("shows").value = "";

@@ -236,6 +236,32 @@ class TypedMeanwhileTest {
         assertFalse(sheet("tara").contains("178"), sheet("tara"));
     }
 
+    /** What fetches the questions stands in the advice, which may be shown anew before they are there. */
+    @Test
+    void questionsThatCameForWhatIsGoneWipeNothing() throws Exception {
+        OpenSheet sheet = shown("kaka");
+        page.untilThere("#asks .box input");
+        page.until(() -> !page.isThere(".htmx-request"));
+        WebElement box = page.find("#asks .box input");
+        String id = box.getDomAttribute("id");
+        answer(box, "178 stone");
+        page.until(() -> !page.find("#" + id + "-fault").getText().isEmpty());
+        String reason = page.find("#" + id + "-fault").getText();
+        take(
+                sheet,
+                () -> page.script(
+                        """
+                        const asking = document.querySelector("#told > [hx-get$='/questions']");
+                        document.addEventListener("htmx:beforeSwap", ({ detail }) => {
+                          window.came ||= detail.requestConfig.elt === asking;
+                        });
+                        htmx.ajax("GET", asking.getAttribute("hx-get"), { source: asking, target: "#asks", swap: "pane" });
+                        asking.replaceWith(asking.cloneNode(true));
+                        """));
+        page.until(() -> Boolean.TRUE.equals(page.script("return window.came")));
+        assertRefused(id, reason);
+    }
+
     private static void assertRefused(String id, String reason) {
         assertEquals(
                 List.of(reason, "178 stone"),
