@@ -3,6 +3,8 @@ package fitworthy.schema;
 import fitworthy.source.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -10,9 +12,12 @@ import java.util.stream.Collectors;
 /** Where in a page fields of a name stand, for whoever wrote one in another group. */
 final class FieldPlaces {
 
+    private static final Examples NO_OTHERS = new Examples(group -> Map.of());
+
     private final String wanted;
     private final Set<String> wantedWords;
     private final List<String> found = new ArrayList<>();
+    private final List<String> written = new ArrayList<>();
     private final List<String> ofKinds = new ArrayList<>();
 
     private FieldPlaces(String wanted) {
@@ -36,6 +41,12 @@ final class FieldPlaces {
                 .toList();
     }
 
+    /** The field as a page writes it, from the top; nothing where it stands in several places, or in one of a list. */
+    static Optional<String> written(Class<? extends Record> page, String name) {
+        FieldPlaces places = looked(page, name);
+        return places.found.size() == 1 ? places.written.stream().findFirst() : Optional.empty();
+    }
+
     private static FieldPlaces looked(Class<? extends Record> page, String name) {
         FieldPlaces places = new FieldPlaces(name);
         places.look(page, "", "");
@@ -54,10 +65,12 @@ final class FieldPlaces {
         }
         for (FieldSchema field : schema.fields()) {
             String inner = path.isEmpty() ? field.name() : path + "." + field.name();
-            if (field.name().equals(wanted)) {
-                found.add(path.isEmpty() ? "at the top of the page" : "under " + path);
-            } else if (words(group + "-" + field.name()).equals(wantedWords)) {
-                found.add("as " + inner);
+            boolean isNamed = field.name().equals(wanted);
+            if (isNamed || words(group + "-" + field.name()).equals(wantedWords)) {
+                found.add(!isNamed ? "as " + inner : path.isEmpty() ? "at the top of the page" : "under " + path);
+                if (!inner.contains(".N")) {
+                    written.add(within(path, NO_OTHERS.of(field)));
+                }
             }
             if (field.content() == FieldSchema.Content.GROUP || field.content() == FieldSchema.Content.GROUPS) {
                 look(
@@ -66,6 +79,14 @@ final class FieldPlaces {
                         field.name());
             }
         }
+    }
+
+    private static String within(String path, String field) {
+        String written = field;
+        for (String above = path; !above.isEmpty(); above = above.substring(0, Math.max(0, above.lastIndexOf('.')))) {
+            written = above.substring(above.lastIndexOf('.') + 1) + ": {" + written + "}";
+        }
+        return written;
     }
 
     private static Set<String> words(String name) {

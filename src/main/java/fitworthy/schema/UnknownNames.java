@@ -82,7 +82,9 @@ final class UnknownNames {
                         cut
                                 ? "a decimal point, or the value in quotes, as in '" + before(mapping, name) + ","
                                         + name + "'"
-                                : "one of " + String.join(", ", names));
+                                : FieldPlaces.written(page, name)
+                                        .filter(there -> kinds.isEmpty())
+                                        .orElse("one of " + String.join(", ", names)));
             }
         });
     }

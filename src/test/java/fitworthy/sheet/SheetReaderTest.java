@@ -42,17 +42,18 @@ class SheetReaderTest {
             new Spoilt(
                     "stability-control: yes",
                     "stability-control: yes\n  gvm: 3100 kg",
-                    "7:3 vehicle.gvm: no field has this name; it stands under vehicle.ratings -> one of name, ..."),
+                    "7:3 vehicle.gvm: no field has this name; it stands under vehicle.ratings"
+                            + " -> vehicle: {ratings: {gvm: 3100 kg}}"),
             new Spoilt(
                     "stability-control: yes",
                     "stability-control: yes\n  kerb-mass: 2340 kg",
                     "7:3 vehicle.kerb-mass: no field has this name (did you mean 'mass'?); it stands as"
-                            + " vehicle.mass.kerb -> one of name, ..."),
+                            + " vehicle.mass.kerb -> vehicle: {mass: {kerb: 2340 kg +/- 20 kg}}"),
             new Spoilt(
                     "gvm: 3100 kg",
                     "gvm: 3100 kg\n    wheelbase: 2850 mm",
-                    "16:5 vehicle.ratings.wheelbase: no field has this name; it stands under vehicle.size -> one of gvm,"
-                            + " ..."),
+                    "16:5 vehicle.ratings.wheelbase: no field has this name; it stands under vehicle.size"
+                            + " -> vehicle: {size: {wheelbase: 2850 mm}}"),
             new Spoilt(
                     "gvm: 3100 kg",
                     "gvm: 3100 kg\n    water-alarm: yes",
