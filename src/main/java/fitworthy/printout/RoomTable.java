@@ -19,6 +19,7 @@ import fitworthy.figures.room.RoomMeasures;
 import fitworthy.printout.words.Digits;
 import fitworthy.printout.words.HeaviestTrailer;
 import fitworthy.printout.words.RoomWords;
+import fitworthy.printout.words.TooClose;
 import fitworthy.printout.words.Wording;
 import fitworthy.quantity.Figure;
 import fitworthy.source.Words;
@@ -199,10 +200,12 @@ public final class RoomTable {
         }
         List<String> texts = new ArrayList<>();
         List<String> inVain = new ArrayList<>();
+        List<String> perhapsInVain = new ArrayList<>();
         int full = 0;
         for (Tank tank : loading.tanks()) {
             if (tank.room().most().isOver()) {
-                inVain.add(tank.fill().subject());
+                (tank.room().most().isTooClose() ? perhapsInVain : inVain)
+                        .add(tank.fill().subject());
             } else if (isFull(tank)) {
                 full++;
             } else {
@@ -211,6 +214,10 @@ public final class RoomTable {
         }
         if (!inVain.isEmpty()) {
             texts.add("a limit stays exceeded even with " + String.join(" or ", inVain) + " empty");
+        }
+        if (!perhapsInVain.isEmpty()) {
+            texts.add(TooClose.WORDS + " whether a limit stays exceeded even with " + String.join(" or ", perhapsInVain)
+                    + " empty");
         }
         if (full > 0) {
             texts.add(full == loading.tanks().size() ? "each may be full" : "the others may be full");
@@ -260,7 +267,7 @@ public final class RoomTable {
         if (most.isOver()) {
             return "none" + where + " ("
                     + most.over().stream().map(step -> step.limit().words()).collect(Collectors.joining(", "))
-                    + " over already)";
+                    + (most.isTooClose() ? " over already, " + TooClose.WORDS + ")" : " over already)");
         }
         if (isUnsure(answer)) {
             return "not sure, from none to " + RoomWords.greatest(answer) + by(answer, where);

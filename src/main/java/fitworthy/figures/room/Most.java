@@ -139,4 +139,14 @@ public record Most(List<Step> steps, List<Step> over, double taken, List<Step> u
     public double passed(Step step) {
         return Math.ceil(-left(step).value() - 1e-6);
     }
+
+    /** Whether all that is passed is so by less than can be known. */
+    public boolean isTooClose() {
+        return isOver() && over.stream().allMatch(this::isTooClose);
+    }
+
+    /** Whether a limit of {@link #over} is passed by less than can be known. */
+    public boolean isTooClose(Step step) {
+        return -left(step).value() < left(step).tolerance();
+    }
 }

@@ -58,15 +58,20 @@ public final class RoomBrief {
                 room,
                 "Not to be filled to the top: ",
                 loading -> some(loading, RoomBrief::isToStayBelowFull, RoomBrief::upTo, ", or "));
-        tanks(
-                page,
-                room,
-                "A limit stays exceeded even with ",
-                loading -> some(
-                        loading,
-                        tank -> tank.room().most().isOver(),
-                        tank -> tank.fill().subject() + " empty",
-                        " or "));
+        for (boolean close : List.of(false, true)) {
+            tanks(
+                    page,
+                    room,
+                    close
+                            ? "Too close to call whether a limit stays exceeded even with "
+                            : "A limit stays exceeded even with ",
+                    loading -> some(
+                            loading,
+                            tank -> tank.room().most().isOver()
+                                    && tank.room().most().isTooClose() == close,
+                            tank -> tank.fill().subject() + " empty",
+                            " or "));
+        }
         tanks(
                 page,
                 room,
@@ -77,7 +82,9 @@ public final class RoomBrief {
                         tank -> tank.fill().subject(),
                         ", "));
         trailer(advice).ifPresent(line -> page.wrapped(0, line));
-        overAlone(room).ifPresent(line -> page.wrapped(0, line));
+        overAlone(room, false, "The vehicle alone is over").ifPresent(line -> page.wrapped(0, line));
+        overAlone(room, true, "Too close to call whether the vehicle alone is over")
+                .ifPresent(line -> page.wrapped(0, line));
         List<String> full = room.loadings().stream()
                 .flatMap(loading -> placesFull(loading).stream())
                 .distinct()
@@ -113,18 +120,18 @@ public final class RoomBrief {
                 : ": too heavy even empty for the vehicle as it is loaded then (" + room.loading() + ")";
     }
 
-    /** The loadings in which the vehicle is over a limit before a trailer is on. */
-    private static Optional<String> overAlone(RoomLeft room) {
+    /** The loadings in which the vehicle is over a limit before a trailer is on. @param close by less than can be known */
+    private static Optional<String> overAlone(RoomLeft room, boolean close, String words) {
         List<String> over = room.loadings().stream()
                 .filter(loading -> loading.trailer()
-                        .filter(answer ->
-                                answer.most().isOver() && answer.most().taken() == 0)
+                        .map(Answer::most)
+                        .filter(most -> most.isOver() && most.taken() == 0 && most.isTooClose() == close)
                         .isPresent())
                 .map(InLoading::loading)
                 .toList();
         return over.isEmpty()
                 ? Optional.empty()
-                : Optional.of("The vehicle alone is over, without a trailer (" + String.join(", ", over) + ").");
+                : Optional.of(words + ", without a trailer (" + String.join(", ", over) + ").");
     }
 
     private static String kilograms(Figure mass) {

@@ -104,7 +104,7 @@ public record HeaviestTrailer(RoomLeft room, Trailer trailer) {
         return most.over().stream()
                         .map(step -> "the " + step.limit().words() + " is exceeded by "
                                 + Digits.quantity(most.passed(step), RoomMeasures.TRAILER)
-                                + (most.passed(step) < most.left(step).tolerance() ? " (" + TooClose.WORDS + ")" : ""))
+                                + (most.isTooClose(step) ? " (" + TooClose.WORDS + ")" : ""))
                         .collect(Collectors.joining(", "))
                 + (most.taken() > 0 ? " even so" : " without one");
     }

@@ -224,8 +224,17 @@ public final class Wording {
         }
         String name = others.get(0).judged().loadCase();
         return others.size() == 1 && loading.length() + name.length() <= TWO_NAMES
-                ? loading + "; " + (alike ? "also" : amount.apply(others.get(0))) + " " + name
+                ? loading + "; " + (alike ? "also" : amount.apply(others.get(0))) + closer(worst, others.get(0)) + name
                 : loading + (alike ? " and " + others.size() + " more" : "; less in " + others.size());
+    }
+
+    /** Between what it comes to in another loading and its name: that less is known there than in the worst. */
+    private static String closer(Assessed worst, Assessed other) {
+        return isTooClose(other) && !isTooClose(worst) ? ", " + TooClose.WORDS + ", " : " ";
+    }
+
+    private static boolean isTooClose(Assessed one) {
+        return one.comparison().filter(Comparison::tooClose).isPresent();
     }
 
     /** How much is spare, or by how much the limit is passed; of shares in percentage points. */

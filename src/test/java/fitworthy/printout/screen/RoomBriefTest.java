@@ -79,6 +79,22 @@ class RoomBriefTest {
         assertFalse(over.contains("filled to the top"), over);
     }
 
+    /** 2580 kg of 2510 kg: 70 kg over, 2.8 kg with the 67.2 kg of the tank out. */
+    @Test
+    void whatIsOverByLessThanCanBeKnownIsSaidToBeTooClose() throws FaultsException {
+        String sheet = "vehicle: {ratings: {gvm: 2510 kg}, tow-bar: {plate: {trailer: 3500 kg, ball: 350 kg}}}\n"
+                + "cargo: [{name: Luggage, mass: 120 kg +/- %s kg, at: {x: 2400 mm, y: 0 mm, z: 900 mm}}]\n";
+        String tank = "imit stays exceeded even with Main tank empty (everything aboard).";
+        says(sheet.formatted("2"), "A l" + tank);
+        says(sheet.formatted("3"), "Too close to call whether a l" + tank);
+        String alone = "ehicle alone is over, without a trailer (everything aboard).";
+        String towing = sheet + "cases: [{name: everything aboard, towing: yes}]\n"
+                + "trailer: {name: Van, mass: 1000 kg +/- 0 kg, ball: 100 kg +/- 0 kg, rated: 2000 kg, gtm: 2000 kg,\n"
+                + "  brakes: electric, coupling: {trailer: 3500 kg, ball: 350 kg}}\n";
+        says(towing.formatted("69"), "The v" + alone);
+        says(towing.formatted("71"), "Too close to call whether the v" + alone);
+    }
+
     /** GVM over by 20 kg everywhere, the roof by 50 kg where a rack stands: the GVM bars people and cargo. */
     @Test
     void whatBarsPeopleIsNotTheRoof() throws FaultsException {
