@@ -67,7 +67,7 @@ final class Failed {
     private void log(String asked, Throwable cause) {
         StackTraceElement[] at = cause.getStackTrace();
         log.accept(("A fault of the counter, at " + asked + ": " + cause + (at.length == 0 ? "" : ", " + at[0]))
-                .replaceAll("\\p{Cntrl}", " "));
+                .replaceAll("\\p{Cc}", " "));
     }
 
     private static void answer(HttpResponseException cause, Context sent) {

@@ -13,7 +13,7 @@ public final class Words {
 
     private static final String COMMA = ", ";
 
-    private static final Pattern UNSEEN = Pattern.compile("[\\p{Cntrl}\\u202A-\\u202E\\u2066-\\u2069]+");
+    private static final Pattern UNSEEN = Pattern.compile("[\\p{Cc}\\u202A-\\u202E\\u2066-\\u2069]+");
     private static final Pattern HUMP = Pattern.compile("(?<=[a-z0-9])(?=[A-Z])");
 
     /** A capital that begins a sentence, and no abbreviation. */

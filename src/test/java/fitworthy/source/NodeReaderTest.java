@@ -222,5 +222,6 @@ class NodeReaderTest {
         Fault fault = new Fault(Place.of("f"), "a\u001b[31m", "x\u0007\ny", "z\r");
         assertEquals("f: a [31m: x y\n    right: z ", fault.toString());
         assertEquals("turned  back", Words.seen("turned \u202Eback"));
+        assertEquals("told  to", Words.seen("told \u009Bto"));
     }
 }

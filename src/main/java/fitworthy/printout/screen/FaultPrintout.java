@@ -51,7 +51,7 @@ public final class FaultPrintout {
         if (place.line() > lines.size()) {
             return;
         }
-        String line = lines.get(place.line() - 1).replaceAll("[\\p{Cntrl}\\p{Cf}]", " ");
+        String line = lines.get(place.line() - 1).replaceAll("[\\p{Cc}\\p{Cf}]", " ");
         int width = Page.COLUMNS - MARGIN.length();
         int from = Math.max(0, Math.min(place.column() - width / 2, line.length() - width));
         out.println(MARGIN
