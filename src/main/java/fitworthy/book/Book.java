@@ -100,9 +100,10 @@ public record Book(
         return topics;
     }
 
-    /** The topic of a rule or practice value. */
+    /** The topic of a rule or practice value; all of it where it names none, which is a fault of the book. */
     public static String topic(String id) {
-        return id.substring(0, id.indexOf('.'));
+        int end = id.indexOf('.');
+        return end < 0 ? id : id.substring(0, end);
     }
 
     /** Where a card, a practice value or a source begins. */

@@ -284,7 +284,8 @@ public final class BookLoader {
         files.sound(file, type, fitting, parts.unread()).forEach((id, bound) -> {
             Place place = bound.places().beginning();
             if (!id.startsWith(topic + ".")) {
-                faults.add(new Fault(place, id, "does not begin with its topic", topic + "." + id));
+                faults.add(new Fault(
+                        place, id, "does not begin with its topic", topic + "." + id.substring(id.indexOf('.') + 1)));
             }
             Located first = parts.places().put(id, bound.places());
             if (first != null) {

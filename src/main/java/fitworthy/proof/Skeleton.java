@@ -62,7 +62,7 @@ public final class Skeleton {
         Book book = engine.book();
         List<Fault> faults = new ArrayList<>();
         String id = wanted.id();
-        String topic = id.contains(".") ? Book.topic(id) : id;
+        String topic = Book.topic(id);
         if (!book.topics().contains(topic) || !id.matches("[a-z]+\\.[a-z][a-z0-9-]*")) {
             faults.add(Refusal.fault(
                     "ID", "'" + id + "' does not begin with a topic of the book", String.join(", ", book.topics())));
