@@ -62,7 +62,9 @@ final class HoldingMeasures implements Topic {
         Choice<YesNo> roof = OnRoof.of(load, plan.sheet());
         if (mayBe(roof) && isByItself(plan, load.in()) && isHeavyOnRoof(plan, load.mass(), load.secured())) {
             measures.add(Measure.of(ROOF_SECURED, load.name(), load.secured()).given(roof));
-        } else if (isHeavy(plan, load.mass(), load.secured()) && maySlide(plan, load)) {
+        } else if (maySlide(plan, load)
+                && (isHeavy(plan, load.mass(), load.secured())
+                        || isOnCanopy(plan, load) && isHeavyOnRoof(plan, load.mass(), load.secured()))) {
             measures.add(Measure.of(SECURED, load.name(), load.secured()));
         }
     }
@@ -71,9 +73,7 @@ final class HoldingMeasures implements Topic {
     private static boolean maySlide(Plan plan, Sheet.Load load) {
         Sheet sheet = plan.sheet();
         Point at = plan.places().of(load);
-        boolean inCanopy = !ClosedIn.onRack(sheet, load)
-                && !plan.fitments(Fitment.Kind.CANOPY).isEmpty()
-                && !aheadOfBodies(plan, at);
+        boolean inCanopy = !ClosedIn.onRack(sheet, load) && isAtCanopy(plan, at) && !OnRoof.isHigh(at);
         boolean light = load.mass().isAtMost(plan.practice(PracticeId.BODY_LOOSE_MOST));
         return !inCanopy
                 && !ClosedIn.by(sheet, load)
@@ -81,6 +81,16 @@ final class HoldingMeasures implements Topic {
                         || !ClosedIn.liesLoose(sheet, load)
                         || plan.vehicle().cargoBarrier().is(YesNo.YES)
                         || behindPeople(plan, at));
+    }
+
+    /** Where as high as a roof is on top of it. */
+    private static boolean isOnCanopy(Plan plan, Sheet.Load load) {
+        Point at = plan.places().of(load);
+        return isAtCanopy(plan, at) && OnRoof.isHigh(at);
+    }
+
+    private static boolean isAtCanopy(Plan plan, Point at) {
+        return !plan.fitments(Fitment.Kind.CANOPY).isEmpty() && !aheadOfBodies(plan, at);
     }
 
     /** The parts in which something is: of all others what they weigh themselves is enough to look at. */

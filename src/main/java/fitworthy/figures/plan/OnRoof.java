@@ -97,6 +97,11 @@ public final class OnRoof {
 
     /** As the sheet says; where it does not, open for what is high enough. */
     private static Choice<YesNo> asTold(Choice<YesNo> told, Point at) {
-        return told.known() || at.z().value() >= ROOF_HEIGHT ? told : Choice.of(YesNo.NO);
+        return told.known() || isHigh(at) ? told : Choice.of(YesNo.NO);
+    }
+
+    /** Whether a place is as high as a roof, or the top of a canopy, may be. */
+    public static boolean isHigh(Point at) {
+        return at.z().value() >= ROOF_HEIGHT;
     }
 }
