@@ -8,11 +8,13 @@ import fitworthy.advice.Outcome.Met;
 import fitworthy.book.Book;
 import fitworthy.book.Card;
 import fitworthy.book.Severity;
+import fitworthy.figures.electrical.ElectricalMeasures;
 import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.towing.HitchMeasures;
 import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
+import fitworthy.sheet.Circuit;
 import fitworthy.sheet.Waiver;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -107,7 +109,7 @@ public final class Arrangement {
      * A finding with what is told under it, so that one mistake is read once.
      *
      * @param head what is told in full
-     * @param parts the same rule's other findings, and those whose card says that they are told with the head
+     * @param parts the same rule's other findings, or the same circuit's, and those whose card says that they are told with the head
      */
     public record Told(Group<Finding> head, List<Group<Finding>> parts) {
 
@@ -258,6 +260,14 @@ public final class Arrangement {
 
     /** What a finding is told under, itself where it stands alone: nothing milder, and waived only if it is waived. */
     private Group<Finding> head(Group<Finding> group) {
+        if (isOfCircuit(group)) {
+            return findings.stream()
+                    .filter(finding -> isOfCircuit(finding)
+                            && circuit(finding).equals(circuit(group))
+                            && finding.isWaived() == group.isWaived())
+                    .findFirst()
+                    .orElseThrow();
+        }
         Optional<Group<Finding>> other = group.card().with().stream()
                 .flatMap(id -> findings.stream().filter(finding -> finding.id().equals(id)))
                 .filter(finding ->
@@ -270,6 +280,15 @@ public final class Arrangement {
                 .filter(finding -> finding.id().equals(group.id()) && finding.isWaived() == group.isWaived())
                 .findFirst()
                 .orElseThrow();
+    }
+
+    /** Whether its remedy is the one cable and fuse of its circuit: then it is told with what else these settle, not with its rule. */
+    private static boolean isOfCircuit(Group<Finding> group) {
+        return group.card().about().contains(ElectricalMeasures.CABLE_AND_FUSE);
+    }
+
+    private static String circuit(Group<Finding> group) {
+        return Circuit.named(group.worst().judged().subject());
     }
 
     /** The checks that found something nobody waived, with the loadings in which that is so. */

@@ -121,6 +121,18 @@ public record Circuit(
         @Field("its fuse or breaker at the other battery's end; asked of a charger's cable between two batteries")
                 Fuse farFuse) {
 
+    private static final String FAR_END = " at the far end";
+
+    /** What its end at the other battery is called. */
+    public String farEnd() {
+        return name + FAR_END;
+    }
+
+    /** The circuit that something is said of, or of the far end of which. */
+    public static String named(String subject) {
+        return subject.endsWith(FAR_END) ? subject.substring(0, subject.length() - FAR_END.length()) : subject;
+    }
+
     /** By the name alone, which tells nearly all apart: what each draws is kept by circuit. */
     @Override
     public int hashCode() {

@@ -8,10 +8,12 @@ import fitworthy.MadeSheet;
 import fitworthy.Sheets;
 import fitworthy.advice.Outcome.Finding;
 import fitworthy.advice.remedy.Doing;
+import fitworthy.advice.remedy.ElectricalRemedies;
 import fitworthy.advice.remedy.RemedyTable;
 import fitworthy.book.House;
 import fitworthy.book.Severity;
 import fitworthy.engine.RuleEngine;
+import fitworthy.figures.electrical.ElectricalMeasures;
 import fitworthy.figures.measure.Measure;
 import fitworthy.printout.words.Wording;
 import fitworthy.proof.Cases;
@@ -19,6 +21,7 @@ import fitworthy.quantity.Dimension;
 import fitworthy.quantity.Mark;
 import fitworthy.quantity.Missing;
 import fitworthy.quantity.QuantityText;
+import fitworthy.sheet.Circuit;
 import fitworthy.sheet.Sheet;
 import fitworthy.source.FaultsException;
 import fitworthy.source.Node;
@@ -102,6 +105,48 @@ class RemedyDoneTest {
         }
         assertTrue(problems.isEmpty(), () -> problems.size() + " of them\n" + String.join("\n", problems));
         assertEquals(RemedyTable.doings().keySet().stream().collect(Collectors.toCollection(TreeSet::new)), done);
+    }
+
+    /** Whatever finding of a circuit it stands in, and whatever else is wrong with its cable and its fuse. */
+    @Test
+    void oneCableAndFuseSettleAllThatIsWrongWithACircuit() throws FaultsException {
+        List<String> problems = new ArrayList<>();
+        int several = 0;
+        for (Cases.Case each : Books.cases()) {
+            if (each.text().expect().stream()
+                    .noneMatch(expected -> expected.id().startsWith("electrical."))) {
+                continue;
+            }
+            Told told = new Told(each.toString(), each.tree(), each.sheet(), each.house());
+            Advice before = told.advice();
+            for (Finding finding : before.findings()) {
+                if (!isOfCableAndFuse(finding)) {
+                    continue;
+                }
+                String circuit = Circuit.named(finding.judged().subject());
+                several += suitedOf(circuit, before).size() > 1 ? 1 : 0;
+                for (Node.Mapping way :
+                        ElectricalRemedies.SUITED.ways(told.tree(), told.sheet(), finding, Wording.remedy(finding))) {
+                    Advice after = Adviser.advise(Books.engine().with(told.house()), Sheets.read(way));
+                    suitedOf(circuit, after)
+                            .forEach(left -> problems.add(finding.key() + " in " + each + ": " + Wording.order(finding)
+                                    + " leaves " + left.key() + ", " + Wording.order(left)));
+                }
+            }
+        }
+        assertEquals(List.of(), problems);
+        assertTrue(several > 20, "only " + several + " beside others of their circuit");
+    }
+
+    private static List<Finding> suitedOf(String circuit, Advice advice) {
+        return advice.findings().stream()
+                .filter(finding -> isOfCableAndFuse(finding))
+                .filter(finding -> Circuit.named(finding.judged().subject()).equals(circuit))
+                .toList();
+    }
+
+    private static boolean isOfCableAndFuse(Finding finding) {
+        return finding.judged().card().about().contains(ElectricalMeasures.CABLE_AND_FUSE);
     }
 
     private static List<MadeSheet> made() {

@@ -347,10 +347,11 @@ class MendCompareExplainTest {
                         "mend",
                         Files.writeString(folder.resolve("own.yaml"), fuse).toString())
                 .printed(0)
-                .says("- The fuse of Feed does not protect its cable. Fit a fuse of no more than 38 A.")
+                .says(
+                        "- The fuse of Feed does not protect its cable. Use the planned 4 mm2 or more and a fuse of 15 A.")
                 .saysNot("NO SINGLE CHANGE CLEARS")
                 .out();
-        assertTrue(out.indexOf("Fit a fuse of no more than 38 A") < out.indexOf("do without 'Fridge'"), out);
+        assertTrue(out.indexOf("Use the planned 4 mm2 or more") < out.indexOf("do without 'Fridge'"), out);
         String bar = Files.readString(Path.of(PLAIN))
                 + "fitments: [{name: Bar, kind: bar, mass: 50 kg, at: {x: -800 mm, y: 0 mm, z: 700 mm},"
                 + " airbag-statement: no, lamps-visible: yes}]\n";

@@ -167,7 +167,9 @@ class ChangeWordsTest {
         Advice planned = advice(plan.formatted("3000 kg"));
         assertEquals("Ways to clear the stops", heading(planned, mending));
         List<String> ways = ((Points) Changes.ways(planned, mending).get(1)).texts();
-        assertEquals("What the stop itself asks for clears it: Fit a fuse of no more than 38 A.", ways.get(0));
+        assertEquals(
+                "What the stop itself asks for clears it: Use the planned 4 mm2 or more and a fuse of 15 A.",
+                ways.get(0));
         assertTrue(ways.get(1).startsWith("Leave 'Sand' behind: no stop remains."), ways.get(1));
         Mending nothing = new Mending(List.of(), List.of(), 1, true);
         assertEquals(1, ((Points) Changes.ways(planned, nothing).get(1)).texts().size());

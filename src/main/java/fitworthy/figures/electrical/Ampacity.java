@@ -88,12 +88,14 @@ record Ampacity(Tables tables, Circuit.Cable cable) {
                 : least.or(atBest);
     }
 
-    /** In words, the least section in the table that carries a current with the insulation that is counted. */
-    String leastInTable(Figure current) {
-        Figure least = leastFor(current, counted());
-        return least.known()
-                ? in("", least, "mm2").shown() + " or more"
-                : "more than " + in("", tables.largestCable(), "mm2").shown();
+    /**
+     * What another section of such insulation carries for sure, A: in the heat of the engine bay unless it is known to lie
+     * outside, and with the poorest insulation of the table where its own is not known or not in it.
+     */
+    Figure surely(Figure section) {
+        Figure insulation = counted().or(tables.poorestInsulation());
+        return tables.cableRating(
+                section, insulation, cable.engineBay().is(YesNo.NO) ? place(insulation) : leftInEngineBay(insulation));
     }
 
     /** For what insulation and place it is counted. */

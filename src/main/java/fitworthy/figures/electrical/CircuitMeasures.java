@@ -21,6 +21,7 @@ import fitworthy.sheet.ElectricalDetails;
 import fitworthy.sheet.ElectricalDetails.Charger;
 import fitworthy.sheet.Fitment;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** What cables carry, and fuses, circuit by circuit, and the panel that switches them. */
 final class CircuitMeasures implements Topic {
@@ -42,10 +43,9 @@ final class CircuitMeasures implements Topic {
             number("electrical.fuse-share", "%", 0, "rating of the fuse, as a share of what the cable carries");
     private static final MeasureKind FUSE_SHARE_FAR =
             number("electrical.fuse-share-far", "%", 0, "rating of the fuse, as a share of what the cable carries");
-    private static final MeasureKind FUSE_SOLD =
-            number("electrical.fuse-sold", "A", 1, "the next size of fuse that carries the load");
-    private static final MeasureKind SECTION_FUSED = lookedUp(
-            "electrical.section-fused", "the least section in the table that carries as much as such a fuse lets pass");
+    private static final MeasureKind CABLE_AND_FUSE = lookedUp(
+            ElectricalMeasures.CABLE_AND_FUSE,
+            "the cable and the fuse with which all checks of the circuit are in order");
     private static final MeasureKind FUSE_WAY =
             number("electrical.fuse-way", "mm", 0, "bare cable between the battery and the fuse");
     private static final MeasureKind FUSE_WAY_ENCLOSED =
@@ -69,8 +69,7 @@ final class CircuitMeasures implements Topic {
                 FUSE_LOAD,
                 FUSE_SHARE,
                 FUSE_SHARE_FAR,
-                FUSE_SOLD,
-                SECTION_FUSED,
+                CABLE_AND_FUSE,
                 FUSE_WAY,
                 FUSE_WAY_ENCLOSED,
                 EARTH,
@@ -87,20 +86,44 @@ final class CircuitMeasures implements Topic {
             if (!circuit.shortTime().is(YesNo.YES) && !circuit.isPluggedIn()) {
                 lasting(plan, circuit, measures);
             }
+            if (!circuit.isPluggedIn()) {
+                cableAndFuse(plan, circuit, measures);
+            }
         }
-        EnergyFlow.unfed(plan)
-                .forEach((charger, feed) -> measures.add(Measure.of(FAR_FUSED, charger.name(), "", List.of(feed))));
+        EnergyFlow.unfed(plan).forEach((charger, feed) -> unfed(plan, FAR_FUSED, charger, feed, measures));
         new Inverters(plan)
                 .unfed()
-                .forEach(inverter -> measures.add(Measure.of(
+                .forEach(inverter -> unfed(
+                        plan,
                         FUSED,
-                        inverter.name(),
-                        "",
-                        List.of(new Missing(
+                        inverter,
+                        new Missing(
                                 "circuits",
                                 "the circuit that feeds " + inverter.name() + ", with that part as its own",
-                                "the plan")))));
+                                "the plan"),
+                        measures));
         panel(plan, measures);
+    }
+
+    /** Of a part whose circuit is not on the sheet neither its fuse is known nor what would suit. */
+    private static void unfed(Plan plan, MeasureKind fused, Fitment part, Missing feed, List<Measure> measures) {
+        measures.add(Measure.of(fused, part.name(), "", List.of(feed)));
+        if (plan.sheet().circuits().stream().noneMatch(circuit -> circuit.name().equals(part.name()))) {
+            measures.add(Measure.of(CABLE_AND_FUSE, part.name(), "", List.of(feed)));
+        }
+    }
+
+    private static void cableAndFuse(Plan plan, Circuit circuit, List<Measure> measures) {
+        CableAndFuse suited = suited(plan, circuit);
+        Stream.of(circuit.name(), circuit.farEnd())
+                .filter(subject -> subject.equals(circuit.name()) || asksFarFuse(plan, circuit))
+                .forEach(subject -> measures.add(Measure.of(CABLE_AND_FUSE, subject, suited.words(), List.of())
+                        .worked(suited.working())));
+    }
+
+    /** What suits a circuit. */
+    static CableAndFuse suited(Plan plan, Circuit circuit) {
+        return new CableAndFuse(plan, circuit, betweenBatteries(plan, circuit) || asksFarFuse(plan, circuit));
     }
 
     /** What is asked of a cable that a battery feeds; one behind an inverter has neither its fuse nor the chassis there. */
@@ -117,7 +140,7 @@ final class CircuitMeasures implements Topic {
             measures.add(Measure.of(FAR_FUSED, circuit.name(), circuit.farFuse().isThere()));
         }
         if (asksFarFuse(plan, circuit)) {
-            way(far(circuit), circuit.farFuse(), measures);
+            way(circuit.farEnd(), circuit.farFuse(), measures);
         }
     }
 
@@ -141,10 +164,6 @@ final class CircuitMeasures implements Topic {
         return fuse.rating().known()
                 ? fuse.rating().value() > 0
                 : fuse.distance().known() || betweenBatteries(plan, circuit);
-    }
-
-    private static String far(Circuit circuit) {
-        return circuit.name() + " at the far end";
     }
 
     private static void way(String subject, Circuit.Fuse fuse, List<Measure> measures) {
@@ -195,7 +214,7 @@ final class CircuitMeasures implements Topic {
             guarded(plan, circuit.name(), fuse, circuit, measures);
         }
         if (asksFarFuse(plan, circuit)) {
-            guarded(plan, far(circuit), circuit.farFuse().rating(), circuit, measures);
+            guarded(plan, circuit.farEnd(), circuit.farFuse().rating(), circuit, measures);
         }
     }
 
@@ -229,14 +248,6 @@ final class CircuitMeasures implements Topic {
                 ampacity.sure().known()
                         ? Choice.yesNo(ampacity.isOutdoneBy(sure))
                         : Choice.missing(ampacity.sure().missing().get(0))));
-        Figure load = feeds.carried(circuit).or(sure);
-        Figure sold = FuseSizes.next(load);
-        measures.add(Measure.enough(FUSE_SOLD, subject, sold)
-                .worked("the least of the sizes of fuses that carries the load", in("load", load, "A")));
-        measures.add(Measure.of(SECTION_FUSED, subject, ampacity.leastInTable(sold), sold.missing())
-                .worked(
-                        "from the table of cables for this insulation, the least that carries fuse / warmth",
-                        ampacity.inputs(in("fuse", sold, "A"))));
     }
 
     /** How what a cable carries came about. */

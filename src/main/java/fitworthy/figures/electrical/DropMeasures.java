@@ -25,11 +25,9 @@ final class DropMeasures implements Topic {
     private static final MeasureKind DROP_CRITICAL =
             number("electrical.drop-critical", "%", 2, "voltage lost in the cable of a critical load");
     private static final MeasureKind DROP_OTHER = number("electrical.drop-other", "%", 2, "voltage lost in the cable");
-    private static final MeasureKind SECTION = number("electrical.section", "mm2", 1, "section of its copper");
+    static final MeasureKind SECTION = number("electrical.section", "mm2", 1, "section of its copper");
     private static final MeasureKind SECTION_NEEDED =
             number("electrical.section-needed", "mm2", 1, "section that loses no more voltage than is allowed");
-    private static final MeasureKind SECTION_SOLD =
-            number("electrical.section-sold", "mm2", 1, "the next size of the table of cables that is no thinner");
     private static final MeasureKind RUN_LESS =
             number("electrical.run-less", "mm", 0, "by how much a shorter cable loses no more voltage than is allowed");
 
@@ -41,28 +39,15 @@ final class DropMeasures implements Topic {
             "the most that such a load bears");
     private static final MeasureKind WAY =
             lookedUp("electrical.way", "what it comes by from the battery, each cable with its loss");
-    private static final MeasureKind WAY_SECTION =
-            number("electrical.way-section", "mm2", 1, "section of its own cable that goes with that of the board's");
-    private static final MeasureKind BOARD_SECTION =
-            number("electrical.board-section", "mm2", 1, "section of the cable to its board that goes with it");
-
+    private static final MeasureKind WAY_SUITED =
+            lookedUp("electrical.way-cable-and-fuse", "the cable and the fuse that suit the board on its way");
     private static final MeasureKind WAY_BOARD =
             lookedUp("electrical.way-board", "the board on its way whose cable loses most");
 
     @Override
     public List<MeasureKind> kinds() {
         return List.of(
-                DROP_CRITICAL,
-                DROP_OTHER,
-                SECTION,
-                SECTION_NEEDED,
-                SECTION_SOLD,
-                RUN_LESS,
-                WAY_DROP,
-                WAY,
-                WAY_SECTION,
-                BOARD_SECTION,
-                WAY_BOARD);
+                DROP_CRITICAL, DROP_OTHER, SECTION, SECTION_NEEDED, RUN_LESS, WAY_DROP, WAY, WAY_BOARD, WAY_SUITED);
     }
 
     @Override
@@ -99,19 +84,12 @@ final class DropMeasures implements Topic {
         }
         measures.add(Measure.of(SECTION, circuit.name(), cable.section()));
         Figure most = most(plan, circuit);
-        Figure needed = circuit.need().known()
-                ? cable.section().times(share).dividedBy(most)
-                : Figure.missing(circuit.need().missing());
-        measures.add(Measure.enough(SECTION_NEEDED, circuit.name(), needed)
+        measures.add(Measure.enough(SECTION_NEEDED, circuit.name(), alone(plan, feeds, circuit))
                 .worked(
                         "needed = section x lost / most",
                         in("section", cable.section(), "mm2"),
                         in("lost", share, "%"),
                         in("most", most, "%")));
-        measures.add(Measure.enough(SECTION_SOLD, circuit.name(), plan.tables().cableSize(needed))
-                .worked(
-                        "from the table of cables, the least that is no thinner; beyond it the section itself",
-                        in("needed", needed, "mm2")));
         Figure less = circuit.need().known()
                 ? cable.length()
                         .minus(cable.length().times(most.dividedBy(share)))
@@ -150,45 +128,89 @@ final class DropMeasures implements Topic {
                         .map(lost -> percent(lost.figure()) + " to " + lost.name())
                         .collect(Collectors.joining(", ")),
                 total.missing()));
-        // Of several boards in a row the cable that loses most is the one to thicken.
-        Circuit board = above.stream()
-                .max(Comparator.comparing(feed -> share(feeds, feed).value()))
-                .orElseThrow();
-        Figure boards = share(feeds, board);
-        thicker(circuit, board, own, boards, most.minus(total).plus(own).plus(boards), measures);
+        Circuit board = Way.of(plan, feeds, circuit).board;
+        CableAndFuse suited = CircuitMeasures.suited(plan, board);
+        measures.add(Measure.of(WAY_BOARD, circuit.name(), board.name(), List.of()));
+        measures.add(Measure.of(
+                        WAY_SUITED,
+                        circuit.name(),
+                        suited.keepsCable() ? "the planned cable" : suited.words(),
+                        List.of())
+                .worked(suited.working()));
     }
 
     /**
-     * Sections that together lose no more than may be lost in the two: of the load's own cable alone where that of the board
-     * takes no more than half, else of both by as much.
+     * The least section with which a cable loses no more than what hangs on it bears, m2: that of the sheet where it is thick
+     * enough as it is, missing where that is not known.
      */
-    private static void thicker(
-            Circuit circuit, Circuit board, Figure own, Figure boards, Figure left, List<Measure> measures) {
-        boolean alone = boards.isAtMost(left.times(1 / 2.0));
-        Figure factor =
-                alone ? own.dividedBy(left.minus(boards)) : own.plus(boards).dividedBy(left);
-        Figure ownSection = circuit.cable().section();
-        Figure boardSection = board.cable().section();
-        Input[] inputs = {in("own", own, "%"), in("board", boards, "%"), in("left", left, "%")};
-        String times = alone ? "own / (left - board)" : "(own + board) / left";
-        measures.add(Measure.enough(WAY_SECTION, circuit.name(), ownSection.times(factor))
-                .worked("needed = section x " + times, with(in("section", ownSection, "mm2"), inputs)));
-        measures.add(
-                alone
-                        ? Measure.enough(BOARD_SECTION, circuit.name(), boardSection)
-                        : Measure.enough(BOARD_SECTION, circuit.name(), boardSection.times(factor))
-                                .worked(
-                                        "needed = section x " + times,
-                                        with(in("section", boardSection, "mm2"), inputs)));
-        measures.add(Measure.of(WAY_BOARD, circuit.name(), board.name(), List.of()));
+    static Figure needed(Plan plan, Feeds feeds, Circuit circuit) {
+        if (!feeds.branches(circuit).isEmpty()) {
+            return plan.sheet().circuits().stream()
+                    .filter(load -> feeds.branches(load).isEmpty() && !load.isPluggedIn())
+                    .filter(load -> feeds.above(load).contains(circuit))
+                    .map(load -> Way.of(plan, feeds, load).sectionOf(circuit))
+                    .reduce(circuit.cable().section(), Figure::most);
+        }
+        return feeds.above(circuit).isEmpty()
+                ? alone(plan, feeds, circuit)
+                : Way.of(plan, feeds, circuit).sectionOf(circuit);
+    }
+
+    /** The least section of a cable that leads from the battery by itself. */
+    private static Figure alone(Plan plan, Feeds feeds, Circuit circuit) {
+        return circuit.need().known()
+                ? circuit.cable().section().times(share(feeds, circuit)).dividedBy(most(plan, circuit))
+                : Figure.missing(circuit.need().missing());
+    }
+
+    /**
+     * The way to a load by a board, of several in a row the one whose cable loses most. That and the load's own cable are
+     * thickened until they lose no more than is left for the two: the own one alone where that of the board takes no more than half.
+     *
+     * @param total what is lost on the whole way
+     */
+    private record Way(Circuit load, Circuit board, Figure own, Figure boards, Figure total, Figure most) {
+
+        static Way of(Plan plan, Feeds feeds, Circuit load) {
+            Figure own = share(feeds, load);
+            List<Circuit> above = feeds.above(load);
+            Circuit board = above.stream()
+                    .max(Comparator.comparing(feed -> share(feeds, feed).value()))
+                    .orElseThrow();
+            Figure total = above.stream().map(feed -> share(feeds, feed)).reduce(own, Figure::plus);
+            return new Way(load, board, own, share(feeds, board), total, borne(plan, load, total));
+        }
+
+        /** What a cable on the way, or the load's own, has to be, m2. */
+        Figure sectionOf(Circuit circuit) {
+            Figure section = circuit.cable().section();
+            boolean thickened = circuit.equals(load) || circuit.equals(board) && !alone();
+            return total.isAtMost(most) || total.known() && most.known() && !thickened
+                    ? section
+                    : section.times(factor());
+        }
+
+        private boolean alone() {
+            return boards.isAtMost(left().times(1 / 2.0));
+        }
+
+        private Figure left() {
+            return most.minus(total).plus(own).plus(boards);
+        }
+
+        private Figure factor() {
+            if (left().value() <= 0) {
+                // The other boards lose too much by themselves: all are to be thickened.
+                return total.dividedBy(most);
+            }
+            return alone()
+                    ? own.dividedBy(left().minus(boards))
+                    : own.plus(boards).dividedBy(left());
+        }
     }
 
     private static String percent(Figure share) {
         return String.format(Locale.ROOT, "%.1f %%", share.value() * 100);
-    }
-
-    private static Input[] with(Input first, Input... more) {
-        return Stream.concat(Stream.of(first), Stream.of(more)).toArray(Input[]::new);
     }
 
     /** What a load bears; missing where nobody says what it is and that decides. */

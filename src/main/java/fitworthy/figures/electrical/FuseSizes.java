@@ -23,4 +23,14 @@ final class FuseSizes {
                         .findFirst()
                         .orElse(current);
     }
+
+    /** The largest that is no larger than a current in A; none, 0, where even the least is. */
+    static Figure most(Figure current) {
+        return Figure.of(
+                DoubleStream.of(SIZES)
+                        .filter(size -> Figure.of(size, 0).isAtMost(current))
+                        .max()
+                        .orElse(0),
+                0);
+    }
 }

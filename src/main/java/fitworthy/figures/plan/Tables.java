@@ -4,6 +4,7 @@ import fitworthy.quantity.Figure;
 import fitworthy.quantity.Missing;
 import fitworthy.sheet.ShopWords;
 import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Set;
@@ -140,15 +141,11 @@ public record Tables(
         return Figure.of(cableAmperes.lastEntry().getValue().lastKey(), 0);
     }
 
-    /** The next size in the table that is no thinner than a section in m2; the section itself where there is none. */
-    public Figure cableSize(Figure section) {
-        return !section.known()
-                ? section
-                : cableAmperes.lastEntry().getValue().keySet().stream()
-                        .map(size -> Figure.of(size, 0))
-                        .filter(section::isAtMost)
-                        .findFirst()
-                        .orElse(section);
+    /** The sections in the table of cables, m2, the least first. */
+    public List<Figure> cableSizes() {
+        return cableAmperes.lastEntry().getValue().keySet().stream()
+                .map(size -> Figure.of(size, 0))
+                .toList();
     }
 
     private static Missing notInTable(String what) {

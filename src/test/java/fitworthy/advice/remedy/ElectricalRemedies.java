@@ -14,23 +14,59 @@ import fitworthy.source.Node;
 import fitworthy.source.NodePath;
 import fitworthy.source.Trees;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Batteries, cables, fuses and panels. */
-final class ElectricalRemedies {
+public final class ElectricalRemedies {
 
     private static final Where FUSE = (tree, sheet, finding) -> {
         String subject = finding.judged().subject();
-        String far = " at the far end";
-        return List.of(
-                subject.endsWith(far)
-                        ? "circuits." + subject.substring(0, subject.length() - far.length()) + ".far-fuse"
-                        : "circuits." + subject + ".fuse");
+        String circuit = Circuit.named(subject);
+        return List.of("circuits." + circuit + (circuit.equals(subject) ? ".fuse" : ".far-fuse"));
     };
 
-    private static final Where BOARD = (tree, sheet, finding) -> sheet.planned().circuits().stream()
-            .filter(circuit -> circuit.name().equals(finding.judged().subject()))
-            .map(circuit -> "circuits." + circuit.board() + ".cable.section")
-            .toList();
+    private static final Pattern CABLE_AND_FUSE = Pattern.compile("(the planned |more than )?([0-9.]+) mm2"
+            + "(?: rated for ([0-9.]+ A) or more)?(?: \\(beyond the table[^)]*\\))?(?: or more)? and "
+            + "(?:(?:the planned fuses?|fuses|a fuse) of (?:at most )?([0-9.]+ A)|a fuse that it carries)");
+    private static final Pattern WAY = Pattern.compile(" to it and (.*) to (.*), or a shorter way");
+
+    /** The one cable and fuse of the circuit, and of the board on its way. */
+    public static final Doing SUITED = (tree, sheet, finding, remedy) -> {
+        Matcher way = WAY.matcher(remedy);
+        Node.Mapping changed = suited(tree, Circuit.named(finding.judged().subject()), remedy);
+        return changed == tree
+                ? List.of()
+                : List.of(way.find() ? suited(changed, way.group(2), way.group(1)) : changed);
+    };
+
+    private static Node.Mapping suited(Node.Mapping tree, String circuit, String words) {
+        Matcher said = CABLE_AND_FUSE.matcher(words);
+        if (!said.find()) {
+            if (words.startsWith("the planned cable") || words.startsWith("Use a fuse that its cable carries")) {
+                return tree;
+            }
+            throw new AssertionError("names no cable and fuse: " + words);
+        }
+        NodePath path = NodePath.of("circuits", circuit);
+        NodePath cable = path.to("cable");
+        Node.Mapping changed = tree;
+        if (!"the planned ".equals(said.group(1))) {
+            String more = said.group(1) == null ? "" : "9";
+            changed = Trees.with(changed, cable.to("section"), said.group(2) + more + " mm2");
+        }
+        if (said.group(3) != null) {
+            changed = Trees.with(Trees.with(changed, cable.to("rating"), said.group(3)), cable.to("rating-hot"), "yes");
+        }
+        if (said.group(4) != null) {
+            changed = Trees.with(changed, path.to("fuse").to("rating"), said.group(4));
+            if (words.contains("at both ends")
+                    || path.to("far-fuse").to("rating").in(changed) != null) {
+                changed = Trees.with(changed, path.to("far-fuse").to("rating"), said.group(4));
+            }
+        }
+        return changed;
+    }
 
     private ElectricalRemedies() {}
 
@@ -52,36 +88,31 @@ final class ElectricalRemedies {
         }));
         table.rule(
                 "electrical.drop-critical electrical.drop-other",
-                says("Use ", ", or a run", set(at("circuits.{subject}.cable.section"))),
                 says(", or a run ", " shorter", less(at("circuits.{subject}.cable.length"))),
-                says("shorter\\. ", " would", set(at("circuits.{subject}.cable.section"))));
+                says("For the loss alone ", " instead", set(at("circuits.{subject}.cable.section"))));
         table.rule(
-                "electrical.way-drop",
-                says("Use ", " copper to it", set(at("circuits.{subject}.cable.section")))
-                        .and(says("to it and ", " to ", set(BOARD))));
+                "electrical.drop-critical electrical.drop-other electrical.way-drop electrical.cable-thin"
+                        + " electrical.cable-over-rating electrical.no-fuse electrical.far-end-unfused"
+                        + " electrical.fuse-below-load electrical.fuse-above-cable electrical.fuse-far-above-cable"
+                        + " electrical.no-fuse-suits",
+                SUITED);
         table.rule("electrical.voltage-wrong", says("name ", " in the circuit", set(at("circuits.{subject}.voltage"))));
-        table.rule("electrical.cable-thin", says("at least ", " instead", set(at("circuits.{subject}.cable.section"))));
+        table.rule("electrical.cable-thin", says(" alone ", " instead", set(at("circuits.{subject}.cable.section"))));
         // At the heat of its place, as the remedy has it.
-        table.rule("electrical.cable-over-rating", says("at least ", ",", (tree, sheet, finding, amount) -> set(at(
-                        "circuits.{subject}.cable.rating"))
-                .done(
-                        Trees.with(
-                                tree,
-                                NodePath.of("circuits", finding.judged().subject(), "cable", "rating-hot"),
-                                "yes"),
-                        sheet,
-                        finding,
-                        amount)));
+        table.rule(
+                "electrical.cable-over-rating", says("rated for ", " would", (tree, sheet, finding, amount) -> set(at(
+                                "circuits.{subject}.cable.rating"))
+                        .done(
+                                Trees.with(
+                                        tree,
+                                        NodePath.of("circuits", finding.judged().subject(), "cable", "rating-hot"),
+                                        "yes"),
+                                sheet,
+                                finding,
+                                amount)));
         table.rule(
                 "electrical.exhaust-close", says("it ", " further", more(at("circuits.{subject}.cable.exhaust-gap"))));
-        table.rule("electrical.fuse-below-load", says("at least ", " if", set(fuse("rating"))));
-        table.rule(
-                "electrical.no-fuse-suits",
-                says("cable of ", " (?:or more )?and", set(at("circuits.{subject}.cable.section")))
-                        .and(says("fuse of ", "\\.", set(fuse("rating")))));
-        table.rule(
-                "electrical.fuse-above-cable electrical.fuse-far-above-cable",
-                says("no more than ", "\\.", set(fuse("rating"))));
+        table.rule("electrical.fuse-below-load", says("fuse of at least ", ",", set(fuse("rating"))));
         table.rule(
                 "electrical.fuse-far electrical.fuse-far-enclosed",
                 says("within ", " of", set(fuse("distance"))),
