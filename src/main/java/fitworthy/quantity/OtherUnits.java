@@ -91,12 +91,9 @@ final class OtherUnits {
     /** The thickest are numbered the other way round: 2/0 is the one after 1/0, which is gauge 0. */
     private static String gauge(double number, String unit) {
         Matcher named = GAUGE.matcher(unit);
-        return !named.matches() ? null : written(gauge(named.group(1) == null ? number : 1 - number), "mm2");
-    }
-
-    /** Section of a wire gauge, which is the same by both names: 0.127 mm across at 36, 92 times that in 39 steps. */
-    private static double gauge(double number) {
-        return Math.PI / 4 * Math.pow(0.127 * Math.pow(92, (36 - number) / 39), 2);
+        return !named.matches()
+                ? null
+                : written(WireGauge.section(named.group(1) == null ? number : 1 - number), "mm2");
     }
 
     private static String written(double value, String unit) {

@@ -6,6 +6,7 @@ import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.WireGauge;
 import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Circuit;
 import java.util.ArrayList;
@@ -102,7 +103,7 @@ final class CableAndFuse {
         }
         plan.tables().cableSizes().stream()
                 .filter(size -> !size.isBelow(section) && !size.isBelow(needed))
-                .map(size -> new Wire(size, ampacity.surely(size), false, thick(size)))
+                .map(size -> new Wire(size, ampacity.surely(size), false, sold(size)))
                 .forEach(wires::add);
         Figure largest = plan.tables().largestCable();
         if (needed.isAbove(largest)) {
@@ -151,6 +152,13 @@ final class CableAndFuse {
         Fuse fuse = fuses(FuseSizes.next(load));
         return "more than " + thick(needed.or(Figure.ZERO).most(plan.tables().largestCable())) + rated(fuse.rating)
                 + " (beyond the table) and " + fuse.words;
+    }
+
+    private static String sold(Figure size) {
+        return thick(size)
+                + WireGauge.of(size.value() * 1e6)
+                        .map(gauge -> " (" + gauge + ")")
+                        .orElse("");
     }
 
     private static String thick(Figure section) {

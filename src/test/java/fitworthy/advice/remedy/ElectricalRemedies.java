@@ -26,9 +26,10 @@ public final class ElectricalRemedies {
         return List.of("circuits." + circuit + (circuit.equals(subject) ? ".fuse" : ".far-fuse"));
     };
 
-    private static final Pattern CABLE_AND_FUSE = Pattern.compile("(the planned |more than )?([0-9.]+) mm2"
-            + "(?: rated for ([0-9.]+ A) or more)?(?: \\(beyond the table[^)]*\\))?(?: or more)? and "
-            + "(?:(?:the planned fuses?|fuses|a fuse) of (?:at most )?([0-9.]+ A)|a fuse that it carries)");
+    private static final Pattern CABLE_AND_FUSE =
+            Pattern.compile("(the planned |more than )?([0-9.]+) mm2(?: \\([0-9/]+ AWG\\))?"
+                    + "(?: rated for ([0-9.]+ A) or more)?(?: \\(beyond the table[^)]*\\))?(?: or more)? and "
+                    + "(?:(?:the planned fuses?|fuses|a fuse) of (?:at most )?([0-9.]+ A)|a fuse that it carries)");
     private static final Pattern WAY = Pattern.compile(" to it and (.*) to (.*), or a shorter way");
 
     /** The one cable and fuse of the circuit, and of the board on its way. */
