@@ -46,7 +46,7 @@ final class CableAndFuse {
         this.ampacity = new Ampacity(plan.tables(), circuit.cable());
         this.loadKnown = feeds.carried(circuit).known();
         this.load = feeds.carried(circuit).or(feeds.least(circuit));
-        this.needed = DropMeasures.needed(plan, feeds, circuit);
+        this.needed = new Losses(plan, feeds).sectionNeeded(circuit);
     }
 
     /** In words; of a cable and a load that are both not known what can be said of any. */
@@ -162,7 +162,7 @@ final class CableAndFuse {
     }
 
     private static String thick(Figure section) {
-        return in("", Figure.of(DropMeasures.SECTION.printed(section.value(), 1)), "mm2")
+        return in("", Figure.of(Losses.SECTION.printed(section.value(), 1)), "mm2")
                 .shown();
     }
 
