@@ -1082,9 +1082,12 @@ class SecondComputationTest {
         double aside = Math.ceil(-380 + (1450 + 850) * Math.tan(Math.toRadians(10)) - -500);
         int litres = 2 * 6 * (4 + 3);
         return Stream.of(
-                says("Use 33.6 mm2, or a run 2772 mm shorter", "electrical.drop-critical", "Charger feed"),
+                says("Use 33.6 mm2 (2 AWG) and the planned fuses of 60 A", "electrical.drop-critical", "Charger feed"),
                 says(
-                        String.format(Locale.ROOT, "%.1f mm2 would just do", copper),
+                        String.format(
+                                Locale.ROOT,
+                                "%.1f mm2 instead of 13.0 mm2 would just do, or a run 2772 mm shorter",
+                                copper),
                         "electrical.drop-critical",
                         "Charger feed"),
                 says("an alternator of at least " + needed + " A", "electrical.alternator-over", "alternator", ON),

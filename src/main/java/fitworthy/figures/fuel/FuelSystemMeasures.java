@@ -46,6 +46,8 @@ final class FuelSystemMeasures implements Topic {
     private static final MeasureKind SEPARATOR =
             yesNo("fuel.separator", "whether a separator takes water out of the fuel");
     private static final MeasureKind SIDE = word("fuel.side", "side of the pump on which it works", Side.class);
+    private static final MeasureKind SIDE_UNSTATED =
+            yesNo("fuel.side-unstated", "whether it sits behind the pump and nobody says if it is made for that");
     private static final MeasureKind STAGE =
             rated("fuel.stage", "um", 0, "rating of the element in front", "rating of the one behind it");
     private static final MeasureKind FLOW = rated("fuel.flow", "L/h", 0, "rated flow", "what the pump moves");
@@ -81,6 +83,7 @@ final class FuelSystemMeasures implements Topic {
                 WAY,
                 SEPARATOR,
                 SIDE,
+                SIDE_UNSTATED,
                 STAGE,
                 FLOW,
                 ALARM,
@@ -227,6 +230,10 @@ final class FuelSystemMeasures implements Topic {
 
     private static void separator(String name, FuelDetails.FuelSeparator separator, List<Measure> measures) {
         measures.add(Measure.of(SIDE, name, side(separator)));
+        if (separator.place().is(FuelDetails.FuelPlace.AFTER_PUMP)) {
+            measures.add(Measure.of(
+                    SIDE_UNSTATED, name, Choice.yesNo(!separator.fineDroplets().known())));
+        }
         measures.add(Measure.of(ALARM, name, separator.alarm()));
         if (!separator.alarm().is(YesNo.NO)) {
             measures.add(Measure.of(ALARM_NOTICED, name, noticed(separator)));
