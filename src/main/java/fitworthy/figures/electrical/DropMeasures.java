@@ -10,6 +10,7 @@ import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.measure.Working.Input;
 import fitworthy.figures.plan.Plan;
+import fitworthy.figures.plan.PracticeId;
 import fitworthy.figures.plan.Topic;
 import fitworthy.quantity.Figure;
 import fitworthy.sheet.Circuit;
@@ -64,7 +65,7 @@ final class DropMeasures implements Topic {
             if (feeds.branches(circuit).isEmpty() && !circuit.isPluggedIn()) {
                 List<Circuit> above = feeds.above(circuit);
                 if (above.isEmpty()) {
-                    drop(feeds, losses, circuit, measures);
+                    drop(plan, feeds, losses, circuit, measures);
                 } else {
                     way(plan, feeds, losses, circuit, above, measures);
                 }
@@ -73,21 +74,22 @@ final class DropMeasures implements Topic {
     }
 
     /** What a load takes whose cable leads from the battery. */
-    private static void drop(Feeds feeds, Losses losses, Circuit circuit, List<Measure> measures) {
+    private static void drop(Plan plan, Feeds feeds, Losses losses, Circuit circuit, List<Measure> measures) {
         Circuit.Cable cable = circuit.cable();
-        Figure share = losses.of(circuit);
         boolean other = circuit.need().is(Circuit.Need.OTHER);
-        Working lost = losses.working("lost", circuit);
         if (!other) {
-            measures.add(Measure.of(DROP_CRITICAL, circuit.name(), share)
-                    .worked(lost, feeds.working(circuit))
-                    .given(circuit.need()));
+            lost(
+                    DROP_CRITICAL,
+                    plan.practice(PracticeId.ELECTRICAL_DROP_CRITICAL_MOST),
+                    feeds,
+                    losses,
+                    circuit,
+                    measures);
         }
         if (!circuit.need().is(Circuit.Need.CRITICAL)) {
-            measures.add(Measure.of(DROP_OTHER, circuit.name(), share)
-                    .worked(lost, feeds.working(circuit))
-                    .given(circuit.need()));
+            lost(DROP_OTHER, plan.practice(PracticeId.ELECTRICAL_DROP_OTHER_MOST), feeds, losses, circuit, measures);
         }
+        Figure share = losses.of(circuit, Losses.warmest(circuit));
         measures.add(Measure.of(Losses.SECTION, circuit.name(), cable.section()));
         Figure most = losses.most(circuit);
         measures.add(Measure.enough(SECTION_NEEDED, circuit.name(), losses.sectionAlone(circuit))
@@ -107,6 +109,16 @@ final class DropMeasures implements Topic {
                         in("length", cable.length(), "mm"),
                         in("most", most, "%"),
                         in("lost", share, "%")));
+    }
+
+    private static void lost(
+            MeasureKind kind, Figure most, Feeds feeds, Losses losses, Circuit circuit, List<Measure> measures) {
+        Figure air = losses.air(circuit, most);
+        Figure share = losses.of(circuit, air);
+        measures.add(Measure.of(kind, circuit.name(), share)
+                .worked(losses.working("lost", circuit, air), feeds.working(circuit))
+                .given(circuit.need())
+                .asLeast(!circuit.cable().engineBay().known() && share.isAbove(most)));
     }
 
     /** What a load takes that hangs on a board: the losses of its own cable and of all that lead there. */

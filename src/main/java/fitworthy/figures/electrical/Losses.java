@@ -7,7 +7,9 @@ import fitworthy.figures.measure.MeasureKind;
 import fitworthy.figures.measure.Working;
 import fitworthy.figures.plan.Plan;
 import fitworthy.figures.plan.PracticeId;
+import fitworthy.quantity.Choice;
 import fitworthy.quantity.Figure;
+import fitworthy.quantity.YesNo;
 import fitworthy.sheet.Circuit;
 import java.util.Comparator;
 import java.util.List;
@@ -27,20 +29,50 @@ final class Losses {
 
     /** What the cable of a circuit alone loses of its voltage. */
     Figure of(Circuit circuit) {
+        return of(circuit, Cable.temperature(circuit.cable().engineBay()));
+    }
+
+    /** The same in air of this heat, degC. */
+    Figure of(Circuit circuit, Figure air) {
         Circuit.Cable cable = circuit.cable();
-        return Cable.drop(cable.length(), feeds.carried(circuit), cable.section(), Cable.temperature(cable.engineBay()))
+        return Cable.drop(cable.length(), feeds.carried(circuit), cable.section(), air)
                 .dividedBy(circuit.voltage());
+    }
+
+    /** The heat of the air around a cable, degC; where nobody says where it lies that which decides, missing where none does. */
+    Figure air(Circuit circuit, Figure most) {
+        Figure cool = air(circuit, YesNo.NO);
+        Figure hot = warmest(circuit);
+        return of(circuit, cool).isAbove(most)
+                ? cool
+                : of(circuit, hot).isAtMost(most)
+                        ? hot
+                        : Cable.temperature(circuit.cable().engineBay());
+    }
+
+    /** The same; where nobody says where it lies as hot as it can be. */
+    static Figure warmest(Circuit circuit) {
+        return air(circuit, YesNo.YES);
+    }
+
+    private static Figure air(Circuit circuit, YesNo otherwise) {
+        Choice<YesNo> engineBay = circuit.cable().engineBay();
+        return Cable.temperature(engineBay.known() ? engineBay : Choice.of(otherwise));
     }
 
     /** How that came about. */
     Working working(String result, Circuit circuit) {
+        return working(result, circuit, Cable.temperature(circuit.cable().engineBay()));
+    }
+
+    Working working(String result, Circuit circuit, Figure air) {
         Circuit.Cable cable = circuit.cable();
         return new Working.Formula(
                 result + " = 2 x length x current x (1 + 0.00393 x (air - 20)) / 58 / section / voltage",
                 List.of(
                         in("length", cable.length(), "m"),
                         in("current", feeds.carried(circuit), "A"),
-                        in("air", Cable.temperature(cable.engineBay()), "degC"),
+                        in("air", air, "degC"),
                         in("section", cable.section(), "mm2"),
                         in("voltage", circuit.voltage(), "V")));
     }
@@ -84,10 +116,10 @@ final class Losses {
                 : way(circuit).sectionOf(circuit);
     }
 
-    /** The least section of a cable that leads from the battery by itself, m2. */
+    /** The least section of a cable that leads from the battery by itself, m2, in the warmest air that may be around it. */
     Figure sectionAlone(Circuit circuit) {
         return circuit.need().known()
-                ? circuit.cable().section().times(of(circuit)).dividedBy(most(circuit))
+                ? circuit.cable().section().times(of(circuit, warmest(circuit))).dividedBy(most(circuit))
                 : Figure.missing(circuit.need().missing());
     }
 
